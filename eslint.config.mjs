@@ -1,0 +1,23 @@
+import js from '@eslint/js'
+import ts from 'typescript-eslint'
+
+export default ts.config(
+  { ignores: ['dist/', 'node_modules/', '.cache/', '**/generated/', 'test/workbench/node_modules/', 'samples/'] },
+  js.configs.recommended,
+  ...ts.configs.recommended,
+  {
+    languageOptions: { globals: { process: 'readonly', console: 'readonly', setTimeout: 'readonly', clearTimeout: 'readonly', fetch: 'readonly', URL: 'readonly', Buffer: 'readonly' } },
+    rules: {
+      '@typescript-eslint/no-explicit-any': 'error',
+      '@typescript-eslint/no-non-null-assertion': 'off',
+      '@typescript-eslint/no-unused-vars': ['error', { argsIgnorePattern: '^_' }],
+      'max-lines-per-function': ['error', { max: 60, skipBlankLines: true, skipComments: true }],
+      'max-lines': ['error', { max: 280, skipBlankLines: true, skipComments: true }],
+      'max-params': ['error', 5],
+      eqeqeq: ['error', 'always', { null: 'ignore' }],
+      'no-control-regex': 'off',
+    },
+  },
+  { files: ['test/**', '**/*.test.ts'], rules: { 'max-lines-per-function': 'off', 'max-lines': 'off' } },
+  { files: ['.dependency-cruiser.cjs'], languageOptions: { sourceType: 'commonjs', globals: { module: 'writable' } } },
+)
