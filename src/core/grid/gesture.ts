@@ -1,0 +1,20 @@
+import type { GridPlace } from './view'
+
+/** What a person did in the grid, in the imperative. Each becomes one edit of the text and one undo step. */
+export type Gesture =
+  | ({ kind: 'setCell'; text: string } & GridPlace)
+  /** Several cells at once: a paste, a fill. */
+  | { kind: 'setCells'; cells: ({ text: string } & GridPlace)[] }
+  /** Back to what the entry carries: what was set here is taken out. */
+  | { kind: 'clearCells'; cells: GridPlace[] }
+  | { kind: 'setHeader'; column: string; field: 'id' | 'date' | 'reason'; text: string }
+  /** A new entry that comes from `after`, else from the last one. */
+  | { kind: 'addEntry'; after?: string; id?: string; date: string; reason?: string }
+  | { kind: 'removeEntry'; column: string }
+  /** A remark about a cell; an empty text takes it out. */
+  | ({ kind: 'annotate'; text: string } & GridPlace)
+  | { kind: 'applyFix'; finding: number; fix: number }
+  /** Accept a finding with a reason, so that it is no longer reported. */
+  | { kind: 'acceptFinding'; finding: number; reason: string }
+  /** Begin a notebook in an empty file. */
+  | { kind: 'begin'; start: string; date: string }

@@ -1,0 +1,55 @@
+/** A stretch of a text, as offsets in UTF-16 code units; `end` is exclusive. */
+export interface Range {
+  start: number
+  end: number
+}
+
+/** A value that knows where it stands in the text it was read from. */
+export interface Located<T> {
+  value: T
+  range: Range
+}
+
+/** Replace the text between `start` and `end` by `text`. Lists of changes never overlap and all count in the old text. */
+export interface TextChange extends Range {
+  text: string
+}
+
+/**
+ * Applies changes to the text they were computed for.
+ *
+ * @example applyChanges('3 out', [{ start: 0, end: 1, text: '4' }]) // '4 out'
+ */
+export function applyChanges(text: string, changes: readonly TextChange[]): string {
+  const ordered = [...changes].sort((a, b) => b.start - a.start || b.end - a.end)
+  return ordered.reduce((result, change) => result.slice(0, change.start) + change.text + result.slice(change.end), text)
+}
+
+/** The line end a text uses: the first one found, `\n` for a text of one line. */
+export function lineEndOf(text: string): '\n' | '\r\n' {
+  const at = text.indexOf('\n')
+  return at > 0 && text[at - 1] === '\r' ? '\r\n' : '\n'
+}
+
+/** Offset of the first character of the line that holds `offset`. */
+export function lineStart(text: string, offset: number): number {
+  return text.lastIndexOf('\n', offset - 1) + 1
+}
+
+/** Offset just before the line end of the line that holds `offset` (before `\r\n` too). */
+export function lineEnd(text: string, offset: number): number {
+  const at = text.indexOf('\n', offset)
+  const end = at < 0 ? text.length : at
+  return end > offset && text[end - 1] === '\r' ? end - 1 : end
+}
+
+/** Line and column of an offset, both counted from 0. */
+export function lineAndColumn(text: string, offset: number): { line: number; column: number } {
+  let line = 0
+  let start = 0
+  for (let at = text.indexOf('\n'); at >= 0 && at < offset; at = text.indexOf('\n', start)) {
+    line++
+    start = at + 1
+  }
+  return { line, column: offset - start }
+}

@@ -1,0 +1,42 @@
+import type { Cell, Column, GridFinding, GridPlace, GridView, Trouble } from './core/grid/view'
+import type { Gesture } from './core/grid/gesture'
+
+/**
+ * The messages between the editor and a grid's webview. The webview says `ready` first and is told everything in
+ * reply; from then on it reports gestures and is told what changed. Types are strings, so that a log can be read.
+ */
+export type ToWebview =
+  | { type: 'gridShown'; version: number; view: GridView; strings: Record<string, string> }
+  /** Only what differs from what was shown at `version - 1` steps before; rows and their order are the same. */
+  | { type: 'gridChanged'; version: number; patch: GridPatch }
+  /** The answer to a gesture: done, or refused and why. */
+  | { type: 'gestureAnswered'; id: number; refused?: string; reveal?: GridPlace }
+  | { type: 'placeRevealed'; place: GridPlace; edit?: boolean }
+  /** Before a save: whatever is being typed is to be sent as a gesture, then `pendingSent`. */
+  | { type: 'pendingAsked'; id: number }
+  /** A command from the palette or a key binding that acts on the selected cell. */
+  | { type: 'commandGiven'; command: GridCommand }
+
+export type GridCommand = 'addEntry' | 'annotate' | 'editHeader' | 'nextFinding' | 'previousFinding' | 'showFindings' | 'clearCell'
+
+export type FromWebview =
+  | { type: 'ready' }
+  | { type: 'gesture'; id: number; gesture: Gesture }
+  | { type: 'pendingSent'; id: number }
+  /** Open the text at this place, or at the trouble's line. */
+  | { type: 'openText'; place?: GridPlace; line?: number }
+  | { type: 'selectionChanged'; place: GridPlace | null }
+
+/** What differs between two views of one notebook whose rows and columns are the same in number, order and key. */
+export interface GridPatch {
+  title: string
+  state: GridView['state']
+  readOnly?: string
+  trouble?: Trouble
+  /** Columns that differ, by index. */
+  columns: [index: number, column: Column][]
+  /** Cells that differ, by row and column index. */
+  cells: [row: number, column: number, cell: Cell][]
+  /** All findings anew when they differ. */
+  findings?: GridFinding[]
+}
