@@ -1,0 +1,120 @@
+import { slotKey, type Adjuster, type Leg } from '../adjusters/adjuster'
+import { readPosition } from '../notation/position'
+import type { Located } from '../text'
+import type { Entry, Setting, Standing, Stranger } from './notebook'
+import { nodeAt, pairOf, scalarAt, type MapNode, type Pair, type ScalarNode, type TreeNode } from './tree'
+
+type Draft = { -readonly [K in keyof Entry]: Entry[K] }
+
+/** The entries of a notebook, each linked to the one it comes from and with every position it stands in resolved. */
+export function readEntries(root: MapNode | undefined, adjusters: ReadonlyMap<string, Adjuster>): Entry[] {
+  const list = nodeAt(root, ['entries'])
+  if (list?.kind !== 'list') return []
+  const entries: Draft[] = []
+  list.items.forEach((item) => {
+    if (item.kind === 'map') entries.push(readEntry(item, entries.length, adjusters))
+  })
+  nameKeys(entries)
+  linkParents(entries)
+  resolveStates(entries)
+  return entries
+}
+
+function readEntry(node: MapNode, index: number, adjusters: ReadonlyMap<string, Adjuster>): Draft {
+  const located = (key: string): Located<string> | undefined => {
+    const found = scalarAt(node, [key])
+    return found && { value: found.text, range: found.range }
+  }
+  const id = located('id')
+  const date = located('date')
+  const from = located('from')
+  const reason = located('reason')
+  return {
+    key: '', index, node,
+    range: id?.range ?? node.pairs[0]?.key.range ?? node.range,
+    ...(id ? { id } : {}), ...(date ? { date } : {}), ...(from ? { from } : {}), ...(reason ? { reason } : {}),
+    asFound: scalarAt(node, ['as_found'])?.value === true,
+    baseline: scalarAt(node, ['baseline'])?.value === true,
+    ...readSettings(pairOf(node, 'settings')?.value, adjusters),
+    state: new Map(),
+  }
+}
+
+function readSettings(node: TreeNode | undefined, adjusters: ReadonlyMap<string, Adjuster>) {
+  const settings = new Map<string, Setting>()
+  const strangers: Stranger[] = []
+  for (const pair of node?.kind === 'map' ? node.pairs : []) {
+    const adjuster = adjusters.get(pair.key.text)
+    if (!adjuster) strangers.push({ name: pair.key.text, range: pair.key.range })
+    else if (pair.value.kind === 'scalar') addWhole(pair.value, adjuster, settings)
+    else if (pair.value.kind === 'map') for (const leg of pair.value.pairs) addLeg(leg, adjuster, settings, strangers)
+  }
+  return { settings, strangers }
+}
+
+function addWhole(node: ScalarNode, adjuster: Adjuster, settings: Map<string, Setting>): void {
+  if (node.style === 'empty' || node.value === null) return
+  const reading = readFor(node, adjuster)
+  const legs: (Leg | undefined)[] = adjuster.legs.length === 0 ? [undefined] : [...adjuster.legs]
+  for (const leg of legs) settings.set(slotKey(adjuster.id, leg), { adjuster, ...(leg ? { leg } : {}), node, reading, shared: legs.length > 1 })
+}
+
+function addLeg(pair: Pair, adjuster: Adjuster, settings: Map<string, Setting>, strangers: Stranger[]): void {
+  const leg = adjuster.legs.find((each) => each === pair.key.text)
+  if (!leg) {
+    strangers.push({ name: adjuster.id, leg: pair.key.text, adjuster, range: pair.key.range })
+    return
+  }
+  if (pair.value.kind !== 'scalar' || pair.value.style === 'empty' || pair.value.value === null) return
+  settings.set(slotKey(adjuster.id, leg), { adjuster, leg, node: pair.value, reading: readFor(pair.value, adjuster), shared: false })
+}
+
+/** `in` is an inch only for what is measured and has no ends. */
+function readFor(node: ScalarNode, adjuster: Adjuster): Setting['reading'] {
+  return readPosition(node.text, adjuster.control.counted === undefined)
+}
+
+function nameKeys(entries: Draft[]): void {
+  const counts = new Map<string, number>()
+  for (const { id } of entries) if (id) counts.set(id.value, (counts.get(id.value) ?? 0) + 1)
+  for (const entry of entries) entry.key = entry.id && counts.get(entry.id.value) === 1 ? entry.id.value : `#${entry.index + 1}`
+}
+
+function linkParents(entries: Draft[]): void {
+  const byId = new Map<string, Draft>()
+  for (const entry of entries) if (entry.id && !byId.has(entry.id.value)) byId.set(entry.id.value, entry)
+  for (const entry of entries) {
+    const parent = entry.from ? byId.get(entry.from.value) : entries[entry.index - 1]
+    if (parent && parent !== entry) entry.parent = parent
+  }
+  for (const entry of entries) if (entry.from && inLoop(entry)) delete entry.parent
+}
+
+/** Whether following parents from an entry leads back to it. */
+function inLoop(entry: Entry): boolean {
+  const seen = new Set<Entry>()
+  for (let at = entry.parent; at && !seen.has(at); at = at.parent) {
+    if (at === entry) return true
+    seen.add(at)
+  }
+  return false
+}
+
+/** States are resolved parents first; a parent may stand later in the file. */
+function resolveStates(entries: Draft[]): void {
+  const done = new Set<Entry>()
+  for (const entry of entries) {
+    const waiting: Draft[] = []
+    for (let at: Draft | undefined = entry; at && !done.has(at); at = at.parent as Draft | undefined) {
+      waiting.push(at)
+      done.add(at)
+    }
+    for (const each of waiting.reverse()) each.state = stateOf(each)
+  }
+}
+
+function stateOf(entry: Entry): Map<string, Standing> {
+  const state = new Map(entry.parent?.state)
+  for (const [slot, setting] of entry.settings) state.set(slot, { setting, setIn: entry })
+  return state
+}

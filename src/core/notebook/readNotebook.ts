@@ -1,0 +1,64 @@
+import type { Finding, Severity } from '../finding'
+import { checkShape } from './checkShape'
+import type { Accepted, Notebook } from './notebook'
+import { parseTree } from './parseTree'
+import { readAdjusters } from './readAdjusters'
+import { readEntries } from './readEntries'
+import { nodeAt, pairOf, scalarAt, type MapNode } from './tree'
+
+/** The format this program writes, and the newest it edits. */
+export const currentFormat = 1
+
+/**
+ * Reads a text into a notebook in which every value knows its place. Never throws: whatever is wrong is a finding,
+ * and what could be understood is there.
+ */
+export function readNotebook(text: string): Notebook {
+  const { root: parsed, findings } = parseTree(text)
+  const root = parsed?.kind === 'map' ? parsed : undefined
+  const broken = findings.find((finding) => finding.severity === 'error')
+  const adjusters = readAdjusters(root)
+  const format = scalarAt(root, ['format'])
+  const newer = typeof format?.value === 'number' && format.value > currentFormat
+  return {
+    text, newer, adjusters,
+    ...(root ? { root } : {}),
+    ...(broken ? { broken } : {}),
+    ...(typeof format?.value === 'number' ? { format: { value: format.value, range: format.range } } : {}),
+    entries: readEntries(root, adjusters),
+    severities: readSeverities(root),
+    accepted: readAccepted(root),
+    findings: [...findings, ...(broken || newer ? [] : shapeFindings(parsed, text))],
+  }
+}
+
+function shapeFindings(parsed: ReturnType<typeof parseTree>['root'], text: string): Finding[] {
+  if (!parsed || (parsed.kind === 'scalar' && parsed.style === 'empty')) return []
+  if (parsed.kind === 'map') return checkShape(parsed)
+  const range = { start: parsed.range.start, end: Math.min(text.length, parsed.range.start + 1) }
+  return [{ code: 'wrong-shape', severity: 'error', message: 'a notebook is a group of `key: value` lines, beginning with `format: 1`', range }]
+}
+
+function readSeverities(root: MapNode | undefined): Map<string, Severity | 'off'> {
+  const rules = pairOf(root, 'rules')?.value
+  const words = ['error', 'warning', 'info', 'off'] as const
+  return new Map((rules?.kind === 'map' ? rules.pairs : []).flatMap(({ key, value }) => {
+    const word = value.kind === 'scalar' ? words.find((each) => each === value.text) : undefined
+    return word ? [[key.text, word] as const] : []
+  }))
+}
+
+function readAccepted(root: MapNode | undefined): Accepted[] {
+  const list = nodeAt(root, ['accepted'])
+  return (list?.kind === 'list' ? list.items : []).flatMap((node) => {
+    if (node.kind !== 'map') return []
+    const word = (key: string) => scalarAt(node, [key])?.text
+    const entry = word('entry')
+    const about = word('about')
+    const reason = word('reason')
+    return [{
+      node, finding: word('finding') ?? '', range: scalarAt(node, ['finding'])?.range ?? node.range,
+      ...(entry === undefined ? {} : { entry }), ...(about === undefined ? {} : { about }), ...(reason?.trim() ? { reason } : {}),
+    }]
+  })
+}
