@@ -1,0 +1,44 @@
+// The part of the suite that runs in the editor's extension host: hands every test file to mocha, reports each test on the
+// console as it ends, and leaves the sums in a file for the runner. The runner (test/workbench/suite.mjs) finds all
+// `test/editor/**/*.test.ts` by pattern, bundles them with this file and calls `run`.
+import Mocha from 'mocha'
+import { redirectReporters, report, say } from './report'
+import { settings } from './settings'
+import { connect, disconnect, screenshot } from './window'
+import { closeEverything, copySamples } from './workspace'
+
+/** One test file: its path, and a function that executes it so that it declares its tests. */
+export interface TestFile { path: string; load(): void }
+
+/**
+ * Runs the tests of `files` one after the other.
+ * @returns when all are done; the promise is rejected when any failed, which is how the editor learns its exit code
+ */
+export async function runSuite(files: TestFile[]): Promise<void> {
+  const { results, grep } = settings()
+  const mocha = new Mocha({ ui: 'bdd', timeout: 30_000, slow: 3000, reporter: 'spec', color: false, grep: grep || undefined })
+  mocha.rootHooks({ beforeAll: connect, beforeEach: prepare, afterEach: tidy, afterAll: disconnect })
+  for (const { path, load } of files) {
+    mocha.suite.emit('pre-require', globalThis, path, mocha)
+    load()
+    mocha.suite.emit('require', {}, path, mocha)
+    mocha.suite.emit('post-require', globalThis, path, mocha)
+  }
+  redirectReporters()
+  const failed = await new Promise<number>(resolve => report(mocha.run(resolve), results))
+  if (failed > 0) throw new Error(`${failed} failed`)
+}
+
+// Every test starts with no editor open and a copy of the samples of its own.
+function prepare(this: Mocha.Context): void {
+  copySamples(this.currentTest?.fullTitle() ?? 'test')
+}
+
+// What a person would have seen when a test failed is worth more than its stack.
+async function tidy(this: Mocha.Context): Promise<void> {
+  const test = this.currentTest
+  if (test?.state === 'failed') {
+    say(`      picture: ${await screenshot(`failed ${test.fullTitle()}`)}`)
+  }
+  await closeEverything()
+}

@@ -1,0 +1,95 @@
+// The editor's window as a person has it before them: real key presses, real pixels, the DOM inside the webviews. The
+// suite sits in the extension host and holds the window through the Chrome DevTools protocol, which the browser of the
+// embedded editor and a desktop editor speak alike.
+import { mkdirSync } from 'node:fs'
+import { join } from 'node:path'
+import { chromium } from 'playwright-core'
+import type { Browser, Frame, Page } from 'playwright-core'
+import * as vscode from 'vscode'
+import { settings } from './settings'
+import { until } from './waiting'
+
+let browser: Browser | undefined
+let workbench: Page | undefined
+
+/** Takes hold of the window. The suite does so before the first test. */
+export async function connect(): Promise<void> {
+  const { debuggingPort } = settings()
+  const connected = browser = await chromium.connectOverCDP(`http://127.0.0.1:${debuggingPort}`)
+  workbench = await until('the workbench is drawn', async () => {
+    for (const candidate of connected.contexts().flatMap(context => context.pages())) {
+      if (await candidate.locator('.monaco-workbench').count() > 0) return candidate
+    }
+    return undefined
+  }, 30_000)
+}
+
+/** Lets go of the window without closing it. */
+export async function disconnect(): Promise<void> {
+  await browser?.close()
+}
+
+/** The window, for what the functions here do not do: `page().mouse`, `page().locator(…)`. */
+export function page(): Page {
+  if (!workbench) throw new Error('The window is not connected.')
+  return workbench
+}
+
+/**
+ * Presses keys one after the other wherever the focus is. `ControlOrMeta` is the platform's own.
+ * @example await press('ControlOrMeta+z', 'Enter')
+ */
+export async function press(...keys: string[]): Promise<void> {
+  for (const key of keys) await page().keyboard.press(key)
+}
+
+/** Types a text key by key wherever the focus is. */
+export async function type(text: string): Promise<void> {
+  await page().keyboard.type(text)
+}
+
+/**
+ * Waits for the webview that shows a grid, and returns its frame: the innermost one, with our own document in it.
+ * @param which the number of the grid in reading order when several are open side by side
+ */
+export async function gridFrame(which = 0): Promise<Frame> {
+  return until('a grid is shown', async () => (await frameWith('[data-detent="grid"]'))[which])
+}
+
+/** The frames of the window in which an element that matches `selector` can be seen now, from left to right. */
+export async function frameWith(selector: string): Promise<Frame[]> {
+  const found: { frame: Frame; x: number }[] = []
+  for (const frame of page().frames()) {
+    const box = await frame.locator(selector).first().boundingBox({ timeout: 200 }).catch(() => null)
+    if (box) found.push({ frame, x: box.x })
+  }
+  return found.sort((a, b) => a.x - b.x).map(({ frame }) => frame)
+}
+
+/** Saves what the window shows as a PNG and returns its path. */
+export async function screenshot(name: string): Promise<string> {
+  const { pictures } = settings()
+  mkdirSync(pictures, { recursive: true })
+  const path = join(pictures, `${name.replace(/[^\p{L}\p{N}]+/gu, '-').slice(0, 120)}.png`)
+  await page().screenshot({ path })
+  return path
+}
+
+/** Gives the window's inside this size in CSS pixels. */
+export async function resize(width: number, height: number): Promise<void> {
+  await page().setViewportSize({ width, height })
+}
+
+const themes = {
+  light: ['Default Light Modern', 'vs'],
+  dark: ['Default Dark Modern', 'vs-dark'],
+  'hc-black': ['Default High Contrast', 'hc-black'],
+  'hc-light': ['Default High Contrast Light', 'hc-light'],
+} as const
+
+/** Changes the colour theme and waits until the workbench wears it. */
+export async function wear(theme: keyof typeof themes): Promise<void> {
+  const [name, cssClass] = themes[theme]
+  await vscode.workspace.getConfiguration('workbench').update('colorTheme', name, vscode.ConfigurationTarget.Global)
+  await page().locator(`.monaco-workbench.${cssClass}`).waitFor()
+}

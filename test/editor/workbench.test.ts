@@ -1,0 +1,33 @@
+import assert from 'node:assert/strict'
+import * as vscode from 'vscode'
+import { openText, textOf, write } from './workspace'
+import { page, press, type } from './window'
+import { until } from './waiting'
+
+describe('the workbench', () => {
+  it('shows the workspace in its explorer', async () => {
+    write('note.txt', '')
+    await vscode.commands.executeCommand('workbench.view.explorer')
+    await page().locator('.explorer-folders-view').waitFor()
+  })
+
+  it('activates the extension', async () => {
+    const extension = vscode.extensions.getExtension('detent.detent')
+    assert.ok(extension, 'the extension is installed')
+    await extension.activate()
+    assert.equal(extension.isActive, true)
+  })
+
+  it('takes real key presses into an ordinary file and takes them back', async () => {
+    const file = write('note.txt', 'one\n')
+    const document = await openText(file)
+    await press('ControlOrMeta+End')
+    await type('two')
+    await until('the text has arrived', () => document.getText() === 'one\ntwo')
+    assert.equal(document.isDirty, true)
+    await press('ControlOrMeta+z')
+    await until('the text is gone', () => document.getText() === 'one\n')
+    assert.equal(await textOf(file), 'one\n')
+    await until('the file is clean again', () => !document.isDirty)
+  })
+})

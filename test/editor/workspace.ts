@@ -1,0 +1,74 @@
+// The files and documents of a test. Every test has a folder of its own with a fresh copy of the samples, so that no test
+// meets a document that another left in the editor's memory.
+import { cpSync, existsSync, mkdirSync, writeFileSync } from 'node:fs'
+import { dirname, join } from 'node:path'
+import * as vscode from 'vscode'
+import { settings } from './settings'
+import { until } from './waiting'
+import { press } from './window'
+
+/** The view type of the grid in package.json. */
+export const gridViewType = 'detent.setup'
+
+let folder = ''
+let copies = 0
+
+/** Makes the folder of the next test. The suite does so before each. */
+export function copySamples(title: string): void {
+  const { samples, workspace } = settings()
+  folder = join(workspace, `${++copies} ${title.replace(/[^\p{L}\p{N}]+/gu, ' ').slice(0, 60).trim()}`)
+  mkdirSync(folder)
+  if (existsSync(samples)) cpSync(samples, folder, { recursive: true })
+}
+
+/** A file of this test's copy of the samples. */
+export function sample(path: string): vscode.Uri {
+  return vscode.Uri.file(join(folder, path))
+}
+
+/** Writes a file into this test's folder. */
+export function write(path: string, text: string): vscode.Uri {
+  const target = join(folder, path)
+  mkdirSync(dirname(target), { recursive: true })
+  writeFileSync(target, text)
+  return vscode.Uri.file(target)
+}
+
+/** Opens a file in the grid, in the active group or in the one given. */
+export async function openGrid(uri: vscode.Uri, column: vscode.ViewColumn = vscode.ViewColumn.Active): Promise<vscode.TextDocument> {
+  await vscode.commands.executeCommand('vscode.openWith', uri, gridViewType, { viewColumn: column, preview: false })
+  return vscode.workspace.openTextDocument(uri)
+}
+
+/** Opens a file in the text editor and puts the keyboard into it. */
+export async function openText(uri: vscode.Uri, column: vscode.ViewColumn = vscode.ViewColumn.Active): Promise<vscode.TextDocument> {
+  await vscode.commands.executeCommand('vscode.openWith', uri, 'default', { viewColumn: column, preview: false })
+  return until('the text editor is active', () => {
+    const document = vscode.window.activeTextEditor?.document
+    return document?.uri.toString() === uri.toString() ? document : undefined
+  })
+}
+
+/** The text of a file as the editor has it now, saved or not. */
+export async function textOf(uri: vscode.Uri): Promise<string> {
+  return (await vscode.workspace.openTextDocument(uri)).getText()
+}
+
+/** What the problems list says about a file, as `line:column code message`, the first line being 1. */
+export function problemsOf(uri: vscode.Uri): string[] {
+  return vscode.languages.getDiagnostics(uri).map(({ range, code, message }) => {
+    const name = typeof code === 'object' ? code.value : code
+    return `${range.start.line + 1}:${range.start.character + 1} ${name ?? ''} ${message}`
+  })
+}
+
+/** Closes every editor without saving, and what lies over the window. The suite does so after each test. */
+export async function closeEverything(): Promise<void> {
+  await press('Escape')
+  await vscode.commands.executeCommand('notifications.clearAll')
+  for (let left = openTabs(); left > 0; left--) await vscode.commands.executeCommand('workbench.action.revertAndCloseActiveEditor')
+  if (openTabs() > 0) await vscode.commands.executeCommand('workbench.action.closeAllEditors')
+  await vscode.commands.executeCommand('workbench.action.joinAllGroups')
+}
+
+const openTabs = (): number => vscode.window.tabGroups.all.reduce((sum, group) => sum + group.tabs.length, 0)
