@@ -20,8 +20,8 @@ function distance(a: string, b: string): number {
  * @example nearest('fork_rebond', ['fork_rebound', 'shock_rebound']) // 'fork_rebound'
  */
 export function nearest(word: string, names: Iterable<string>): string | undefined {
+  if (word === '' || word.length > 80) return undefined
   const limit = Math.max(1, Math.floor(word.length / 3))
-  if (word.length > 80) return undefined
   let best: string | undefined
   let least = limit + 1
   for (const name of names) {

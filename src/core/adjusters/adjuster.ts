@@ -62,6 +62,20 @@ export function naturalEnd(control: Control, unit: Unit): End | undefined {
   return control.counted
 }
 
+/**
+ * The end an adjuster is counted from, by what its notebook says. A figure that says whether higher is more stands on
+ * a scale of its own, such as a set length of 77.5 mm or a cam's step 4, and has no end to count from.
+ */
+export function countedFrom(control: Control, unit: Unit, said: { counted?: 'out' | 'in'; higherIs?: 'more' | 'less' }): End | undefined {
+  if (said.counted !== undefined) return said.counted === 'out' ? 'closed' : 'open'
+  return said.higherIs === undefined ? naturalEnd(control, unit) : undefined
+}
+
+/** Whether a higher figure is usually more of what is controlled. More oil is a smaller air gap, so millilitres run the other way. */
+export function usualHigherIs(control: Control, unit: Unit): 'more' | 'less' {
+  return control.name === 'oil_level' && unit.dimension === 'volume' ? 'less' : 'more'
+}
+
 /** The slots of an adjuster, in the order the notebook gives its legs. */
 export function slotsOf(adjuster: Adjuster): Slot[] {
   return adjuster.legs.length === 0 ? [{ adjuster }] : adjuster.legs.map((leg) => ({ adjuster, leg }))

@@ -65,11 +65,17 @@ export function convertAmount(amount: number, from: Unit, to: Unit, adjuster: Ad
   return { count: fromBase(toBase(amount, from) * between.ratio, to) }
 }
 
-/** The end a position is counted from on this adjuster: as written, or the natural one of its unit. */
+/**
+ * The end a position is counted from on this adjuster: as written, or the adjuster's own. Only a count of another kind
+ * has a natural end of its own: turns of preload go in, where the rings of the same adjuster show out. An adjuster
+ * that its notebook counts against the custom is counted so in every unit.
+ */
 export function endOf(position: Position, adjuster: Adjuster): End | undefined {
   if (position.end !== undefined) return position.end
   const unit = position.unit ?? adjuster.counts
-  return unit === adjuster.counts ? adjuster.end : naturalEnd(adjuster.control, unit)
+  if (adjuster.end === undefined || unit.dimension === adjuster.counts.dimension) return adjuster.end
+  const againstCustom = adjuster.end !== naturalEnd(adjuster.control, adjuster.counts)
+  return againstCustom ? adjuster.end : naturalEnd(adjuster.control, unit)
 }
 
 /**
@@ -78,17 +84,28 @@ export function endOf(position: Position, adjuster: Adjuster): End | undefined {
  * @example ownCount({ amount: 4, unit: flats, end: 'open' }, preloadInTurns) // { count: 0.667 }
  */
 export function ownCount(position: Position, adjuster: Adjuster): Conversion {
-  const converted = convertAmount(position.amount, position.unit ?? adjuster.counts, adjuster.counts, adjuster)
-  if (converted.count === undefined) return converted
   const end = endOf(position, adjuster)
-  if (end === adjuster.end || end === undefined || adjuster.end === undefined) return fromWrittenEnd(converted.count, end, adjuster)
-  return adjuster.range === undefined ? { missing: 'range' } : { count: adjuster.range - converted.count }
+  if (end !== undefined && adjuster.end === undefined) return { missing: `an end to count from: ${adjuster.label} has none` }
+  const unit = position.unit ?? adjuster.counts
+  const converted = convertAmount(position.amount, unit, adjuster.counts, adjuster)
+  if (converted.count === undefined) return converted
+  if (!sharesZero(unit, adjuster)) return { missing: scaleBegins }
+  return end === undefined || end === adjuster.end ? converted : fromOtherEnd(converted.count, adjuster)
 }
 
-/** An end written for an adjuster that has none (a dial, a measured length) cannot be understood. */
-function fromWrittenEnd(count: number, end: End | undefined, adjuster: Adjuster): Conversion {
-  if (end !== undefined && adjuster.end === undefined) return { missing: `an end to count from: ${adjuster.label} has none` }
-  return { count }
+function fromOtherEnd(count: number, adjuster: Adjuster): Conversion {
+  return adjuster.range === undefined ? { missing: 'range' } : { count: adjuster.range - count }
+}
+
+const scaleBegins = 'where its scale begins'
+
+/**
+ * Whether nought of this unit is nought of the adjuster's own. Two counts from an end share it, and so do engraved
+ * lines and mm. A set length, a step or a dial number begins anywhere: step 1 is no measured distance from anything.
+ */
+function sharesZero(unit: Unit, adjuster: Adjuster): boolean {
+  if (adjuster.end !== undefined || unit.dimension === adjuster.counts.dimension) return true
+  return [unit, adjuster.counts].every((each) => each.dimension === 'length' || each.dimension === 'mark')
 }
 
 /** The adjuster's own count as a full position, ready to print. */
@@ -98,10 +115,11 @@ export function ownPosition(count: number, adjuster: Adjuster): Position {
 
 /** A count in another unit or from the other end; used to show every notation that an adjuster's ratios allow. */
 export function inNotation(count: number, adjuster: Adjuster, unit: Unit, end: End | undefined): Conversion {
-  const converted = convertAmount(count, adjuster.counts, unit, adjuster)
-  if (converted.count === undefined || end === adjuster.end || end === undefined) return converted
-  if (adjuster.range === undefined) return { missing: 'range' }
-  return convertAmount(adjuster.range - count, adjuster.counts, unit, adjuster)
+  if (end !== undefined && adjuster.end === undefined) return { missing: `an end to count from: ${adjuster.label} has none` }
+  const fromEnd = end === undefined || end === adjuster.end ? { count } : fromOtherEnd(count, adjuster)
+  if (fromEnd.count === undefined) return fromEnd
+  const converted = convertAmount(fromEnd.count, adjuster.counts, unit, adjuster)
+  return converted.count === undefined || sharesZero(unit, adjuster) ? converted : { missing: scaleBegins }
 }
 
 /** The unit with this symbol; only for symbols that stand in the table. */

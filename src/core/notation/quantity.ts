@@ -1,5 +1,6 @@
 import { printNumber, readAmount } from './amount'
 import { notUnderstood, understood, type Reading } from './reading'
+import { nearest } from '../nearest'
 import { findUnit, fromBase, toBase, units, type Dimension, type Unit } from './units'
 
 /** A measured thing: the amount and unit as written, and the value in the base unit of its dimension. */
@@ -24,8 +25,8 @@ export function readQuantity(text: string, ...allowed: [Dimension, ...Dimension[
   if (number.value === undefined) return number
   const { amount, rest } = number.value
   const unit = rest === '' ? baseUnit(allowed[0]) : unitFor(rest, allowed)
-  if (!unit) return notUnderstood(`‘${rest}’ is no unit known here`, `${printNumber(amount, 6)} ${baseUnit(allowed[0]).symbol}`)
-  if (!allowed.includes(unit.dimension)) return notUnderstood(`${unit.symbol} is a ${unit.dimension}, and a ${allowed.join(' or ')} is expected`)
+  if (!unit) return notUnderstood(`‘${rest}’ is no unit known here`, guess(amount, rest, allowed))
+  if (!allowed.includes(unit.dimension)) return notUnderstood(`${unit.symbol} is no unit of ${allowed.join(' or ')}`)
   return understood({ amount, unit, base: toBase(amount, unit) })
 }
 
@@ -35,6 +36,13 @@ function unitFor(spelling: string, allowed: readonly Dimension[]): Unit | undefi
   if (lower === 'in' && allowed.includes('length')) return findUnit('inch')
   if ((lower === 'lb' || lower === 'kg') && allowed.includes('force') && !allowed.includes('mass')) return findUnit(`${lower}f`)
   return findUnit(spelling)
+}
+
+/** A misspelt unit of the right kind. Never another unit with the same number: that would change what was measured. */
+function guess(amount: number, spelling: string, allowed: readonly Dimension[]): string | undefined {
+  const fitting = units.filter((unit) => allowed.includes(unit.dimension))
+  const meant = nearest(spelling, fitting.flatMap((unit) => unit.spellings).filter((name) => name.length > 2))
+  return meant && `${printNumber(amount, 6)} ${findUnit(meant)!.symbol}`
 }
 
 /** Writes a base value in a unit. @example printQuantity(9.3163175, findUnit('kgf/mm')!) // '0.95 kgf/mm' */

@@ -26,19 +26,21 @@ const psi = (lbf / (25.4 * 25.4)) * 10
 /** The first unit of each dimension is its base: mm, kg, N/mm, bar, °C, deg, N, ml, %, and one of each count. */
 export const units: readonly Unit[] = [
   { symbol: 'mm', spellings: ['mm', 'millimetre', 'millimetres', 'millimeter', 'millimeters'], dimension: 'length', factor: 1 },
-  { symbol: 'cm', spellings: ['cm'], dimension: 'length', factor: 10 },
+  { symbol: 'cm', spellings: ['cm', 'centimetre', 'centimetres', 'centimeter', 'centimeters'], dimension: 'length', factor: 10 },
   { symbol: 'inch', spellings: ['inch', 'inches', '"', '″'], dimension: 'length', factor: 25.4 },
-  { symbol: 'm', spellings: ['m', 'metre', 'metres'], dimension: 'length', factor: 1000 },
-  { symbol: 'kg', spellings: ['kg'], dimension: 'mass', factor: 1 },
+  { symbol: 'ft', spellings: ['ft', 'foot', 'feet'], dimension: 'length', factor: 304.8 },
+  { symbol: 'm', spellings: ['m', 'metre', 'metres', 'meter', 'meters'], dimension: 'length', factor: 1000 },
+  { symbol: 'kg', spellings: ['kg', 'kgs'], dimension: 'mass', factor: 1 },
   { symbol: 'lb', spellings: ['lb', 'lbs', 'pound', 'pounds'], dimension: 'mass', factor: 0.45359237 },
   { symbol: 'N/mm', spellings: ['n/mm', 'n·mm⁻¹'], dimension: 'stiffness', factor: 1 },
-  { symbol: 'kgf/mm', spellings: ['kgf/mm', 'kg/mm', 'kp/mm'], dimension: 'stiffness', factor: kgf },
-  { symbol: 'lbf/in', spellings: ['lbf/in', 'lb/in', 'lbs/in'], dimension: 'stiffness', factor: lbf / 25.4 },
+  { symbol: 'kgf/mm', spellings: ['kgf/mm', 'kg/mm', 'kp/mm', 'kgf·mm⁻¹'], dimension: 'stiffness', factor: kgf },
+  { symbol: 'lbf/in', spellings: ['lbf/in', 'lb/in', 'lbs/in', 'lbf/inch', 'lb/inch', 'lbs/inch'], dimension: 'stiffness', factor: lbf / 25.4 },
   { symbol: 'bar', spellings: ['bar'], dimension: 'pressure', factor: 1 },
   { symbol: 'psi', spellings: ['psi'], dimension: 'pressure', factor: psi },
   { symbol: 'kPa', spellings: ['kpa'], dimension: 'pressure', factor: 0.01 },
-  { symbol: '°C', spellings: ['°c', 'c', 'degc'], dimension: 'temperature', factor: 1 },
-  { symbol: '°F', spellings: ['°f', 'f', 'degf'], dimension: 'temperature', factor: 5 / 9, offset: -32 },
+  { symbol: 'kgf/cm²', spellings: ['kgf/cm²', 'kgf/cm2', 'kg/cm²', 'kg/cm2'], dimension: 'pressure', factor: kgf / 10 },
+  { symbol: '°C', spellings: ['°c', 'c', 'degc', 'deg c', 'ºc', '℃'], dimension: 'temperature', factor: 1 },
+  { symbol: '°F', spellings: ['°f', 'f', 'degf', 'deg f', 'ºf', '℉'], dimension: 'temperature', factor: 5 / 9, offset: -32 },
   { symbol: 'deg', spellings: ['deg', '°', 'degree', 'degrees'], dimension: 'angle', factor: 1 },
   { symbol: 'N', spellings: ['n', 'newton', 'newtons'], dimension: 'force', factor: 1 },
   { symbol: 'kgf', spellings: ['kgf', 'kp'], dimension: 'force', factor: kgf },
@@ -58,7 +60,7 @@ const bySpelling = new Map(units.flatMap((unit) => unit.spellings.map((spelling)
 
 /** The unit that is written so, in any case; `undefined` when we know none. */
 export function findUnit(spelling: string): Unit | undefined {
-  return bySpelling.get(spelling.toLowerCase())
+  return bySpelling.get(spelling.trim().toLowerCase())
 }
 
 /** Amount in the dimension's base unit. @example toBase(0.95, findUnit('kgf/mm')!) // 9.3163175 N/mm */
