@@ -53,3 +53,22 @@ export function lineAndColumn(text: string, offset: number): { line: number; col
   }
   return { line, column: offset - start }
 }
+
+/** The offsets at which the lines of a text begin; the first is 0. */
+export function lineStarts(text: string): number[] {
+  const starts = [0]
+  for (let at = text.indexOf('\n'); at >= 0; at = text.indexOf('\n', at + 1)) starts.push(at + 1)
+  return starts
+}
+
+/** The line, from 0, that holds an offset. */
+export function lineOf(starts: readonly number[], offset: number): number {
+  let low = 0
+  let high = starts.length - 1
+  while (low < high) {
+    const middle = (low + high + 1) >> 1
+    if (starts[middle]! <= offset) low = middle
+    else high = middle - 1
+  }
+  return low
+}

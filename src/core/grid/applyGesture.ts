@@ -1,0 +1,119 @@
+import type { Finding } from '../finding'
+import { acceptFinding } from '../notebook/edits/acceptFinding'
+import { composeChanges } from '../notebook/edits/composeChanges'
+import { addEntry, removeEntry, renameEntry } from '../notebook/edits/entries'
+import { asFigure, asProse, Refusal, removePath, setPath } from '../notebook/edits/setPath'
+import type { Notebook } from '../notebook/notebook'
+import { readNotebook } from '../notebook/readNotebook'
+import { applyChanges, type TextChange } from '../text'
+import { clearOne, setOne } from './cellEdits'
+import { entryAt } from './entryAt'
+import type { Gesture } from './gesture'
+import type { GridPlace } from './view'
+
+/** What a gesture comes to: the changes of the text, and where to look next; or why it is refused. */
+export type Answer = { changes: TextChange[]; reveal?: GridPlace; refused?: undefined } | { refused: string; changes?: undefined }
+
+/**
+ * Turns what a person did in the grid into the smallest changes of the text that do it. Never throws: what cannot be
+ * done is refused with a sentence that says why.
+ */
+export function applyGesture(notebook: Notebook, findings: readonly Finding[], gesture: Gesture): Answer {
+  if (notebook.broken) return { refused: `The text has an error, so the grid does not write: ${notebook.broken.message}` }
+  if (notebook.newer) return { refused: 'This notebook is written in a newer format. Update Detent to edit it.' }
+  try {
+    return answer(notebook, findings, gesture)
+  } catch (error) {
+    if (error instanceof Refusal) return { refused: error.message }
+    throw error
+  }
+}
+
+function answer(notebook: Notebook, findings: readonly Finding[], gesture: Gesture): Answer {
+  switch (gesture.kind) {
+    case 'setCell': return { changes: setOne(notebook, gesture, gesture.text) }
+    case 'setCells': return { changes: inRounds(notebook, gesture.cells, (now, cell) => setOne(now, cell, cell.text)) }
+    case 'clearCells': return { changes: inRounds(notebook, gesture.cells, clearOne) }
+    case 'setHeader': return { changes: setHeader(notebook, gesture) }
+    case 'addEntry': return newEntry(notebook, gesture)
+    case 'removeEntry': return { changes: removeEntry(notebook, entryAt(notebook, gesture.column)) }
+    case 'annotate': return { changes: annotate(notebook, gesture) }
+    case 'applyFix': return applyFix(findings[gesture.finding], gesture.fix)
+    case 'acceptFinding': return accept(notebook, findings[gesture.finding], gesture.reason)
+    case 'begin': return { refused: 'This file is not empty.' }
+  }
+}
+
+/**
+ * Several cells as one list of changes. Cells of one entry may touch the same lines, so in each round only one cell of
+ * an entry is changed and the text is read again between rounds.
+ */
+function inRounds<T extends GridPlace>(notebook: Notebook, cells: readonly T[], change: (notebook: Notebook, cell: T) => TextChange[]): TextChange[] {
+  const steps: TextChange[][] = []
+  let now = notebook
+  let waiting = [...cells]
+  while (waiting.length > 0) {
+    const touched = new Set<string>()
+    const round = waiting.filter(({ column }) => !touched.has(column) && touched.add(column))
+    waiting = waiting.filter((cell) => !round.includes(cell))
+    const changes = round.flatMap((cell) => change(now, cell))
+    if (changes.length === 0) continue
+    steps.push(changes)
+    if (waiting.length > 0) now = readNotebook(applyChanges(now.text, changes))
+  }
+  return steps.length === 1 ? steps[0]! : composeChanges(notebook.text.length, steps)
+}
+
+function setHeader(notebook: Notebook, { column, field, text }: Extract<Gesture, { kind: 'setHeader' }>): TextChange[] {
+  const entry = entryAt(notebook, column)
+  const typed = text.trim()
+  if (field === 'id') {
+    if (typed === '') throw new Refusal('an entry needs an id: it is what others come from and go back to')
+    if (notebook.entries.some((other) => other !== entry && other.id?.value === typed)) throw new Refusal(`‘${typed}’ names another entry already`)
+    return renameEntry(notebook, entry, typed)
+  }
+  if (typed === '') return removePath(notebook.text, entry.node, [field])
+  return setPath(notebook.text, entry.node, [field], typed, field === 'date' ? asFigure : asProse)
+}
+
+function newEntry(notebook: Notebook, { after, id, date, reason }: Extract<Gesture, { kind: 'addEntry' }>): Answer {
+  const taken = new Set(notebook.entries.flatMap((entry) => (entry.id ? [entry.id.value] : [])))
+  const wanted = id?.trim() || suggestId(notebook)
+  if (taken.has(wanted)) return { refused: `‘${wanted}’ names another entry already` }
+  const parent = after === undefined ? undefined : entryAt(notebook, after)
+  const isLast = parent === undefined || parent === notebook.entries.at(-1)
+  if (!isLast && !parent.id) return { refused: 'only an entry with an id can be come from; give it one first' }
+  const changes = addEntry(notebook, {
+    id: wanted, date,
+    ...(isLast ? {} : { from: parent.id!.value }),
+    ...(reason?.trim() ? { reason } : {}),
+    ...(notebook.entries.length === 0 ? { asFound: true } : {}),
+  })
+  return { changes, reveal: { column: wanted, row: '' } }
+}
+
+/** The id offered for the next entry. @example 'run-3' after 'run-2', 'as-found' for the first */
+export function suggestId(notebook: Notebook): string {
+  const taken = new Set(notebook.entries.flatMap((entry) => (entry.id ? [entry.id.value] : [])))
+  const numbered = [...notebook.entries].reverse().find((entry) => /\d$/.test(entry.id?.value ?? ''))
+  if (notebook.entries.length === 0) return 'as-found'
+  const match = /^(.*?)(\d{1,9})$/.exec(numbered?.id?.value ?? 'run-0')!
+  for (let n = Number(match[2]) + 1; ; n++) if (!taken.has(`${match[1]}${n}`)) return `${match[1]}${n}`
+}
+
+function annotate(notebook: Notebook, { column, row, text }: Extract<Gesture, { kind: 'annotate' }>): TextChange[] {
+  const entry = entryAt(notebook, column)
+  const path = ['remarks', row.replace(/^settings\//, '')]
+  return text.trim() === '' ? removePath(notebook.text, entry.node, path) : setPath(notebook.text, entry.node, path, text.trim(), asProse)
+}
+
+function applyFix(finding: Finding | undefined, fix: number): Answer {
+  const chosen = finding?.fixes?.[fix]
+  return chosen ? { changes: chosen.changes } : { refused: 'this finding is gone' }
+}
+
+function accept(notebook: Notebook, finding: Finding | undefined, reason: string): Answer {
+  if (!finding) return { refused: 'this finding is gone' }
+  if (reason.trim() === '') return { refused: 'a finding is accepted with a reason, so that the next reader can judge it' }
+  return { changes: acceptFinding(notebook, finding, reason.trim()) }
+}

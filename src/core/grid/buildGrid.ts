@@ -1,0 +1,64 @@
+import type { Finding } from '../finding'
+import { wordsAt } from '../notebook/machine'
+import type { Entry, Notebook } from '../notebook/notebook'
+import { scalarAt } from '../notebook/tree'
+import { lineOf, lineStarts } from '../text'
+import { cautions } from './cautions'
+import { cellOf } from './cells'
+import { rowsOf } from './rows'
+import type { Cell, Column, GridFinding, GridView } from './view'
+
+/** The grid of a notebook with its findings marked in place. The findings keep their order as ids. */
+export function buildGrid(notebook: Notebook, findings: readonly Finding[]): GridView {
+  const sources = rowsOf(notebook)
+  const starts = lineStarts(notebook.text)
+  const listed = findings.map((finding, id) => listFinding(finding, id, starts))
+  const rowKeys = new Set(sources.map(({ row }) => row.key))
+  const columns = notebook.entries.map((entry) => columnOf(entry, listed, rowKeys))
+  const cells = sources.map((source) => (source.kind === 'group' ? [] : notebook.entries.map((entry) => cellOf(source, notebook, entry))))
+  markCells(cells, sources.map(({ row }) => row.key), columns, listed)
+  const empty = notebook.adjusters.size === 0 && notebook.entries.length === 0
+  return {
+    title: wordsAt(notebook, ['machine', 'name']) ?? '',
+    state: notebook.broken ? 'broken' : notebook.newer ? 'newer' : empty ? 'empty' : 'ready',
+    ...(notebook.broken ? { trouble: { message: notebook.broken.message, line: lineOf(starts, notebook.broken.range.start) + 1 } } : {}),
+    ...(notebook.newer ? { readOnly: 'This notebook is written in a newer format. Update Detent to edit it.' } : {}),
+    columns, rows: sources.map(({ row }) => row), cells, findings: listed, cautions: [...cautions],
+  }
+}
+
+function listFinding(finding: Finding, id: number, starts: readonly number[]): GridFinding {
+  const { entry, row } = finding.place ?? {}
+  return {
+    id, code: finding.code, severity: finding.severity, message: finding.message, line: lineOf(starts, finding.range.start) + 1,
+    fixes: (finding.fixes ?? []).map(({ title }) => title),
+    ...(entry === undefined ? {} : { column: entry }), ...(row === undefined ? {} : { row }),
+  }
+}
+
+function columnOf(entry: Entry, findings: readonly GridFinding[], rowKeys: ReadonlySet<string>): Column {
+  return {
+    key: entry.key,
+    id: entry.id?.value ?? '',
+    date: entry.date?.value ?? '',
+    reason: entry.reason?.value ?? '',
+    ...(entry.from ? { from: entry.from.value } : {}),
+    asFound: entry.asFound,
+    baseline: entry.baseline,
+    verdict: scalarAt(entry.node, ['verdict'])?.text ?? '',
+    findings: findings.filter(({ column, row }) => column === entry.key && (row === undefined || !rowKeys.has(row))).map(({ id }) => id),
+  }
+}
+
+const rank = { error: 0, warning: 1, info: 2 }
+
+function markCells(cells: Cell[][], rows: readonly string[], columns: readonly Column[], findings: readonly GridFinding[]): void {
+  const rowAt = new Map(rows.map((key, index) => [key, index]))
+  const columnAt = new Map(columns.map(({ key }, index) => [key, index]))
+  for (const finding of [...findings].sort((a, b) => rank[a.severity] - rank[b.severity])) {
+    const cell = cells[rowAt.get(finding.row ?? '') ?? -1]?.[columnAt.get(finding.column ?? '') ?? -1]
+    if (!cell) continue
+    cell.findings = [...(cell.findings ?? []), finding.id]
+    cell.worst ??= finding.severity
+  }
+}

@@ -1,0 +1,58 @@
+import { isMissing } from '../compute/working/result'
+import { printNumber } from '../notation/amount'
+import { fieldNode } from '../notebook/fields'
+import type { Entry, Notebook } from '../notebook/notebook'
+import { scalarAt } from '../notebook/tree'
+import { countOf, isSame } from '../rules/standings'
+import { lineEnd } from '../text'
+import type { RowSource } from './rows'
+import type { Cell } from './view'
+
+/** The cell of a row in an entry's column. */
+export function cellOf(source: Exclude<RowSource, { kind: 'group' }>, notebook: Notebook, entry: Entry): Cell {
+  switch (source.kind) {
+    case 'setting': return settingCell(source.key, source.slot.adjuster.id, notebook, entry)
+    case 'field': return fieldCell(source.field.key, notebook, entry)
+    case 'computed': return computedCell(source.computed, notebook, entry)
+  }
+}
+
+function settingCell(slot: string, adjusterId: string, notebook: Notebook, entry: Entry): Cell {
+  const standing = entry.state.get(slot)
+  if (!standing) return { state: 'empty', text: '', ...remarkOf(notebook, entry, [slot, adjusterId]) }
+  const { setting, setIn } = standing
+  const text = setting.node.text
+  if (setIn !== entry) return { state: 'carried', text, about: `as in ${setIn.key}`, ...remarkOf(notebook, entry, [slot, adjusterId]) }
+  return { state: 'set', text, ...(isChanged(slot, entry) ? { changed: true } : {}), ...remarkOf(notebook, entry, [slot, adjusterId], setting.node.range.end) }
+}
+
+function isChanged(slot: string, entry: Entry): boolean {
+  const now = countOf(entry.settings.get(slot))
+  const before = countOf(entry.parent?.state.get(slot)?.setting)
+  return now !== undefined && before !== undefined && !isSame(now, before)
+}
+
+function fieldCell(key: string, notebook: Notebook, entry: Entry): Cell {
+  const node = fieldNode(entry, key)
+  const remark = remarkOf(notebook, entry, [key, key.replace(/\.[a-z]+$/, '')], node?.range.end)
+  return node ? { state: 'set', text: node.text, ...remark } : { state: 'empty', text: '', ...remark }
+}
+
+function computedCell({ compute, digits }: Extract<RowSource, { kind: 'computed' }>['computed'], notebook: Notebook, entry: Entry): Cell {
+  const outcome = compute(notebook, entry)
+  if (isMissing(outcome)) return { state: 'computed', text: '', about: `needs ${outcome.missing.join(' and ')}` }
+  return { state: 'computed', text: printNumber(outcome.value, digits) }
+}
+
+/** What a person wrote about a value: under `remarks`, or as a comment behind it on its line. */
+function remarkOf(notebook: Notebook, entry: Entry, names: readonly string[], end?: number): { remark?: string } {
+  const said = names.map((name) => scalarAt(entry.node, ['remarks', name])?.text).find((text) => text !== undefined)
+  const comment = end === undefined ? undefined : commentBehind(notebook.text, end)
+  const remark = [said, comment].filter(Boolean).join(' · ')
+  return remark === '' ? {} : { remark }
+}
+
+/** The comment behind a value, if nothing but closing brackets stands between. */
+function commentBehind(text: string, end: number): string | undefined {
+  return /^[ \t}\],]*[ \t]#[ \t]*(.*)$/.exec(text.slice(end, Math.min(lineEnd(text, end), end + 1000)))?.[1]
+}

@@ -1,0 +1,72 @@
+import { slotKey, slotsOf, type Adjuster, type Slot } from '../adjusters/adjuster'
+import { fields, type Field } from '../notebook/fields'
+import { settingRow, type Notebook } from '../notebook/notebook'
+import { computedRows, type Computed } from './computed'
+import type { Row } from './view'
+
+/** A row of the grid and what its cells are made from. */
+export type RowSource =
+  | { row: Row; kind: 'group' }
+  | { row: Row; kind: 'setting'; slot: Slot; key: string }
+  | { row: Row; kind: 'field'; field: Field }
+  | { row: Row; kind: 'computed'; computed: Computed }
+
+const assemblies = [['fork', 'Fork'], ['shock', 'Shock'], ['chassis', 'Chassis'], ['tyres', 'Tyres']] as const
+const fieldGroups = [['sag_front', 'Sag, front'], ['sag_rear', 'Sag, rear'], ['day', 'The day'], ['change', 'The change'], ['ride', 'The ride']] as const
+
+/** The rows of a notebook: its adjusters by where they sit, one row a leg, then what is measured, computed and told. */
+export function rowsOf(notebook: Notebook): RowSource[] {
+  const adjusters = [...notebook.adjusters.values()]
+  return [
+    ...assemblies.flatMap(([on, label]) => group(on, label, adjusters.filter((adjuster) => adjuster.on === on).flatMap(slotsOf).map(settingSource))),
+    ...fieldGroups.flatMap(([name, label]) => group(name, label, [
+      ...fields.filter((field) => field.group === name).map(fieldSource),
+      ...computedRows.filter((computed) => computed.group === name).map(computedSource),
+    ])),
+  ]
+}
+
+function group(name: string, label: string, rows: RowSource[]): RowSource[] {
+  if (rows.length === 0) return []
+  const row: Row = { key: `group/${name}`, kind: 'group', label, lines: 1, prose: false, figures: false }
+  return [{ kind: 'group', row }, ...rows]
+}
+
+function settingSource(slot: Slot): RowSource {
+  const { adjuster, leg } = slot
+  const key = slotKey(adjuster.id, leg)
+  const about = [adjuster.place && `At the ${adjuster.place}.`, adjuster.tool && `Tool: ${adjuster.tool}.`, adjuster.notes].filter(Boolean).join(' ')
+  return {
+    kind: 'setting', slot, key,
+    row: {
+      key: settingRow(key), kind: 'setting', label: adjuster.label, unit: countWords(adjuster), lines: 1, prose: false, figures: true,
+      ...(leg ? { detail: leg } : {}), ...(about ? { about } : {}),
+    },
+  }
+}
+
+/** What an adjuster's figures are in. @example 'clicks out', 'turns in', 'mm' */
+export function countWords({ counts, end, control }: Adjuster): string {
+  if (counts.dimension === 'mark' && control.name === 'preload') return `${counts.symbol} showing`
+  return end === undefined ? counts.symbol : `${counts.symbol} ${end === 'closed' ? 'out' : 'in'}`
+}
+
+const unitOf = { length: 'mm', temperature: '°C', pressure: 'bar' } as Record<string, string>
+
+function fieldSource(field: Field): RowSource {
+  const unit = field.dimension && unitOf[field.dimension]
+  return {
+    kind: 'field', field,
+    row: {
+      key: field.key, kind: 'field', label: field.label, lines: field.prose ? 3 : 1, prose: field.prose === true,
+      figures: field.dimension !== undefined || field.key === 'ride.laps',
+      ...(field.detail ? { detail: field.detail } : {}), ...(unit ? { unit } : {}), ...(field.choices ? { choices: [...field.choices] } : {}),
+      ...(field.about ? { about: field.about } : {}),
+    },
+  }
+}
+
+function computedSource(computed: Computed): RowSource {
+  const { key, label, detail, unit, about } = computed
+  return { kind: 'computed', computed, row: { key: `computed/${key}`, kind: 'computed', label, ...(detail ? { detail } : {}), unit, lines: 1, prose: false, figures: true, about } }
+}

@@ -1,0 +1,54 @@
+import schema from '../../../schemas/setup.schema.json'
+
+/** As much of JSON Schema as the format uses. */
+export interface SchemaNode {
+  $ref?: string
+  type?: string | string[]
+  description?: string
+  enum?: (string | number)[]
+  examples?: unknown[]
+  properties?: Record<string, SchemaNode>
+  additionalProperties?: SchemaNode
+  items?: SchemaNode
+  allOf?: SchemaNode[]
+  anyOf?: SchemaNode[]
+}
+
+const root = schema as unknown as SchemaNode & { definitions: Record<string, SchemaNode> }
+
+/** Follows `$ref`; what stands beside it, such as a description, wins. */
+function resolved(node: SchemaNode): SchemaNode {
+  if (node.$ref === undefined) return node
+  const { $ref, ...beside } = node
+  return { ...resolved(root.definitions[$ref.slice('#/definitions/'.length)] ?? {}), ...beside }
+}
+
+/** A schema node and all it is made of, choices included. */
+function parts(node: SchemaNode): SchemaNode[] {
+  const self = resolved(node)
+  return [self, ...[...(self.allOf ?? []), ...(self.anyOf ?? [])].flatMap(parts)]
+}
+
+/** The schema of what stands under a path of keys, `*` for an item of a list; empty where the format says nothing. */
+export function schemasAt(path: readonly string[]): SchemaNode[] {
+  return path.reduce<SchemaNode[]>((nodes, step) => nodes.flatMap((node) => below(node, step)), parts(root))
+}
+
+function below(node: SchemaNode, step: string): SchemaNode[] {
+  if (step === '*') return node.items ? parts(node.items) : []
+  const property = node.properties && Object.hasOwn(node.properties, step) ? node.properties[step] : node.additionalProperties
+  return property ? parts(property) : []
+}
+
+/** The keys the format knows under a path; `undefined` where any key may stand, or none is described. */
+export function keysAt(path: readonly string[]): ReadonlySet<string> | undefined {
+  const nodes = schemasAt(path)
+  const open = nodes.some((node) => node.additionalProperties !== undefined)
+  const keys = nodes.flatMap((node) => Object.keys(node.properties ?? {}))
+  return open || keys.length === 0 ? undefined : new Set(keys)
+}
+
+/** What the schema says about the value under a path, for a hover. */
+export function descriptionAt(path: readonly string[]): string | undefined {
+  return schemasAt(path).find((node) => node.description !== undefined)?.description
+}

@@ -1,0 +1,29 @@
+import type { NotebookRule } from './rule'
+
+export const duplicateEntry: NotebookRule = {
+  code: 'duplicate-entry',
+  severity: 'error',
+  says: 'Two entries have the same id.',
+  why: 'Going back to an entry, and coming from one, needs a name that means just one.',
+  checkNotebook: ({ entries }) => {
+    const ids = new Set(entries.flatMap((entry) => (entry.id ? [entry.id.value] : [])))
+    const seen = new Set<string>()
+    return entries.flatMap(({ id }) => {
+      if (!id) return []
+      if (!seen.has(id.value)) {
+        seen.add(id.value)
+        return []
+      }
+      const free = freeId(id.value, ids)
+      ids.add(free)
+      return [{ message: `‘${id.value}’ names an earlier entry already`, range: id.range, fixes: [{ title: `Write ‘${free}’`, changes: [{ ...id.range, text: free }] }] }]
+    })
+  },
+}
+
+/** The next id that is not taken. @example freeId('run-3', new Set(['run-3'])) // 'run-4' */
+export function freeId(id: string, taken: ReadonlySet<string>): string {
+  const match = /^(.*?)(\d{1,9})$/.exec(id)
+  const stem = match ? match[1]! : `${id}-`
+  for (let n = match ? Number(match[2]) + 1 : 2; ; n++) if (!taken.has(`${stem}${n}`)) return `${stem}${n}`
+}

@@ -1,0 +1,12 @@
+import { unevenPairs, unevenReport } from './legPairs'
+import type { EntryRule } from './rule'
+
+export const forkHeightUneven: EntryRule = {
+  code: 'fork-height-uneven',
+  severity: 'error',
+  says: 'The fork tubes stand at different heights in the clamps.',
+  why: 'Tubes at different heights twist the front end and bind the axle. Stop, and measure both again before riding.',
+  checkEntry: (entry, notebook) =>
+    unevenPairs(entry, notebook, (adjuster) => adjuster.control.mustBeEven === true).map((pair) =>
+      unevenReport(entry, notebook, pair, `Stop: ${pair.adjuster.label} is ${pair.left.node.text} left and ${pair.right.node.text} right. Set both alike before riding.`)),
+}

@@ -1,0 +1,42 @@
+import { acceptedWithoutReason } from './acceptedWithoutReason'
+import { adjusterCrept } from './adjusterCrept'
+import { belowZero } from './belowZero'
+import { beyondRange } from './beyondRange'
+import { datesBackwards } from './datesBackwards'
+import { duplicateEntry } from './duplicateEntry'
+import { entryWithoutId } from './entryWithoutId'
+import { forkHeightUneven } from './forkHeightUneven'
+import { fractionOfStep } from './fractionOfStep'
+import { leftAtStop } from './leftAtStop'
+import { legsDiffer } from './legsDiffer'
+import { newerFormat } from './newerFormat'
+import { noReason } from './noReason'
+import { parentLoop } from './parentLoop'
+import { riderSagBelowStatic } from './riderSagBelowStatic'
+import type { Rule } from './rule'
+import { sagBeyondTravel } from './sagBeyondTravel'
+import { sagLengthsSwapped } from './sagLengthsSwapped'
+import { sagLongerThanExtended } from './sagLongerThanExtended'
+import { riderSagWindow, staticSagWindow } from './sagWindow'
+import { severalChanges } from './severalChanges'
+import { unknownAdjuster } from './unknownAdjuster'
+import { unknownKey } from './unknownKey'
+import { unknownLeg } from './unknownLeg'
+import { unknownParent } from './unknownParent'
+import { unreadableDate } from './unreadableDate'
+import { unreadablePosition } from './unreadablePosition'
+import { unreadableValue } from './unreadableValue'
+import { wrongEnd } from './wrongEnd'
+import { wrongUnit } from './wrongUnit'
+
+/** Every rule there is, in the order of the table in the README. */
+export const rules: readonly Rule[] = [
+  forkHeightUneven, legsDiffer, adjusterCrept,
+  beyondRange, belowZero, wrongEnd, wrongUnit, fractionOfStep, leftAtStop,
+  severalChanges, noReason,
+  sagLongerThanExtended, riderSagBelowStatic, sagBeyondTravel, sagLengthsSwapped, staticSagWindow, riderSagWindow,
+  unreadablePosition, unreadableValue, unreadableDate,
+  unknownAdjuster, unknownLeg, unknownKey,
+  entryWithoutId, duplicateEntry, unknownParent, parentLoop, datesBackwards,
+  acceptedWithoutReason, newerFormat,
+]

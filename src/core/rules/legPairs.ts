@@ -1,0 +1,38 @@
+import type { Adjuster } from '../adjusters/adjuster'
+import { setSetting } from '../notebook/edits/setSetting'
+import { Refusal } from '../notebook/edits/setPath'
+import { settingRow, type Entry, type Notebook, type Setting } from '../notebook/notebook'
+import type { Fix } from '../finding'
+import type { Report } from './rule'
+import { countOf, isSame } from './standings'
+
+/** The pairs that stand apart in an entry and were touched by it. */
+export function unevenPairs(entry: Entry, notebook: Notebook, concerns: (adjuster: Adjuster) => boolean): { adjuster: Adjuster; left: Setting; right: Setting; at: Setting }[] {
+  return [...notebook.adjusters.values()].flatMap((adjuster) => {
+    if (adjuster.legs.length < 2 || !concerns(adjuster)) return []
+    const left = entry.state.get(`${adjuster.id}/left`)
+    const right = entry.state.get(`${adjuster.id}/right`)
+    const at = right?.setIn === entry ? right : left
+    if (!left || !right || at?.setIn !== entry) return []
+    const [a, b] = [countOf(left.setting), countOf(right.setting)]
+    return a === undefined || b === undefined || isSame(a, b) ? [] : [{ adjuster, left: left.setting, right: right.setting, at: at.setting }]
+  })
+}
+
+/** The report on an uneven pair, with a fix for either leg. */
+export function unevenReport(entry: Entry, notebook: Notebook, pair: ReturnType<typeof unevenPairs>[number], message: string): Report {
+  const fixes = (['left', 'right'] as const).flatMap((leg) => matchFix(entry, notebook, pair, leg))
+  return { message, range: pair.at.node.range, row: settingRow(`${pair.adjuster.id}/${pair.at.leg}`), fixes }
+}
+
+function matchFix(entry: Entry, notebook: Notebook, pair: ReturnType<typeof unevenPairs>[number], leg: 'left' | 'right'): Fix[] {
+  const other = leg === 'left' ? pair.right : pair.left
+  const written = notebook.text.slice(other.node.range.start, other.node.range.end)
+  try {
+    const changes = setSetting(notebook.text, entry, pair.adjuster.id, leg, written)
+    return changes.length === 0 ? [] : [{ title: `Set the ${leg} leg to ${other.node.text}, like the other`, changes }]
+  } catch (error) {
+    if (error instanceof Refusal) return []
+    throw error
+  }
+}

@@ -1,0 +1,21 @@
+import { found } from '../compute/working/result'
+import { printNumber } from '../notation/amount'
+import { sagLengthsOf, sagOf } from '../derived/sagOf'
+import type { EntryRule } from './rule'
+import { ends, endWord } from './sagEnds'
+
+export const riderSagBelowStatic: EntryRule = {
+  code: 'rider-sag-below-static',
+  severity: 'error',
+  says: 'The machine sags less with its rider than alone.',
+  why: 'A rider only adds load. One of the lengths is wrong, or the two load cases stand in each other’s place.',
+  checkEntry: (entry) =>
+    ends.flatMap((end) => {
+      const rider = found(sagOf(entry, end, 'rider'))?.value
+      const alone = found(sagOf(entry, end, 'bike'))?.value
+      const { lifted, pushed } = sagLengthsOf(entry, end, 'rider')
+      const at = lifted ?? pushed
+      if (rider === undefined || alone === undefined || !at || rider >= alone) return []
+      return [{ message: `${endWord(end)}: ${printNumber(rider, 1)} mm with the rider is less than ${printNumber(alone, 1)} mm alone`, range: at.range, row: at.key }]
+    }),
+}

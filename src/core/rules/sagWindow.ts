@@ -1,0 +1,35 @@
+import type { LoadCase } from '../compute/sag/loadCase'
+import { judgeSag } from '../compute/sag/judgeSag'
+import { found } from '../compute/working/result'
+import { sagLengthsOf, sagOf, sagTargetOf, travelOf } from '../derived/sagOf'
+import { printNumber } from '../notation/amount'
+import type { EntryRule, Report } from './rule'
+import { ends, endWord, loadWords } from './sagEnds'
+
+/** The rule for one load case: the sag lies outside its window. */
+function windowRule(code: string, load: LoadCase, why: string): EntryRule {
+  return {
+    code, why, severity: 'warning',
+    says: `The ${loadWords[load]} lies outside its window.`,
+    checkEntry: (entry, notebook) =>
+      ends.flatMap((end): Report[] => {
+        const value = found(sagOf(entry, end, load))
+        const target = found(sagTargetOf(notebook, end, load))
+        const { lifted, pushed } = sagLengthsOf(entry, end, load)
+        const at = lifted ?? pushed
+        const travel = travelOf(notebook, end)
+        // What cannot be is reported as such, not as a window missed.
+        if (!value || !target || !at || value.value < 0 || (travel !== undefined && value.value > travel)) return []
+        const { where, byMm } = judgeSag(value, target)
+        if (where === 'within') return []
+        const message = `${endWord(end)} ${loadWords[load]} is ${printNumber(value.value, 1)} mm, ${printNumber(byMm, 1)} mm ${where} the window of ${printNumber(target.lowMm, 1)} to ${printNumber(target.highMm, 1)} mm (${target.source})`
+        return [{ message, range: at.range, row: at.key }]
+      }),
+  }
+}
+
+export const staticSagWindow = windowRule('static-sag-window', 'bike',
+  'With the rider’s sag set right, the bike’s own sag tells whether the spring suits: too little of it and the spring is too soft, too much and it is too stiff.')
+
+export const riderSagWindow = windowRule('rider-sag-window', 'rider',
+  'Sag with the rider aboard sets where in its travel the end works. It comes before damping. The windows are starting points.')

@@ -1,0 +1,40 @@
+import { ownCount, ownPosition } from '../adjusters/convert'
+import { printPosition } from '../notation/position'
+import { printNumber } from '../notation/amount'
+import type { EntryRule, Report } from './rule'
+import { writtenPositions, type Written } from './writtenSettings'
+
+const from = { closed: 'out from fully closed', open: 'in from fully open' }
+
+export const wrongEnd: EntryRule = {
+  code: 'wrong-end',
+  severity: 'warning',
+  says: 'A position is counted from the other end than the adjuster’s own.',
+  why: 'Counting from the wrong end is the costliest mistake in the trade: 3 in is not 3 out.',
+  checkEntry: (entry) =>
+    writtenPositions(entry).flatMap((written) => {
+      const { position, setting } = written
+      const own = setting.adjuster.end
+      if (position.end === undefined || (position.unit && position.unit.dimension !== setting.adjuster.counts.dimension)) return []
+      return own === undefined ? [noEnd(written)] : position.end === own ? [] : [otherEnd(written)]
+    }),
+}
+
+function otherEnd({ setting, position, row }: Written): Report {
+  const { adjuster, node } = setting
+  const { count } = ownCount(position, adjuster)
+  const message = `${adjuster.label} is counted ${from[adjuster.end!]}, and ‘${node.text}’ is counted ${from[position.end!]}`
+  if (count === undefined) return { message: `${message}; with its \`range\` this could be converted`, range: node.range, row }
+  if (count < 0) return { message, range: node.range, row }
+  const text = printPosition(ownPosition(count, adjuster))
+  return { message: `${message}: that is ${text}`, range: node.range, row, fixes: [{ title: `Write ‘${text}’`, changes: [{ ...node.range, text }] }] }
+}
+
+function noEnd({ setting, position, row }: Written): Report {
+  const { adjuster, node } = setting
+  const text = position.unit ? printPosition({ amount: position.amount, unit: position.unit }) : printNumber(position.amount)
+  return {
+    message: `${adjuster.label} has no end to count from: write ‘${text}’`, range: node.range, row,
+    fixes: [{ title: `Write ‘${text}’`, changes: [{ ...node.range, text }] }],
+  }
+}
