@@ -1,4 +1,21 @@
 import type * as vscode from 'vscode'
+import { registerCommands } from './commands'
+import { registerDiagnostics } from './diagnostics'
+import { registerGridEditor } from './grid/gridEditor'
+import { Sessions } from './grid/sessions'
+import { Notebooks } from './notebooks'
+import { registerQuickFixes } from './quickFixes'
 
-/** The composition root: a list of what the extension registers. */
-export function activate(_context: vscode.ExtensionContext): void {}
+/** The composition root: a list of what the extension registers, in the order of dependency. */
+export function activate(context: vscode.ExtensionContext): void {
+  const notebooks = new Notebooks()
+  const sessions = new Sessions()
+  context.subscriptions.push(
+    notebooks,
+    sessions,
+    registerGridEditor(context, notebooks, sessions),
+    registerDiagnostics(notebooks),
+    registerQuickFixes(notebooks),
+    registerCommands(notebooks, sessions),
+  )
+}

@@ -1,0 +1,47 @@
+import * as vscode from 'vscode'
+import type { GridPlace } from '../../core/grid/view'
+import type { GridCommand } from '../../protocol'
+import type { Sessions } from '../grid/sessions'
+import { isNotebook, viewType, type Notebooks } from '../notebooks'
+import { newNotebook } from './newNotebook'
+import { openAsText } from './openAsText'
+
+/** Commands that act on the grid in focus, by their name in the manifest. */
+const gridCommands: Record<string, GridCommand> = {
+  'detent.addEntry': 'addEntry',
+  'detent.annotate': 'annotate',
+  'detent.editHeader': 'editHeader',
+  'detent.nextFinding': 'nextFinding',
+  'detent.previousFinding': 'previousFinding',
+  'detent.showFindings': 'showFindings',
+  'detent.clearCell': 'clearCell',
+}
+
+/** Registers every command of the manifest; a test holds the two lists against each other. */
+export function registerCommands(notebooks: Notebooks, sessions: Sessions): vscode.Disposable {
+  return vscode.Disposable.from(
+    ...Object.entries(gridCommands).map(([name, command]) => vscode.commands.registerCommand(name, () => sessions.active?.give(command))),
+    vscode.commands.registerCommand('detent.openAsText', async (uri?: vscode.Uri) => {
+      const target = uri ?? activeNotebook()
+      if (target) await openAsText(await vscode.workspace.openTextDocument(target), notebooks)
+    }),
+    vscode.commands.registerCommand('detent.openAsGrid', async (uri?: vscode.Uri) => {
+      const target = uri ?? activeNotebook()
+      if (target) await vscode.commands.executeCommand('vscode.openWith', target, viewType)
+    }),
+    vscode.commands.registerCommand('detent.showInGrid', async (uri?: vscode.Uri, place?: GridPlace) => {
+      const target = uri ?? activeNotebook()
+      if (!target) return
+      await vscode.commands.executeCommand('vscode.openWith', target, viewType)
+      if (place) for (const session of sessions.on(target)) session.reveal(place)
+    }),
+    vscode.commands.registerCommand('detent.newNotebook', newNotebook),
+  )
+}
+
+/** The notebook of the active tab, be it a grid or a text. */
+function activeNotebook(): vscode.Uri | undefined {
+  const input = vscode.window.tabGroups.activeTabGroup.activeTab?.input
+  const uri = input instanceof vscode.TabInputCustom || input instanceof vscode.TabInputText ? input.uri : undefined
+  return uri && isNotebook({ uri }) ? uri : undefined
+}

@@ -1,0 +1,18 @@
+import * as vscode from 'vscode'
+import { viewType } from '../notebooks'
+
+/** Makes an empty notebook where the person says and opens it as a grid, which offers the ways to begin. */
+export async function newNotebook(): Promise<void> {
+  const folder = vscode.workspace.workspaceFolders?.[0]?.uri
+  const target = await vscode.window.showSaveDialog({
+    title: 'New setup notebook',
+    filters: { 'Setup notebook': ['setup.yaml'] },
+    ...(folder ? { defaultUri: vscode.Uri.joinPath(folder, 'machine.setup.yaml') } : {}),
+  })
+  if (!target) return
+  const uri = /\.setup\.ya?ml$/i.test(target.path) ? target : target.with({ path: `${target.path.replace(/\.(ya?ml)$/i, '')}.setup.yaml` })
+  const edit = new vscode.WorkspaceEdit()
+  edit.createFile(uri, { ignoreIfExists: true })
+  await vscode.workspace.applyEdit(edit)
+  await vscode.commands.executeCommand('vscode.openWith', uri, viewType)
+}

@@ -1,0 +1,44 @@
+import * as vscode from 'vscode'
+import type { Answer } from '../../core/grid/applyGesture'
+import type { TextChange } from '../../core/text'
+import { toEdit } from '../convert'
+
+/** How often an edit is computed anew when the text changed under it. */
+const tries = 5
+
+/**
+ * Applies edits to documents one after the other. VS Code refuses an edit that was computed for an older text and says
+ * so only by `false`; here it is computed again for the new one, so that none is lost silently.
+ */
+export class EditQueue {
+  readonly #tails = new Map<string, Promise<unknown>>()
+
+  /** Runs `compute` on the document as it then is and applies what it gives. The answer's refusal is passed through. */
+  run(document: vscode.TextDocument, compute: () => Answer): Promise<Answer> {
+    const key = document.uri.toString()
+    const before = this.#tails.get(key) ?? Promise.resolve()
+    const mine = before.then(() => applyComputed(document, compute))
+    const tail = mine.catch(() => undefined)
+    this.#tails.set(key, tail)
+    void tail.then(() => this.#tails.get(key) === tail && this.#tails.delete(key))
+    return mine
+  }
+
+  /** Resolves when every edit asked for so far is done. */
+  async idle(document: vscode.TextDocument): Promise<void> {
+    await this.#tails.get(document.uri.toString())
+  }
+}
+
+async function applyComputed(document: vscode.TextDocument, compute: () => Answer): Promise<Answer> {
+  for (let attempt = 0; attempt < tries; attempt++) {
+    const answer = compute()
+    if (answer.changes === undefined || answer.changes.length === 0) return answer
+    if (await applyChangesTo(document, answer.changes)) return answer
+  }
+  return { refused: 'the text keeps changing, so nothing was written; try again' }
+}
+
+async function applyChangesTo(document: vscode.TextDocument, changes: readonly TextChange[]): Promise<boolean> {
+  return vscode.workspace.applyEdit(toEdit(document, changes))
+}

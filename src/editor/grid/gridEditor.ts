@@ -1,0 +1,24 @@
+import * as vscode from 'vscode'
+import { viewType, type Notebooks } from '../notebooks'
+import { EditQueue } from './editQueue'
+import { GridSession } from './gridSession'
+import { pageHtml, webviewOptions } from './page'
+import type { Sessions } from './sessions'
+
+/** Opens notebooks as grids. The text document is the only model: save, undo, hot exit and backups are VS Code's own. */
+export function registerGridEditor(context: vscode.ExtensionContext, notebooks: Notebooks, sessions: Sessions): vscode.Disposable {
+  const queue = new EditQueue()
+  const provider: vscode.CustomTextEditorProvider = {
+    resolveCustomTextEditor(document, panel) {
+      panel.webview.options = webviewOptions(context.extensionUri)
+      const session = new GridSession(document, panel, notebooks, queue)
+      sessions.add(session)
+      panel.onDidDispose(() => {
+        sessions.remove(session)
+        session.dispose()
+      })
+      panel.webview.html = pageHtml(panel.webview, context.extensionUri, 'grid', 'Setup notebook')
+    },
+  }
+  return vscode.window.registerCustomEditorProvider(viewType, provider, { supportsMultipleEditorsPerDocument: true })
+}

@@ -1,0 +1,133 @@
+import * as vscode from 'vscode'
+import { applyGesture, type Answer } from '../../core/grid/applyGesture'
+import { buildGrid } from '../../core/grid/buildGrid'
+import { diffGrid } from '../../core/grid/diffGrid'
+import type { Gesture } from '../../core/grid/gesture'
+import type { GridPlace, GridView } from '../../core/grid/view'
+import type { FromWebview, GridCommand, ToWebview } from '../../protocol'
+import type { Notebooks } from '../notebooks'
+import type { EditQueue } from './editQueue'
+import { openAsText } from '../commands/openAsText'
+
+/** How long a save waits for a grid to hand over what is being typed. */
+const pendingMs = 1000
+
+/** One grid on one document. It holds no state of the notebook but what it showed last. */
+export class GridSession implements vscode.Disposable {
+  #shown: GridView | undefined
+  #version = 0
+  #asked = 0
+  #ready = false
+  #reveal: { place: GridPlace; edit?: boolean } | undefined
+  readonly #waiting = new Map<number, () => void>()
+  readonly #subscriptions: vscode.Disposable[]
+
+  constructor(readonly document: vscode.TextDocument, readonly panel: vscode.WebviewPanel, readonly notebooks: Notebooks, readonly queue: EditQueue) {
+    this.#subscriptions = [
+      panel.webview.onDidReceiveMessage((message: FromWebview) => this.#receive(message)),
+      notebooks.onDidChange((changed) => changed === document && this.#update()),
+    ]
+  }
+
+  get active(): boolean {
+    return this.panel.active
+  }
+
+  /** Passes a command on to the grid, which knows what is selected. */
+  give(command: GridCommand): void {
+    this.#post({ type: 'commandGiven', command })
+  }
+
+  /** Selects a cell; as soon as the page is there when it is not yet. */
+  reveal(place: GridPlace, edit = false): void {
+    if (this.#ready) this.#post({ type: 'placeRevealed', place, edit })
+    else this.#reveal = { place, edit }
+  }
+
+  /** Has what is being typed handed over and written; used before a save. */
+  async settle(): Promise<void> {
+    if (!this.#ready || !this.panel.visible) return this.queue.idle(this.document)
+    const id = ++this.#asked
+    await new Promise<void>((resolve) => {
+      this.#waiting.set(id, resolve)
+      setTimeout(resolve, pendingMs)
+      this.#post({ type: 'pendingAsked', id })
+    })
+    this.#waiting.delete(id)
+    await this.queue.idle(this.document)
+  }
+
+  dispose(): void {
+    for (const each of this.#subscriptions) each.dispose()
+  }
+
+  #receive(message: FromWebview): void {
+    switch (message.type) {
+      case 'ready': return this.#show()
+      case 'gesture': return void this.#perform(message.id, message.gesture)
+      case 'pendingSent': return this.#waiting.get(message.id)?.()
+      case 'openText': return void openAsText(this.document, this.notebooks, message)
+      case 'selectionChanged': return
+    }
+  }
+
+  #show(): void {
+    this.#ready = true
+    this.#shown = this.#view()
+    this.#post({ type: 'gridShown', version: ++this.#version, view: this.#shown, strings: {} })
+    if (this.#reveal) this.#post({ type: 'placeRevealed', ...this.#reveal })
+    this.#reveal = undefined
+  }
+
+  #update(): void {
+    // A hidden page is gone; it asks anew when it is shown again.
+    if (!this.#ready || !this.#shown) return
+    const view = this.#view()
+    const difference = diffGrid(this.#shown, view)
+    this.#shown = view
+    const version = ++this.#version
+    if (!difference) return this.#post({ type: 'gridShown', version, view, strings: {} })
+    const { columns, cells, findingsDiffer } = difference
+    const { title, state, readOnly, trouble, findings } = view
+    this.#post({
+      type: 'gridChanged', version,
+      patch: { title, state, columns, cells, ...(readOnly ? { readOnly } : {}), ...(trouble ? { trouble } : {}), ...(findingsDiffer ? { findings } : {}) },
+    })
+  }
+
+  /** The grid of the text as it is; of a broken text, the last one understood with the trouble on top. */
+  #view(): GridView {
+    const { notebook, findings } = this.notebooks.of(this.document)
+    const view = buildGrid(notebook, findings)
+    const readOnly = this.#whyReadOnly()
+    const held = readOnly ? { readOnly } : {}
+    const good = notebook.broken && this.notebooks.lastGood(this.document)
+    if (!good) return { ...view, ...held }
+    return { ...buildGrid(good.notebook, good.findings), state: 'broken', ...(view.trouble ? { trouble: view.trouble } : {}), ...held }
+  }
+
+  #whyReadOnly(): string | undefined {
+    const { scheme } = this.document.uri
+    if (scheme === 'git' || vscode.workspace.fs.isWritableFileSystem(scheme) === false) return 'This is a version to read, not to edit.'
+    return undefined
+  }
+
+  async #perform(id: number, gesture: Gesture): Promise<void> {
+    const readOnly = this.#whyReadOnly()
+    const answer: Answer = readOnly ? { refused: readOnly } : await this.queue.run(this.document, () => this.#compute(gesture))
+    this.#post({
+      type: 'gestureAnswered', id,
+      ...(answer.refused === undefined ? {} : { refused: answer.refused }),
+      ...('reveal' in answer && answer.reveal ? { reveal: answer.reveal } : {}),
+    })
+  }
+
+  #compute(gesture: Gesture): Answer {
+    const { notebook, findings } = this.notebooks.of(this.document)
+    return applyGesture(notebook, findings, gesture)
+  }
+
+  #post(message: ToWebview): void {
+    void this.panel.webview.postMessage(message)
+  }
+}

@@ -1,0 +1,33 @@
+import * as vscode from 'vscode'
+import type { GridSession } from './gridSession'
+
+/** The grids that are open. Commands find theirs here: while a grid is active there is no active text editor. */
+export class Sessions implements vscode.Disposable {
+  readonly #open = new Set<GridSession>()
+  readonly #saving = vscode.workspace.onWillSaveTextDocument((event) => {
+    const mine = this.on(event.document.uri)
+    if (mine.length > 0) event.waitUntil(Promise.all(mine.map((session) => session.settle())).then(() => []))
+  })
+
+  add(session: GridSession): void {
+    this.#open.add(session)
+  }
+
+  remove(session: GridSession): void {
+    this.#open.delete(session)
+  }
+
+  /** The grid that has the focus. */
+  get active(): GridSession | undefined {
+    return [...this.#open].find((session) => session.active)
+  }
+
+  /** All grids on a file. */
+  on(uri: vscode.Uri): GridSession[] {
+    return [...this.#open].filter((session) => session.document.uri.toString() === uri.toString())
+  }
+
+  dispose(): void {
+    this.#saving.dispose()
+  }
+}

@@ -1,0 +1,82 @@
+import * as vscode from 'vscode'
+import type { Finding, Severity } from '../core/finding'
+import type { Notebook } from '../core/notebook/notebook'
+import { readNotebook } from '../core/notebook/readNotebook'
+import { checkNotebook } from '../core/rules/checkNotebook'
+
+/** One reading of a document with its findings. Every feature asks for it here, so that a text is read once. */
+export interface Analysis {
+  version: number
+  notebook: Notebook
+  findings: Finding[]
+}
+
+export const viewType = 'detent.setup'
+export const notebookPattern = '**/*.setup.{yaml,yml}'
+
+/** Whether a document is a setup notebook, by its name. */
+export function isNotebook({ uri }: Pick<vscode.TextDocument, 'uri'>): boolean {
+  return /\.setup\.ya?ml$/i.test(uri.path)
+}
+
+/** The notebooks that are open, each read once for each version of its text. */
+export class Notebooks implements vscode.Disposable {
+  readonly #analyses = new WeakMap<vscode.TextDocument, Analysis>()
+  readonly #good = new WeakMap<vscode.TextDocument, Analysis>()
+  readonly #changed = new vscode.EventEmitter<vscode.TextDocument>()
+  readonly #subscriptions: vscode.Disposable[]
+  #severities = severitiesFromSettings()
+
+  /** Fires when a notebook was opened or its text or the loudness of the rules changed. */
+  readonly onDidChange = this.#changed.event
+
+  constructor() {
+    this.#subscriptions = [
+      this.#changed,
+      vscode.workspace.onDidOpenTextDocument((document) => this.#tell(document)),
+      vscode.workspace.onDidChangeTextDocument(({ document, contentChanges }) => contentChanges.length > 0 && this.#tell(document)),
+      vscode.workspace.onDidChangeConfiguration((event) => event.affectsConfiguration('detent.rules') && this.#reload()),
+    ]
+  }
+
+  /** The analysis of a document as it stands now. */
+  of(document: vscode.TextDocument): Analysis {
+    const known = this.#analyses.get(document)
+    if (known?.version === document.version) return known
+    const notebook = readNotebook(document.getText())
+    const analysis = { version: document.version, notebook, findings: checkNotebook(notebook, this.#severities) }
+    this.#analyses.set(document, analysis)
+    if (!notebook.broken) this.#good.set(document, analysis)
+    return analysis
+  }
+
+  /** The last analysis of a text without an error; absent when there was none since it was opened. */
+  lastGood(document: vscode.TextDocument): Analysis | undefined {
+    return this.#good.get(document)
+  }
+
+  dispose(): void {
+    for (const each of this.#subscriptions) each.dispose()
+  }
+
+  #tell(document: vscode.TextDocument): void {
+    if (isNotebook(document)) this.#changed.fire(document)
+  }
+
+  #reload(): void {
+    this.#severities = severitiesFromSettings()
+    for (const document of vscode.workspace.textDocuments.filter(isNotebook)) {
+      this.#analyses.delete(document)
+      this.#changed.fire(document)
+    }
+  }
+}
+
+function severitiesFromSettings(): Map<string, Severity | 'off'> {
+  const settings = vscode.workspace.getConfiguration('detent').get<Record<string, string>>('rules') ?? {}
+  const words = ['error', 'warning', 'info', 'off'] as const
+  return new Map(Object.entries(settings).flatMap(([code, word]) => {
+    const known = words.find((each) => each === word)
+    return known ? [[code, known] as const] : []
+  }))
+}
