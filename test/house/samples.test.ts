@@ -67,6 +67,14 @@ describe('the samples', () => {
       assert.ok(check(notebook), JSON.stringify(check.errors, null, 1))
     })
 
+    // An unquoted comma in `{…}` cuts a sentence in two, and the rest becomes a key without a value.
+    it(`${name} has no key without a value`, () => {
+      JSON.stringify(notebook, (key, value: unknown) => {
+        assert.notEqual(value, null, key)
+        return value
+      })
+    })
+
     it(`${name} names only files that exist`, () => {
       for (const entry of notebook.entries) if (entry.ride?.log) assert.ok(existsSync(join(dirname(path), entry.ride.log)), entry.ride.log)
     })
