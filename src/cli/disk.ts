@@ -1,0 +1,46 @@
+import { readdirSync, readFileSync, statSync } from 'node:fs'
+import { join } from 'node:path'
+import { UsageError, type World } from './outcome'
+
+/** Folders that never hold notebooks of one's own. */
+const skipped = new Set(['node_modules', '.git'])
+
+/** Files and folders of this machine; `-` reads standard input. */
+export const disk: World = {
+  read(path) {
+    try {
+      // A byte order mark belongs to the file, not to the text of a notebook, but offsets count it.
+      return path === '-' ? readFileSync(0, 'utf8') : readFileSync(path, 'utf8')
+    } catch (error) {
+      throw new UsageError(`${path}: ${why(error)}`)
+    }
+  },
+  find(paths) {
+    return paths.flatMap((path) => (path === '-' ? [path] : isFolder(path) ? notebooksIn(path) : [path]))
+  },
+}
+
+function isFolder(path: string): boolean {
+  try {
+    return statSync(path).isDirectory()
+  } catch (error) {
+    throw new UsageError(`${path}: ${why(error)}`)
+  }
+}
+
+function notebooksIn(folder: string): string[] {
+  const items = readdirSync(folder, { withFileTypes: true }).sort((a, b) => (a.name < b.name ? -1 : 1))
+  return items.flatMap((item) => {
+    const path = join(folder, item.name)
+    if (item.isDirectory()) return skipped.has(item.name) ? [] : notebooksIn(path)
+    return /\.setup\.ya?ml$/i.test(item.name) ? [path] : []
+  })
+}
+
+function why(error: unknown): string {
+  const code = (error as { code?: string }).code
+  if (code === 'ENOENT') return 'there is no such file or folder'
+  if (code === 'EACCES') return 'this may not be read'
+  if (code === 'EISDIR') return 'this is a folder'
+  return error instanceof Error ? error.message : String(error)
+}
