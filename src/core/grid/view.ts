@@ -20,6 +20,16 @@ export interface GridView {
   findings: GridFinding[]
   /** Cautions and the like that stand below the grid. */
   cautions: string[]
+  /** While `empty`: the ways to begin, the key being what the gesture `begin` names as its `start`. */
+  beginnings?: Beginning[]
+}
+
+/** A kind of machine to begin a notebook from. */
+export interface Beginning {
+  key: string
+  label: string
+  /** A sentence about it. */
+  about: string
 }
 
 export interface Trouble {

@@ -1,0 +1,179 @@
+import type { FromWebview } from '../../src/protocol'
+import { say } from './strings'
+import type { SavedState } from './model/savedState'
+import { Session, type Change, type Manner } from './model/session'
+import { HEADER } from './model/spot'
+import { Announcer } from './view/announcer'
+import { Banners } from './view/banners'
+import { BeginScreen, FirstEntry } from './view/beginScreen'
+import { Cautions } from './view/cautions'
+import { CellEditor } from './view/cellEditor'
+import { DetailBar } from './view/detailBar'
+import { make } from './view/dom'
+import { FindingsPanel } from './view/findingsPanel'
+import { Forms } from './view/form'
+import { acceptForm, besideHeader, entryForm, headerForm, remarkForm } from './view/forms'
+import { GridBody } from './view/gridBody'
+import { listenToGrid } from './view/input'
+import { Popover } from './view/popover'
+import { Refusal } from './view/refusal'
+import { Toast } from './view/toast'
+import { TopBar } from './view/topBar'
+
+export interface AppPorts {
+  send(message: FromWebview): void
+  save(state: SavedState): void
+}
+
+/** The page: puts the parts together and has each of them drawn when what it shows has changed. */
+export class App {
+  readonly session: Session
+  readonly #announcer = new Announcer()
+  readonly #toast = new Toast()
+  readonly #body: GridBody
+  readonly #editor: CellEditor
+  readonly #refusal: Refusal
+  readonly #top: TopBar
+  readonly #detail: DetailBar
+  readonly #banners: Banners
+  readonly #begin: BeginScreen
+  readonly #first: FirstEntry
+  readonly #findings: FindingsPanel
+  readonly #cautions: Cautions
+  readonly #popover: Popover
+  readonly #forms: Forms
+  #saving: ReturnType<typeof setTimeout> | undefined
+
+  constructor(readonly root: HTMLElement, readonly ports: AppPorts, saved: SavedState) {
+    const session = new Session({
+      send: ports.send,
+      later: (ms, action) => void setTimeout(action, ms),
+      announce: (text, manner) => this.#announce(text, manner),
+      changed: (change) => this.#draw(change),
+    }, saved)
+    this.session = session
+    this.#body = new GridBody(session, () => this.#saveSoon())
+    this.#editor = new CellEditor(session, this.#body)
+    this.#refusal = new Refusal(session, this.#body)
+    this.#top = new TopBar(session)
+    this.#popover = new Popover(root, () => this.#focusGrid())
+    this.#forms = new Forms(this.#popover)
+    this.#detail = new DetailBar(session, (finding, anchor) => this.#forms.open(acceptForm(session, finding, () => anchor.getBoundingClientRect())))
+    this.#banners = new Banners(session)
+    this.#begin = new BeginScreen(session)
+    this.#first = new FirstEntry(session)
+    this.#findings = new FindingsPanel(session, () => this.#focusGrid())
+    this.#cautions = new Cautions(session)
+    this.#build()
+    listenToGrid(session, this.#body)
+  }
+
+  #build(): void {
+    const hint = make('div', 'unseen', { id: 'grid-hint' }, say('grid.hint'))
+    const middle = make('main', 'middle', {}, this.#body.scroller, this.#first.element)
+    const loading = make('p', 'loading', {}, say('loading'))
+    this.root.classList.add('is-loading')
+    this.root.append(
+      loading, this.#top.element, this.#detail.element, this.#banners.element, middle, this.#begin.element,
+      this.#findings.element, this.#cautions.element, this.#toast.element, hint, this.#announcer.element,
+    )
+    window.addEventListener('focus', () => document.activeElement === document.body && this.#focusGrid())
+  }
+
+  #draw(change: Change): void {
+    switch (change.kind) {
+      case 'view': return this.#drawAll()
+      case 'cells': {
+        const { touched } = change
+        if (touched.frame) this.#body.repaint()
+        else this.#body.repaintSome(touched.cells, touched.columns)
+        return this.#drawAround()
+      }
+      case 'selection':
+        this.#toast.hide()
+        if (change.reveal) this.#body.reveal(this.session.active)
+        this.#body.repaint()
+        break
+      case 'editing':
+        this.#editor.follow()
+        break
+      case 'pending':
+        this.#body.repaintSome(change.places.flatMap((place) => this.session.model.spotOf(place) ?? []), [])
+        break
+      case 'silence':
+      case 'notice': return this.#banners.draw()
+      case 'panels': return this.#drawPanels()
+      case 'form': return this.#openForm(change.form)
+      case 'flush': return this.#forms.flush()
+      case 'focus': return this.#focusGrid()
+      case 'leave': return this.#top.focus()
+    }
+    this.#drawCurrent()
+  }
+
+  #drawAll(): void {
+    this.root.classList.remove('is-loading')
+    this.#body.show(this.session.saved.scroll)
+    this.#drawAround()
+    this.#editor.follow()
+    if (document.hasFocus() && document.activeElement === document.body) this.#focusGrid()
+  }
+
+  #drawAround(): void {
+    const { view } = this.session.model
+    this.root.classList.toggle('is-broken', view.state === 'broken')
+    this.root.classList.toggle('is-empty', view.state === 'empty')
+    this.root.classList.toggle('is-without-entries', view.columns.length === 0)
+    this.#begin.draw()
+    this.#first.draw()
+    this.#drawPanels()
+    this.#drawCurrent()
+  }
+
+  #drawPanels(): void {
+    this.#top.draw()
+    this.#findings.draw()
+    this.#cautions.draw()
+    this.#saveSoon()
+  }
+
+  /** What tells about the current cell. */
+  #drawCurrent(): void {
+    this.#top.draw()
+    this.#detail.draw()
+    this.#banners.draw()
+    this.#refusal.draw()
+    this.#saveSoon()
+  }
+
+  #openForm(form: 'entry' | 'header' | 'remark'): void {
+    const { session } = this
+    const anchors = {
+      entry: () => this.#top.add.element.getBoundingClientRect(),
+      header: () => this.#body.rectOf(besideHeader(session)),
+      remark: () => this.#body.rectOf(session.active),
+    }
+    if (form === 'header') this.#body.reveal({ row: HEADER, column: session.active.column })
+    const plan = { entry: entryForm, header: headerForm, remark: remarkForm }[form]
+    this.#forms.open(plan(session, anchors[form]))
+  }
+
+  #focusGrid(): void {
+    if (this.session.model.view.state === 'empty' || this.#editor.isOpen || this.#popover.isOpen) return
+    this.#body.grid.focus({ preventScroll: true })
+  }
+
+  #announce(text: string, manner: Manner): void {
+    this.#announcer.say(text, manner !== 'polite')
+    if (manner === 'shown' && this.session.shown) this.#toast.show(text, this.#body.rectOf(this.session.active))
+  }
+
+  #saveSoon(): void {
+    clearTimeout(this.#saving)
+    this.#saving = setTimeout(() => this.save(), 100)
+  }
+
+  save(): void {
+    if (this.session.shown) this.ports.save({ ...this.session.toSave(), scroll: this.#body.keyedScroll() })
+  }
+}

@@ -1,0 +1,26 @@
+import type { FromWebview, ToWebview } from '../../src/protocol'
+import { App } from './app'
+import './grid.css'
+import { receive } from './model/receive'
+import { readSavedState } from './model/savedState'
+import { keepUndoInFields } from './view/nativeUndo'
+
+/** What the editor gives a webview to talk to it by. */
+interface EditorApi {
+  postMessage(message: FromWebview): void
+  getState(): unknown
+  setState(state: unknown): void
+}
+
+declare function acquireVsCodeApi(): EditorApi
+
+const editor = acquireVsCodeApi()
+const app = new App(document.getElementById('app')!, {
+  send: (message) => editor.postMessage(message),
+  save: (state) => editor.setState(state),
+}, readSavedState(editor.getState()))
+
+window.addEventListener('message', (event: MessageEvent<ToWebview>) => receive(app.session, event.data))
+window.addEventListener('pagehide', () => app.save())
+keepUndoInFields()
+editor.postMessage({ type: 'ready' })

@@ -1,0 +1,67 @@
+import type { Cell, Column, GridFinding, Row } from '../../../src/core/grid/view'
+import { say } from '../strings'
+import type { GridModel } from './gridModel'
+import type { Pending } from './pending'
+import { HEADER, LABELS, type Spot } from './spot'
+
+/** How places are named and told, on the screen and to a screen reader. */
+
+export const rowName = (row: Row) => [row.label, row.detail].filter(Boolean).join(' ')
+
+/** `Rebound left, run-3`; an entry's or a row's name alone for a header or a label. */
+export function spotName(model: GridModel, { row, column }: Spot): string {
+  const rowPart = row === HEADER ? undefined : model.row(row)
+  const columnPart = column === LABELS ? undefined : model.column(column)
+  if (rowPart && columnPart) return say('cell.place', rowName(rowPart), columnPart.id)
+  return rowPart ? rowName(rowPart) : (columnPart?.id ?? '')
+}
+
+/** What is read first: the text, then the unit, then where it stands. */
+export function spokenName(model: GridModel, spot: Spot, pending: Pending | undefined): string {
+  const row = model.row(spot.row)
+  const cell = model.cell(spot)
+  if (!cell || !row) return spotName(model, spot)
+  const text = (pending?.text ?? cell.text) || say('cell.empty')
+  return [row.unit && text === cell.text && cell.text ? `${text} ${row.unit}` : text, spotName(model, spot)].join(', ')
+}
+
+/** What is read after the name: where the value comes from, what is wrong, what a person remarked. */
+export function spokenMore(model: GridModel, spot: Spot, pending: Pending | undefined): string {
+  const { row, column } = spot
+  const parts: (string | undefined)[] = []
+  const cell = model.cell(spot)
+  if (cell) {
+    parts.push(stateName(cell), pending && pendingName(pending))
+    parts.push(cell.about, cell.remark && say('cell.remark', cell.remark))
+  }
+  if (row === HEADER) parts.push(...headerMore(model.column(column)))
+  if (column === LABELS) parts.push(model.row(row)?.about)
+  parts.push(...model.findingsAt(spot).map(findingName))
+  return parts.filter(Boolean).join('. ')
+}
+
+export function findingName({ severity, message }: Pick<GridFinding, 'severity' | 'message'>): string {
+  return `${say(`severity.${severity}`)}: ${message}`
+}
+
+/** The facts under an entry's id: its date, where it comes from, what it is. */
+export function headerMore(column: Column | undefined): string[] {
+  if (!column) return []
+  return [
+    column.date,
+    column.asFound ? say('entry.asFound') : '',
+    column.baseline ? say('entry.baseline') : '',
+    column.from ? say('entry.from', column.from) : '',
+    column.verdict,
+  ].filter(Boolean)
+}
+
+function stateName(cell: Cell): string | undefined {
+  if (cell.state === 'computed') return say('cell.computed')
+  if (cell.state === 'carried') return say('cell.carried')
+  return cell.changed ? say('cell.changed') : undefined
+}
+
+function pendingName({ state, why }: Pending): string {
+  return state === 'refused' ? say('refused.title', why ?? '') : say('cell.pending')
+}

@@ -1,0 +1,109 @@
+import type { GridPlace, GridView } from '../../../src/core/grid/view'
+import type { GridCommand, GridPatch, ToWebview } from '../../../src/protocol'
+import { say, wordAs } from '../strings'
+import { findingName } from './describe'
+import type { KeyedSpot } from './savedState'
+import type { Session } from './session'
+import { nearestSpot, sameSpot, type Spot } from './spot'
+import { goToFinding } from './walk'
+import { beginEdit, clearSelected, openForm, sendOpenCell } from './write'
+
+/** Takes a message from the host. */
+export function receive(session: Session, message: ToWebview): void {
+  switch (message.type) {
+    case 'gridShown':
+      wordAs(message.strings)
+      return showView(session, message.view)
+    case 'gridChanged': return applyPatch(session, message.patch)
+    case 'gestureAnswered':
+      session.outbox.take(message.id, message)
+      return message.reveal && void reveal(session, message.reveal, false)
+    case 'placeRevealed': return void reveal(session, message.place, message.edit === true)
+    case 'pendingAsked':
+      sendOpenCell(session)
+      session.ports.changed({ kind: 'flush' })
+      return session.ports.send({ type: 'pendingSent', id: message.id })
+    case 'commandGiven': return obey(session, message.command)
+  }
+}
+
+/** Goes to a place now, or when the view that has it arrives. */
+function reveal(session: Session, place: GridPlace, edit: boolean): boolean {
+  const spot = session.model.spotOf(place)
+  session.wanted = spot ? undefined : { place, edit }
+  if (!spot) return false
+  session.select(spot)
+  session.ports.changed({ kind: 'focus' })
+  if (edit) beginEdit(session, 'edit', 'all')
+  return true
+}
+
+function showView(session: Session, view: GridView): void {
+  const first = !session.shown
+  const { active, anchor } = session.selection
+  const saved = session.saved.active && { active: session.saved.active, anchor: session.saved.anchor ?? session.saved.active }
+  const keys = first ? saved : { active: session.keyed(active), anchor: session.keyed(anchor) }
+  const told = toldFindings(session)
+  session.model.show(view)
+  session.shown = true
+  if (keys) session.selection = { active: find(session, keys.active, active), anchor: find(session, keys.anchor, anchor) }
+  else session.selection = { active: session.firstSpot(), anchor: session.firstSpot() }
+  if (first) restoreTyped(session)
+  session.pending.settle()
+  session.ports.changed({ kind: 'view' })
+  const followed = session.wanted && reveal(session, session.wanted.place, session.wanted.edit)
+  if (!followed && !sameSpot(active, session.active)) session.tellSelection()
+  if (!first) tellNewFindings(session, told)
+}
+
+function find(session: Session, keys: KeyedSpot, before: Spot): Spot {
+  const { model } = session
+  const isNowhere = keys.row === undefined && keys.column === undefined
+  const spot = isNowhere ? undefined : model.spotOf(keys)
+  return spot ?? (isNowhere ? session.firstSpot() : (nearestSpot(model.ground, before) ?? session.firstSpot()))
+}
+
+/** What an earlier life of the page left open or unanswered is offered again, unless it stands there by now. */
+function restoreTyped(session: Session): void {
+  const { model, saved } = session
+  const textAt = (place: GridPlace) => {
+    const spot = model.spotOf(place)
+    return spot && model.cell(spot)?.text
+  }
+  session.pending.keep(saved.unwritten.filter((typed) => textAt(typed) !== undefined && textAt(typed) !== typed.text), say('refused.unsent'))
+  const { open } = saved
+  const before = open && textAt(open)
+  if (open && before !== undefined) session.editing = { ...open, caret: 'end', before, touched: true }
+}
+
+function applyPatch(session: Session, patch: GridPatch): void {
+  const told = toldFindings(session)
+  const touched = session.model.apply(patch)
+  if (!touched) return session.ports.send({ type: 'ready' })
+  const shown = touched.cells.flatMap((spot) => session.model.placeOf(spot) ?? [])
+  session.pending.seen(shown)
+  const settled = session.pending.settle()
+  touched.cells.push(...settled.flatMap((place) => session.model.spotOf(place) ?? []))
+  session.ports.changed({ kind: 'cells', touched })
+  tellNewFindings(session, told)
+}
+
+const toldFindings = (session: Session) => new Set(session.model.findingsAt(session.active).map(findingName))
+
+/** Findings that come up in the current cell are spoken: whoever typed it may not see the mark. */
+function tellNewFindings(session: Session, told: ReadonlySet<string>): void {
+  const fresh = session.model.findingsAt(session.active).filter((finding) => !told.has(findingName(finding)))
+  if (fresh.length > 0) session.ports.announce(fresh.map(findingName).join('. '), fresh[0]!.severity === 'error' ? 'urgent' : 'polite')
+}
+
+function obey(session: Session, command: GridCommand): void {
+  switch (command) {
+    case 'addEntry': return openForm(session, 'entry')
+    case 'annotate': return openForm(session, 'remark')
+    case 'editHeader': return openForm(session, 'header')
+    case 'nextFinding': return goToFinding(session, false)
+    case 'previousFinding': return goToFinding(session, true)
+    case 'showFindings': return session.show('findings', true)
+    case 'clearCell': return clearSelected(session)
+  }
+}

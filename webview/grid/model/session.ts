@@ -1,0 +1,143 @@
+import type { Gesture } from '../../../src/core/grid/gesture'
+import type { GridPlace } from '../../../src/core/grid/view'
+import type { FromWebview } from '../../../src/protocol'
+import type { Editing } from './editing'
+import { GridModel, type Touched } from './gridModel'
+import { Outbox, type Answer } from './outbox'
+import { PendingTexts } from './pending'
+import { freshState, type KeyedSpot, type SavedState } from './savedState'
+import { extended, only, type Selection } from './selection'
+import { HEADER, isCell, LABELS, nearestSpot, sameSpot, type Spot } from './spot'
+
+/** What changed, for whoever draws. */
+export type Change =
+  | { kind: 'view' }
+  | { kind: 'cells'; touched: Touched }
+  /** `reveal`: scroll it into sight. */
+  | { kind: 'selection'; reveal: boolean }
+  | { kind: 'editing' }
+  | { kind: 'pending'; places: readonly GridPlace[] }
+  | { kind: 'silence' }
+  | { kind: 'notice' }
+  | { kind: 'panels' }
+  | { kind: 'form'; form: FormName }
+  /** Open forms are to send what they hold, before a save. */
+  | { kind: 'flush' }
+  /** The grid is to have the focus, or to give it up to the bar above. */
+  | { kind: 'focus' | 'leave' }
+
+export type FormName = 'entry' | 'header' | 'remark'
+
+/** `polite` waits its turn, `urgent` does not, `shown` is shown beside the current cell as well: why a key did nothing. */
+export type Manner = 'polite' | 'urgent' | 'shown'
+
+/** The world outside the page's state; handed in, so that all of it runs without a page and without a clock. */
+export interface Ports {
+  send(message: FromWebview): void
+  later(ms: number, action: () => void): void
+  announce(text: string, manner: Manner): void
+  changed(change: Change): void
+}
+
+/**
+ * The state of one open grid: what the host told, where a person stands, what they typed. The functions in
+ * `receive`, `walk` and `write` change it; the folder `view` draws it. It knows no DOM.
+ */
+export class Session {
+  readonly model = new GridModel()
+  readonly pending = new PendingTexts()
+  readonly outbox: Outbox
+  /** Whether the host has told anything yet. */
+  shown = false
+  selection: Selection = only({ row: HEADER, column: LABELS })
+  editing: Editing | undefined
+  /** Where a run of Tabs began, by column. */
+  runColumn: number | undefined
+  /** A place to go to as soon as the view has it. */
+  wanted: { place: GridPlace; edit: boolean } | undefined
+  /** A refusal or a loss that belongs to no cell. */
+  notice: string | undefined
+  findingsOpen: boolean
+  cautionsOpen: boolean
+
+  constructor(readonly ports: Ports, readonly saved: SavedState = freshState) {
+    this.findingsOpen = saved.findingsOpen
+    this.cautionsOpen = saved.cautionsOpen
+    this.outbox = new Outbox({ ...ports, silenceChanged: () => ports.changed({ kind: 'silence' }) })
+  }
+
+  get active(): Spot {
+    return this.selection.active
+  }
+
+  /** The current cell, where it is one. */
+  get activePlace(): GridPlace | undefined {
+    return this.model.placeOf(this.active)
+  }
+
+  pendingAt(spot: Spot) {
+    return this.pending.at(this.model.placeOf(spot))
+  }
+
+  /** Makes a spot the current one; with `extend` draws the range on to it. */
+  select(spot: Spot, { extend = false, reveal = true, keepRun = false } = {}): void {
+    const before = this.active
+    this.selection = extend ? extended(this.selection, spot) : only(spot)
+    if (!keepRun) this.runColumn = undefined
+    this.ports.changed({ kind: 'selection', reveal })
+    if (!sameSpot(before, this.active)) this.tellSelection()
+  }
+
+  tellSelection(): void {
+    this.ports.send({ type: 'selectionChanged', place: this.activePlace ?? null })
+  }
+
+  /** Sends a gesture of a form or a button. */
+  ask(gesture: Gesture): Promise<Answer> {
+    return new Promise((resolve) => this.outbox.send(gesture, resolve))
+  }
+
+  note(text: string | undefined): void {
+    this.notice = text
+    if (text) this.ports.announce(text, 'urgent')
+    this.ports.changed({ kind: 'notice' })
+  }
+
+  show(panel: 'findings' | 'cautions', open: boolean): void {
+    if (panel === 'findings') this.findingsOpen = open
+    else this.cautionsOpen = open
+    this.ports.changed({ kind: 'panels' })
+  }
+
+  /** The selection by keys, to find it again in another view. */
+  keyed(spot: Spot): KeyedSpot {
+    const row = this.model.row(spot.row)
+    const column = this.model.column(spot.column)
+    return { ...(row && { row: row.key }), ...(column && { column: column.key }) }
+  }
+
+  /** Where to stand at first: on the newest entry's first setting. */
+  firstSpot(): Spot {
+    const { ground } = this.model
+    const column = ground.columns === 0 ? LABELS : ground.columns - 1
+    return nearestSpot(ground, { row: 0, column }) ?? { row: HEADER, column: LABELS }
+  }
+
+  /** What is to outlive the page. The scroll is the drawing's to add. */
+  toSave(): Omit<SavedState, 'scroll'> {
+    const { editing } = this
+    return {
+      active: this.keyed(this.selection.active),
+      anchor: this.keyed(this.selection.anchor),
+      findingsOpen: this.findingsOpen,
+      cautionsOpen: this.cautionsOpen,
+      ...(editing?.touched && { open: { row: editing.row, column: editing.column, text: editing.text, how: editing.how } }),
+      unwritten: this.pending.unwritten.map(({ row, column, text }) => ({ row, column, text })),
+    }
+  }
+
+  /** Whether the current spot is a cell of an entry. */
+  get onCell(): boolean {
+    return isCell(this.active) && this.activePlace !== undefined
+  }
+}

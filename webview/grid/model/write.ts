@@ -1,0 +1,134 @@
+import type { GridPlace } from '../../../src/core/grid/view'
+import { say } from '../strings'
+import { isWorthSending, whyNotEdited } from './editing'
+import type { Answer } from './outbox'
+import { layPaste } from './paste'
+import { blockOf, spotsOf } from './selection'
+import type { FormName, Session } from './session'
+import { HEADER, LABELS } from './spot'
+import { printTsv, readTsv } from './tsv'
+
+/** How long, in ms, a written text stays on show by itself when no view has come that has it. */
+const settleMs = 600
+
+/** Opens the current cell for typing, or the form of its header; where neither may be, says why. */
+export function beginEdit(session: Session, how: 'replace' | 'edit', caret: 'all' | 'end'): void {
+  const { model, active, activePlace } = session
+  if (active.row === HEADER && active.column !== LABELS) return how === 'edit' ? openForm(session, 'header') : undefined
+  const why = whyNotEdited(model, active)
+  if (why !== undefined || !activePlace) return session.ports.announce(why ?? say('refuse.noEntry'), 'shown')
+  const before = model.cell(active)!.text
+  const text = how === 'replace' ? '' : (session.pending.at(activePlace)?.text ?? before)
+  session.editing = { ...activePlace, how, caret, text, before, touched: text !== before && how === 'edit' }
+  session.ports.changed({ kind: 'editing' })
+}
+
+/** What is in the input now. */
+export function draft(session: Session, text: string): void {
+  if (session.editing) Object.assign(session.editing, { text, touched: true })
+}
+
+/** Closes the cell and sends what was typed, if it says anything. */
+export function commitEdit(session: Session): void {
+  sendOpenCell(session)
+  session.editing = undefined
+  session.ports.changed({ kind: 'editing' })
+}
+
+/** Sends what was typed so far and leaves the cell open. */
+export function sendOpenCell(session: Session): void {
+  const { editing, model } = session
+  if (!editing || !isWorthSending(model, editing)) return
+  const { row, column, text } = editing
+  const spot = model.spotOf({ row, column })
+  const why = spot && whyNotEdited(model, spot)
+  if (!spot) session.note(say('refused.gone', text))
+  else if (why !== undefined) refuse(session, { row, column }, text, why)
+  else sendTexts(session, [{ row, column, text }])
+  Object.assign(editing, { before: text, touched: false })
+}
+
+/** Closes the cell; a text that had been refused goes with it. */
+export function cancelEdit(session: Session): void {
+  session.editing = undefined
+  letGo(session)
+  session.ports.changed({ kind: 'editing' })
+}
+
+/** Lets the refused text of the current cell go. */
+export function letGo(session: Session): void {
+  const { activePlace } = session
+  if (session.pending.at(activePlace)?.state !== 'refused') return
+  session.ports.changed({ kind: 'pending', places: session.pending.letGo(activePlace!) })
+}
+
+/** Takes out what was set in the selected cells, so that they carry again. */
+export function clearSelected(session: Session): void {
+  const { model } = session
+  const spots = spotsOf(model.ground, session.selection)
+  const why = spots.map((spot) => whyNotEdited(model, spot))
+  const cells = spots.filter((spot, index) => why[index] === undefined && (model.cell(spot)?.state === 'set' || session.pendingAt(spot)))
+  if (cells.length > 0) return clearCells(session, cells.map((spot) => model.placeOf(spot)!))
+  const refusal = why.find((each) => each !== undefined) ?? (spots.length === 0 ? whyNotEdited(model, session.active) : undefined)
+  if (refusal !== undefined) session.ports.announce(refusal, 'shown')
+}
+
+/** Lays copied text over the grid, as one gesture. */
+export function pasteText(session: Session, text: string): void {
+  const { model } = session
+  if (!model.writable) return session.ports.announce(whyNotEdited(model, session.active) ?? '', 'shown')
+  const { cells, skipped } = layPaste(model, session.selection, readTsv(text))
+  if (cells.length > 0) sendTexts(session, cells)
+  if (skipped > 0) session.note(say('pasted.skipped', skipped))
+}
+
+/** The selected cells as text for the clipboard; a heading, a header and a label give their own. */
+export function copiedText(session: Session): string {
+  const { model, selection: { active } } = session
+  if (active.row === HEADER) return model.column(active.column)?.id ?? ''
+  if (active.column === LABELS) return model.row(active.row)?.label ?? ''
+  const { top, bottom, left, right } = blockOf(session.selection)
+  const lines: string[][] = []
+  for (let row = top; row <= bottom; row++) {
+    if (model.row(row)?.kind !== 'group') lines.push(model.view.cells[row]!.slice(left, right + 1).map(({ text }) => text))
+  }
+  return printTsv(lines)
+}
+
+/** Opens a form, or says why it cannot be. */
+export function openForm(session: Session, form: FormName): void {
+  const { model } = session
+  if (!model.writable) return session.ports.announce(whyNotEdited(model, session.active) ?? say('refuse.broken'), 'shown')
+  if (form === 'remark' && !session.onCell) return session.ports.announce(say('refuse.noRemark'), 'shown')
+  if (form === 'header' && !model.column(session.active.column)) return session.ports.announce(say('refuse.noEntry'), 'shown')
+  session.ports.changed({ kind: 'form', form })
+}
+
+function sendTexts(session: Session, cells: ({ text: string } & GridPlace)[]): void {
+  const [first] = cells
+  if (cells.length === 1 && first!.text.trim() === '') return clearCells(session, [{ row: first!.row, column: first!.column }])
+  const gesture = cells.length === 1 ? { kind: 'setCell' as const, ...first! } : { kind: 'setCells' as const, cells }
+  const id = session.outbox.send(gesture, (answer) => takeAnswer(session, id, answer))
+  session.pending.add(id, cells)
+  session.ports.changed({ kind: 'pending', places: cells })
+}
+
+function clearCells(session: Session, cells: GridPlace[]): void {
+  session.ports.changed({ kind: 'pending', places: session.pending.drop(cells) })
+  session.outbox.send({ kind: 'clearCells', cells }, ({ refused }) => {
+    if (refused !== undefined) session.note(say('refused.title', refused))
+  })
+}
+
+function refuse(session: Session, place: GridPlace, text: string, why: string): void {
+  session.pending.keep([{ ...place, text }], why)
+  session.ports.announce(say('refused.title', why), 'urgent')
+  session.ports.changed({ kind: 'pending', places: [place] })
+}
+
+function takeAnswer(session: Session, gesture: number, { refused }: Answer): void {
+  const places = session.pending.answer(gesture, refused)
+  if (refused !== undefined) session.ports.announce(say('refused.title', refused), 'urgent')
+  else session.ports.later(settleMs, () => session.ports.changed({ kind: 'pending', places: session.pending.settle() }))
+  session.ports.changed({ kind: 'pending', places })
+}

@@ -1,0 +1,112 @@
+import { say } from '../strings'
+import { spotName } from '../model/describe'
+import { readEditKey } from '../model/keys'
+import type { Session } from '../model/session'
+import { goOn } from '../model/walk'
+import { cancelEdit, commitEdit, draft } from '../model/write'
+import { ChoiceList } from './choiceList'
+import { make } from './dom'
+import type { GridBody } from './gridBody'
+
+/** The tallest an input for prose grows, in px, before it scrolls. */
+const tallest = 180
+
+/** The input over the cell that is being edited. It floats over the grid, since the cell beneath may be recycled. */
+export class CellEditor {
+  #input: HTMLInputElement | HTMLTextAreaElement | undefined
+  #choices: ChoiceList | undefined
+
+  constructor(readonly session: Session, readonly body: GridBody) {}
+
+  get isOpen(): boolean {
+    return this.#input !== undefined
+  }
+
+  /** Opens, moves or closes the input as the session says. */
+  follow(): void {
+    const { editing, model } = this.session
+    const spot = editing && model.spotOf(editing)
+    if (!editing || !spot) return this.#close()
+    if (!this.#input) this.#open()
+    const box = this.body.boxOf(spot)
+    const { style } = this.#input!
+    Object.assign(style, { left: `${box.left}px`, top: `${box.top}px`, minWidth: `${box.width}px`, minHeight: `${box.height}px` })
+    this.#choices?.place(box)
+    this.#fit()
+  }
+
+  #open(): void {
+    const { session } = this
+    const editing = session.editing!
+    const spot = session.model.spotOf(editing)!
+    const row = session.model.row(spot.row)!
+    const input = row.prose ? make('textarea', 'editor prose', { rows: '1' }) : make('input', `editor${row.figures ? ' figures' : ''}`, { type: 'text' })
+    input.setAttribute('aria-label', say('edit.name', ...nameParts(session)))
+    input.setAttribute('spellcheck', String(row.prose))
+    input.autocomplete = 'off'
+    input.value = editing.text
+    input.addEventListener('input', () => this.#typed())
+    input.addEventListener('keydown', (event) => this.#key(event as KeyboardEvent))
+    input.addEventListener('blur', () => this.#input === input && commitEdit(session))
+    this.#input = input
+    this.body.overlay.append(input)
+    if (row.choices) this.#choices = new ChoiceList(input, row.choices, say('edit.choices', spotName(session.model, spot)), () => this.#commit('down'))
+    input.focus({ preventScroll: true })
+    if (editing.caret === 'all') input.select()
+    else input.setSelectionRange(input.value.length, input.value.length)
+    this.#choices?.show(this.body.overlay, editing.how === 'edit' ? '' : input.value)
+  }
+
+  #close(): void {
+    const input = this.#input
+    if (!input) return
+    const hadFocus = document.activeElement === input
+    this.#input = undefined
+    this.#choices?.hide()
+    this.#choices = undefined
+    input.remove()
+    if (hadFocus) this.body.grid.focus({ preventScroll: true })
+  }
+
+  #typed(): void {
+    draft(this.session, this.#input!.value)
+    this.#choices?.narrow(this.#input!.value)
+    this.#fit()
+  }
+
+  #key(event: KeyboardEvent): void {
+    if (event.isComposing) return
+    if (this.#choices?.key(event)) return
+    const key = readEditKey(event, this.session.editing?.how ?? 'edit')
+    if (!key) return
+    event.preventDefault()
+    event.stopPropagation()
+    if (key.kind === 'cancel') return cancelEdit(this.session)
+    if (key.kind === 'commit') return this.#commit(key.go)
+    // Through the browser, so that its own undo knows of it.
+    if (this.#input instanceof HTMLTextAreaElement) document.execCommand('insertText', false, '\n')
+  }
+
+  #commit(go: 'down' | 'up' | 'right' | 'left'): void {
+    const chosen = this.#choices?.chosen
+    if (chosen !== undefined && chosen !== this.#input!.value) draft(this.session, chosen)
+    commitEdit(this.session)
+    goOn(this.session, go)
+  }
+
+  /** Grows with what is typed. */
+  #fit(): void {
+    const input = this.#input
+    if (!input) return
+    input.style.height = 'auto'
+    if (input instanceof HTMLTextAreaElement) input.style.height = `${Math.min(tallest, input.scrollHeight + 2)}px`
+    input.style.width = 'auto'
+    const room = this.body.scroller.clientWidth * 0.6
+    input.style.width = `${Math.min(room, Math.max(input.offsetWidth && parseFloat(input.style.minWidth), input.scrollWidth + 2))}px`
+  }
+}
+
+function nameParts({ model, editing }: Session): string[] {
+  const spot = model.spotOf(editing!)!
+  return [spotName(model, { row: spot.row, column: -1 }), spotName(model, { row: -1, column: spot.column })]
+}

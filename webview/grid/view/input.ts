@@ -1,0 +1,80 @@
+import { readMoveKey } from '../model/keys'
+import type { Session } from '../model/session'
+import { canStand, nearestSpot } from '../model/spot'
+import { press } from '../model/walk'
+import { beginEdit, clearSelected, copiedText, pasteText } from '../model/write'
+import type { GridBody } from './gridBody'
+
+/** Keys, pointer and clipboard of the grid. Keys that are not ours reach the editor untouched. */
+export function listenToGrid(session: Session, body: GridBody): void {
+  listenToKeys(session, body)
+  listenToPointer(session, body)
+  listenToClipboard(session, body)
+}
+
+function listenToKeys(session: Session, body: GridBody): void {
+  body.grid.addEventListener('keydown', (event) => {
+    if (event.isComposing || event.target !== body.grid) return
+    const key = readMoveKey({ ...pick(event), altGraph: event.getModifierState('AltGraph') })
+    if (!key || !press(session, key, body.pageFrom)) return
+    event.stopPropagation()
+    // The character that begins an edit is left to land in the input, which has the focus by now.
+    if (key.kind !== 'type' || !session.editing) event.preventDefault()
+  })
+}
+
+const pick = ({ key, ctrlKey, metaKey, shiftKey, altKey }: KeyboardEvent) => ({ key, ctrlKey, metaKey, shiftKey, altKey })
+
+function listenToPointer(session: Session, body: GridBody): void {
+  let dragging = false
+  body.grid.addEventListener('pointerdown', (event) => {
+    if (event.button !== 0) return
+    const spot = body.spotAt(event.clientX, event.clientY)
+    const near = canStand(session.model.ground, spot) ? spot : undefined
+    body.grid.focus({ preventScroll: true })
+    if (!near) return
+    dragging = near.row >= 0 && near.column >= 0
+    if (dragging) body.grid.setPointerCapture(event.pointerId)
+    session.select(near, { extend: event.shiftKey })
+    event.preventDefault()
+  })
+  body.grid.addEventListener('pointermove', (event) => {
+    if (!dragging) return
+    const spot = body.spotAt(event.clientX, event.clientY)
+    const near = nearestSpot(session.model.ground, { row: Math.max(0, spot.row), column: Math.max(0, spot.column) })
+    const { active } = session
+    if (near && (near.row !== active.row || near.column !== active.column)) session.select(near, { extend: true })
+  })
+  const stop = () => { dragging = false }
+  body.grid.addEventListener('pointerup', stop)
+  body.grid.addEventListener('pointercancel', stop)
+  body.grid.addEventListener('dblclick', (event) => {
+    const spot = body.spotAt(event.clientX, event.clientY)
+    if (canStand(session.model.ground, spot)) beginEdit(session, 'edit', 'end')
+  })
+}
+
+/**
+ * Copying out of something that is not text is only dispatched when `beforecopy` claims it, which the editor's
+ * own copy and paste commands rely on.
+ */
+function listenToClipboard(session: Session, body: GridBody): void {
+  const ours = () => document.activeElement === body.grid
+  for (const name of ['beforecopy', 'beforecut', 'beforepaste']) {
+    document.addEventListener(name, (event) => ours() && event.preventDefault())
+  }
+  const copy = (event: ClipboardEvent) => {
+    if (!ours() || !event.clipboardData) return false
+    event.clipboardData.setData('text/plain', copiedText(session))
+    event.preventDefault()
+    return true
+  }
+  document.addEventListener('copy', copy)
+  document.addEventListener('cut', (event) => copy(event) && clearSelected(session))
+  document.addEventListener('paste', (event) => {
+    const text = event.clipboardData?.getData('text/plain')
+    if (!ours() || !text) return
+    event.preventDefault()
+    pasteText(session, text)
+  })
+}

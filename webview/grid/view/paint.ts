@@ -1,0 +1,93 @@
+import { say } from '../strings'
+import { findingName, headerMore, spokenMore, spokenName } from '../model/describe'
+import { blockOf, inBlock, isRange, type Block } from '../model/selection'
+import type { Session } from '../model/session'
+import { HEADER, LABELS, type Spot } from '../model/spot'
+import type { Slot, WordsSlot } from './slots'
+
+/** What of the session every cell's look depends on; worked out once a drawing. */
+export interface Look {
+  session: Session
+  active: Spot
+  block: Block
+  range: boolean
+}
+
+export function lookOf(session: Session): Look {
+  const { selection } = session
+  return { session, active: selection.active, block: blockOf(selection), range: isRange(selection) }
+}
+
+/** The id by which the grid points at its current cell. */
+export const activeId = 'current-cell'
+
+export function paintCell(slot: Slot, row: number, column: number, look: Look): void {
+  const { model, pending } = look.session
+  const rowFacts = model.row(row)!
+  const cell = model.cell({ row, column })
+  if (!cell) return
+  const place = model.placeOf({ row, column })!
+  const typed = pending.at(place)
+  const findings = model.findingsOf(cell.findings)
+  const worst = typed?.state === 'refused' ? 'error' : cell.worst
+  slot.text = typed ? typed.text : cell.text
+  slot.className = [
+    'cell', `is-${cell.state}`, rowFacts.figures && 'figures', rowFacts.lines > 1 && 'several', rowFacts.kind === 'computed' && 'is-computed',
+    cell.changed && 'is-changed', typed && `is-${typed.state}`, worst && `mark-${worst}`, cell.remark && 'has-remark',
+    ...selectionClasses(row, column, look),
+  ].filter(Boolean).join(' ')
+  slot.set('aria-colindex', String(column + 2))
+  slot.set('aria-selected', inBlock(look.block, row, column) ? 'true' : 'false')
+  slot.set('aria-readonly', rowFacts.kind === 'computed' || !model.writable ? 'true' : undefined)
+  slot.set('aria-invalid', worst === 'error' || worst === 'warning' ? 'true' : undefined)
+  slot.set('title', [...findings.map(findingName), cell.remark && say('cell.remark', cell.remark), cell.about].filter(Boolean).join('\n'))
+  speak(slot, { row, column }, look)
+}
+
+export function paintHeader(slot: WordsSlot, column: number, look: Look): void {
+  const { model } = look.session
+  const facts = model.column(column)!
+  const findings = model.findingsOf(facts.findings)
+  const worst = findings[0]?.severity
+  slot.write(facts.id, headerMore(facts).join(' · '))
+  slot.className = ['cell', 'header-cell', worst && `mark-${worst}`, column === look.active.column && 'is-lit', ...selectionClasses(HEADER, column, look)]
+    .filter(Boolean).join(' ')
+  slot.set('aria-colindex', String(column + 2))
+  slot.set('aria-selected', inBlock(look.block, HEADER, column) ? 'true' : 'false')
+  slot.set('title', [facts.reason, ...findings.map(findingName)].filter(Boolean).join('\n'))
+  speak(slot, { row: HEADER, column }, look)
+}
+
+export function paintLabel(label: WordsSlot, row: number, look: Look): void {
+  const { model } = look.session
+  if (row === HEADER) {
+    label.write(say('grid.corner'), '', '')
+    label.className = 'label corner'
+    label.set('aria-colindex', '1')
+    return
+  }
+  const facts = model.row(row)!
+  label.write(facts.label, facts.detail ?? '', facts.unit ?? '')
+  label.className = ['label', `label-${facts.kind}`, row === look.active.row && 'is-lit', ...selectionClasses(row, LABELS, look)].filter(Boolean).join(' ')
+  label.set('aria-colindex', '1')
+  label.set('aria-selected', inBlock(look.block, row, LABELS) ? 'true' : 'false')
+  label.set('aria-colspan', facts.kind === 'group' && model.ground.columns > 0 ? String(model.ground.columns + 1) : undefined)
+  label.set('title', facts.about)
+  speak(label, { row, column: LABELS }, look)
+}
+
+function selectionClasses(row: number, column: number, { active, block, range }: Look): (string | false)[] {
+  return [
+    row === active.row && column === active.column && 'is-active',
+    range && inBlock(block, row, column) && 'is-selected',
+  ]
+}
+
+/** The current cell alone carries a spoken name: the others are read by their text, row and column. */
+function speak(slot: Slot, spot: Spot, { session, active }: Look): void {
+  const current = spot.row === active.row && spot.column === active.column
+  const typed = current ? session.pendingAt(spot) : undefined
+  slot.set('id', current ? activeId : undefined)
+  slot.set('aria-label', current ? spokenName(session.model, spot, typed) : undefined)
+  slot.set('aria-description', current ? spokenMore(session.model, spot, typed) : undefined)
+}

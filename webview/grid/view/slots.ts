@@ -1,0 +1,103 @@
+import { make } from './dom'
+
+/**
+ * The recycled elements of the grid. A slot remembers what it last wrote, so that drawing the same again, or
+ * drawing on scroll, touches only what differs: reading the page back would cost more than the writing.
+ */
+export class Slot {
+  readonly element: HTMLElement
+  readonly #text = document.createTextNode('')
+  #className = ''
+  #attributes = new Map<string, string | undefined>()
+  #left = -1
+  #width = -1
+
+  /** The row or column drawn now; -1 for none. */
+  index = -1
+
+  constructor(role: string, readonly host: HTMLElement | undefined = undefined) {
+    this.element = host ?? make('div', '', { role })
+    if (!host) this.element.append(this.#text)
+  }
+
+  set text(text: string) {
+    if (this.#text.data !== text) this.#text.data = text
+  }
+
+  set className(className: string) {
+    if (this.#className === className) return
+    this.#className = className
+    this.element.className = className
+  }
+
+  set(name: string, value: string | undefined): void {
+    const wanted = value === '' ? undefined : value
+    if (this.#attributes.get(name) === wanted) return
+    this.#attributes.set(name, wanted)
+    if (wanted === undefined) this.element.removeAttribute(name)
+    else this.element.setAttribute(name, wanted)
+  }
+
+  place(left: number, width: number): void {
+    if (left !== this.#left) this.element.style.left = `${left}px`
+    if (width !== this.#width) this.element.style.width = `${width}px`
+    this.#left = left
+    this.#width = width
+  }
+}
+
+/** A slot of several words, each in an element of its own. */
+export class WordsSlot extends Slot {
+  readonly #parts: HTMLElement[]
+  #words: string[] = []
+
+  constructor(role: string, parts: readonly string[]) {
+    super(role, make('div', '', { role }))
+    this.#parts = parts.map((part) => make('span', part))
+    this.element.append(...this.#parts)
+  }
+
+  write(...words: string[]): void {
+    words.forEach((word, index) => {
+      if (word !== this.#words[index]) this.#parts[index]!.textContent = word
+    })
+    this.#words = words
+  }
+}
+
+/** A row of the grid: its label and the cells in sight. */
+export class RowSlot<Cell extends Slot = Slot> {
+  readonly element = make('div', 'row', { role: 'row' })
+  readonly cells: Cell[] = []
+  readonly label: WordsSlot
+  index = -2
+  #className = 'row'
+
+  constructor(labelRole: 'rowheader' | 'columnheader', readonly makeCell: () => Cell) {
+    this.label = new WordsSlot(labelRole, ['label-name', 'label-detail', 'label-unit'])
+    this.element.append(this.label.element)
+  }
+
+  set className(className: string) {
+    if (this.#className === className) return
+    this.#className = className
+    this.element.className = className
+  }
+
+  /** Has as many cells as asked for. */
+  stretch(count: number): void {
+    while (this.cells.length < count) {
+      const slot = this.makeCell()
+      this.cells.push(slot)
+      this.element.append(slot.element)
+    }
+    for (const spare of this.cells.splice(count)) spare.element.remove()
+  }
+
+  /** Puts the cells into the order of their columns, which is the order they are read aloud in. */
+  tidy(): void {
+    const ordered = [...this.cells].sort((a, b) => a.index - b.index)
+    const isTidy = ordered.every((slot, at) => at === 0 || ordered[at - 1]!.element.nextSibling === slot.element)
+    if (!isTidy) this.element.append(...ordered.map(({ element }) => element))
+  }
+}

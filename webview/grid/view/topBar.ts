@@ -1,0 +1,57 @@
+import { createButton } from '../../controls'
+import { say } from '../strings'
+import { countFindings, severities } from '../model/findingsOrder'
+import type { Session } from '../model/session'
+import { openForm } from '../model/write'
+import { make, setAttribute } from './dom'
+import { countsInWords } from './findingsPanel'
+
+/** The machine's name and what can be done with the notebook. */
+export class TopBar {
+  readonly element = make('header', 'top')
+  readonly #title = make('h1', 'title')
+  readonly #counts = make('button', 'counts', { type: 'button' })
+  readonly add = createButton(say('bar.addEntry'), 'plain', () => openForm(this.session, 'entry'))
+  readonly #remark = createButton(say('bar.remark'), 'plain', () => openForm(this.session, 'remark'))
+  readonly #text = createButton(say('bar.editAsText'), 'plain', () => this.#openText())
+
+  constructor(readonly session: Session) {
+    this.#counts.addEventListener('click', () => session.show('findings', !session.findingsOpen))
+    const actions = make('div', 'actions', { role: 'toolbar' }, this.add.element, this.#remark.element, this.#text.element, this.#counts)
+    actions.setAttribute('aria-label', say('bar.actions'))
+    this.element.append(this.#title, actions)
+  }
+
+  draw(): void {
+    const { model, onCell, findingsOpen } = this.session
+    const { view } = model
+    this.#title.textContent = view.title || say('bar.untitled')
+    this.add.label = say('bar.addEntry')
+    this.#remark.label = say('bar.remark')
+    this.#text.label = say('bar.editAsText')
+    this.add.enabled = model.writable
+    this.#remark.enabled = model.writable && onCell
+    this.#drawCounts(findingsOpen)
+  }
+
+  focus(): void {
+    this.add.element.focus()
+  }
+
+  #drawCounts(open: boolean): void {
+    const { findings } = this.session.model.view
+    const counts = countFindings(findings)
+    const words = countsInWords(findings)
+    setAttribute(this.#counts, 'aria-expanded', String(open))
+    setAttribute(this.#counts, 'aria-label', `${say('bar.findings')}: ${words}`)
+    setAttribute(this.#counts, 'title', words)
+    const marks = severities.filter((severity) => counts[severity] > 0)
+      .flatMap((severity) => [make('span', `mark mark-${severity}`), make('span', 'count', {}, String(counts[severity]))])
+    this.#counts.replaceChildren(make('span', '', {}, say('bar.findings')), ...(marks.length > 0 ? marks : [make('span', 'count', {}, '0')]))
+  }
+
+  #openText(): void {
+    const { activePlace, ports } = this.session
+    ports.send(activePlace ? { type: 'openText', place: activePlace } : { type: 'openText' })
+  }
+}
