@@ -1,0 +1,104 @@
+import type { Adjuster, Leg } from '../adjusters/adjuster'
+import { changeWords } from '../adjusters/changeWords'
+import { inNotation, ownCount, ownPosition, unitNamed } from '../adjusters/convert'
+import { printNumber } from '../notation/amount'
+import { printPosition, type End } from '../notation/position'
+import { readPosition } from '../notation/position'
+import type { Entry } from '../notebook/notebook'
+import { countOf, isSame } from '../rules/standings'
+import { slotKey } from '../adjusters/adjuster'
+import type { Card, CardSection } from './card'
+import { turningSections } from './turningSections'
+
+/** The card of an adjuster's position in an entry: what it is, where it stands, which way to turn it and what that does. */
+export function settingCard(entry: Entry | undefined, adjuster: Adjuster, leg: Leg | undefined): Card {
+  const { drawing, sections } = turningSections(adjuster)
+  const subtitle = [adjuster.place, adjuster.tool, holdWords(adjuster)].filter(Boolean).join(' · ')
+  return {
+    title: leg ? `${adjuster.label}, ${leg} leg` : adjuster.label,
+    ...(subtitle ? { subtitle } : {}),
+    sections: [...(entry ? standingSections(entry, adjuster, leg) : []), ...effectSection(adjuster), ...sections],
+    ...(drawing ? { drawing } : {}),
+  }
+}
+
+const hold: Record<string, string> = { ball: 'held by a ball detent', o_ring: 'held by an O-ring', friction: 'held by friction', locknut: 'held by a locknut', nothing: 'held by nothing' }
+
+function holdWords({ heldBy, condition }: Adjuster): string | undefined {
+  const words = heldBy && hold[heldBy]
+  if (condition !== 'worn') return words
+  return words ? `${words}, worn: it may creep` : 'worn: it may creep'
+}
+
+function standingSections(entry: Entry, adjuster: Adjuster, leg: Leg | undefined): CardSection[] {
+  const slot = slotKey(adjuster.id, leg)
+  const standing = entry.state.get(slot)
+  if (!standing) return [{ heading: 'Stands at', lines: ['not recorded yet'] }]
+  const count = countOf(standing.setting)
+  const carried = standing.setIn === entry ? '' : `, carried from ${standing.setIn.key}`
+  if (count === undefined) return [{ heading: 'Stands at', lines: [`${standing.setting.node.text}${carried}`, ...whyNot(standing.setting.node.text, adjuster)] }]
+  const own = printPosition(ownPosition(count, adjuster))
+  const others = otherNotations(count, adjuster)
+  const lines = [`${own}${carried}`, ...(others.length > 0 ? [`the same as ${others.join(', ')}`] : []), ...shareLines(count, adjuster)]
+  const changes = changeLines(entry, slot, count, adjuster)
+  return [{ heading: 'Stands at', lines }, ...(changes.length > 0 ? [{ heading: 'Changed', lines: changes }] : [])]
+}
+
+/** Why a written position is no count of this adjuster. */
+function whyNot(text: string, adjuster: Adjuster): string[] {
+  const reading = readPosition(text, adjuster.control.counted === undefined)
+  if (reading.value === undefined) return [reading.problem]
+  const { missing } = ownCount(reading.value, adjuster)
+  return missing === undefined ? [] : [`to convert it, this is missing: ${missing}`]
+}
+
+/** Every other notation that the adjuster's ratios allow. */
+function otherNotations(count: number, adjuster: Adjuster): string[] {
+  const ends: (End | undefined)[] = adjuster.end === undefined ? [undefined] : ['closed', 'open']
+  const units = [...new Set([adjuster.counts, ...['clicks', 'turns', 'flats', 'mm'].map(unitNamed)])]
+  return units.flatMap((unit) =>
+    ends.flatMap((end) => {
+      if (unit === adjuster.counts && end === adjuster.end) return []
+      // Another unit counted from the far end says nothing that its own end does not.
+      if (unit !== adjuster.counts && end !== adjuster.end) return []
+      const there = inNotation(count, adjuster, unit, end)
+      if (there.count === undefined || (unit.symbol === 'flats' && adjuster.counts.symbol === 'clicks')) return []
+      return [printPosition(end === undefined ? { amount: there.count, unit } : { amount: there.count, unit, end })]
+    }))
+}
+
+function shareLines(count: number, adjuster: Adjuster): string[] {
+  const { range, counts, end, rangeIs } = adjuster
+  if (range === undefined) return end === undefined ? [] : ['its range is not noted: count it once from end to end']
+  const share = `${printNumber((count / range) * 100, 0)} % of its range of ${printNumber(range)} ${counts.symbol} (${rangeIs === 'measured' ? 'measured' : 'the book’s'})`
+  if (end === undefined) return [share]
+  const [toClosed, toOpen] = end === 'closed' ? [count, range - count] : [range - count, count]
+  return [share, `${printNumber(toClosed)} ${counts.symbol} left to turn in, ${printNumber(toOpen)} to turn out`]
+}
+
+function changeLines(entry: Entry, slot: string, count: number, adjuster: Adjuster): string[] {
+  const since = (other: Entry | undefined, words: string): string[] => {
+    const before = countOf(other?.state.get(slot)?.setting)
+    if (!other || other === entry || before === undefined) return []
+    return [isSame(before, count) ? `not since ${words}` : `since ${words}: ${changeWords(adjuster, count - before)}`]
+  }
+  const baseline = baselineFor(entry)
+  return [
+    ...since(entry.parent, entry.parent?.key ?? ''),
+    ...(baseline === entry.parent ? [] : since(baseline, `${baseline?.key ?? ''} (baseline)`)),
+  ]
+}
+
+/** The last baseline before an entry, along the line it comes from. */
+export function baselineFor(entry: Entry): Entry | undefined {
+  for (let at = entry.parent; at; at = at.parent) if (at.baseline) return at
+  return undefined
+}
+
+function effectSection({ control }: Adjuster): CardSection[] {
+  return [{ heading: 'What it does', lines: [`${capital(control.more)}: ${control.moreDoes}.`, `${capital(control.less)}: ${control.lessDoes}.`] }]
+}
+
+function capital(text: string): string {
+  return text[0]!.toUpperCase() + text.slice(1)
+}
