@@ -1,0 +1,41 @@
+import type { Adjuster } from './adjuster'
+import { isTurned } from './describeTurning'
+
+/** A caution, and the adjusters it belongs to. */
+interface Caution {
+  belongs: (adjuster: Adjuster) => boolean
+  words: string
+}
+
+const controls = (...names: string[]) => ({ control }: Adjuster) => names.includes(control.name)
+const holds = (...ways: string[]) => ({ heldBy }: Adjuster) => heldBy !== undefined && ways.includes(heldBy)
+
+/**
+ * Most serious first. Common practice, except: force at either end damages the valves (H-D service pages, NOTICE
+ * 00237a; fork owner's manual 07295-27), gas under pressure (YZF-R1 2023 owner's manual; Navigator workshop manual),
+ * uneven legs (YXZ1000R manual p. 4-35), over-tight pinch bolts (J. Siddall), wheel off the ground for fork air
+ * (CR250R 2004 owner's manual p. 70), the locknut's torque (YZF-R6 and YZF-R1 2023).
+ */
+const cautions: readonly Caution[] = [
+  { belongs: controls('fork_height'), words: 'Both tubes stand alike: a difference is a fault to stop for.' },
+  { belongs: controls('fork_height'), words: 'Support the machine so that the front cannot drop when a clamp is loosened, and torque the pinch bolts to the manual: over-tight lower bolts bind the fork.' },
+  { belongs: controls('fork_height', 'ride_height'), words: 'Check the clearance of tyre, brake hoses, fender and steering stop over full travel before riding.' },
+  { belongs: controls('ride_height'), words: 'Keep the thread engaged as far as the manual asks, and check the chain’s slack afterwards.' },
+  { belongs: (adjuster) => controls('ride_height')(adjuster) && isTurned(adjuster), words: 'Turn it a little and measure: go on only when it moved the way you meant.' },
+  { belongs: (adjuster) => adjuster.on === 'shock' && adjuster.control.damping === true, words: 'The shock is gas-charged: never open it or its reservoir.' },
+  { belongs: controls('air_pressure', 'balance_pressure'), words: 'Set or release air with the wheel off the ground, and never open a chamber that is under pressure. The pressure changes with temperature and altitude.' },
+  { belongs: controls('oil_level', 'spring_rate'), words: 'This needs the suspension taken apart: go by the service manual, release preload and air first, and wear eye protection.' },
+  { belongs: (adjuster) => adjuster.control.damping === true && isTurned(adjuster), words: 'Seat it lightly: force at either end damages the valve. Fully closed is a place to count from, not a setting.' },
+  { belongs: (adjuster) => adjuster.control.damping !== true && isTurned(adjuster), words: 'Never force it past either end.' },
+  { belongs: controls('steering_damper'), words: 'Turn the bars from stop to stop before riding: they must move freely.' },
+  { belongs: controls('tyre_pressure'), words: 'Stay within what the makers of tyre and machine allow.' },
+  { belongs: holds('locknut'), words: 'Loosen the locknut first, and tighten it to the manual’s torque afterwards.' },
+  { belongs: ({ legs, control }) => legs.length === 2 && control.mustBeEven !== true, words: 'Set both legs alike.' },
+  { belongs: ({ condition }) => condition === 'worn', words: 'What holds it is worn: check where it stands before every ride.' },
+  { belongs: (adjuster) => adjuster.condition !== 'worn' && isTurned(adjuster) && holds('friction', 'nothing')(adjuster), words: 'No detent holds it: check now and then that it has not moved.' },
+]
+
+/** The cautions that belong to an adjuster, most serious first; there is at least one for everything in the table of controls. */
+export function cautionsFor(adjuster: Adjuster): string[] {
+  return cautions.filter((caution) => caution.belongs(adjuster)).map((caution) => caution.words)
+}

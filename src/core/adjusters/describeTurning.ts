@@ -1,0 +1,70 @@
+import type { Adjuster, Facing, Rotation } from './adjuster'
+import { seenTurning, type View } from './turning'
+
+/** One way to turn an adjuster: what is seen, and what comes of it. */
+export interface Turn {
+  /** As seen from where it is worked; facing the head where `view` is a side or unknown. */
+  rotation: Rotation
+  /** What it gives: 'more rebound damping'. */
+  gives: string
+  /** What that does on the road, as a clause. */
+  does: string
+  /** Whether its count or figure goes up or down. */
+  count: 'rises' | 'falls'
+  /** All of it as one sentence for people. */
+  sentence: string
+}
+
+/** Which way to turn an adjuster from where one stands. Plain data: the hover, the turn list and the drawing share it. */
+export interface Turning {
+  view: View
+  /** Where one looks from: 'as you look down on it from above'. */
+  viewpoint: string
+  in: Turn
+  out: Turn
+}
+
+const viewpoints: Record<string, string> = {
+  facing: 'facing its head',
+  above: 'as you look down on it from above',
+  below: 'as you look up at it from below',
+  front: 'as you look at it from the front of the machine',
+  rear: 'as you look at it from behind the machine',
+  left: 'as you look at it from the machine’s left',
+  right: 'as you look at it from the machine’s right',
+}
+const facings: Record<Facing, string> = { up: 'up', down: 'down', front: 'to the front', rear: 'to the rear', left: 'to the left', right: 'to the right' }
+
+/** Whether there is something to turn: not on a tube in its clamps, a chamber of air or a spring that is swapped. */
+export function isTurned({ control, counts, mmPerTurn }: Adjuster): boolean {
+  return control.counted !== undefined || counts.dimension === 'click' || counts.dimension === 'turn' || mmPerTurn !== undefined
+}
+
+/**
+ * Which way to turn an adjuster, and what each way gives; `undefined` where there is nothing to turn.
+ *
+ * @example describeTurning(shockReboundFacingDownWorkedFromAbove)?.in.sentence
+ * // 'Turn it anticlockwise, as you look down on it from above, to turn it in (more rebound damping).'
+ */
+export function describeTurning(adjuster: Adjuster): Turning | undefined {
+  if (!isTurned(adjuster)) return undefined
+  const { control } = adjuster
+  const seen = seenTurning(adjuster.faces, adjuster.workedFrom, adjuster.closes)
+  const sideways = seen.view === 'side' || seen.view === 'unknown'
+  const viewpoint = sideways ? viewpoints.facing! : viewpoints[adjuster.workedFrom ?? 'facing'] ?? viewpoints.facing!
+  const turn = (toward: 'in' | 'out'): Turn => {
+    const rotation = seen[toward]
+    const [gives, does] = toward === 'in' ? [control.more, control.moreDoes] : [control.less, control.lessDoes]
+    const head = sideways ? `Face the head${adjuster.faces ? `, which points ${facings[adjuster.faces]}` : ''}: turn it ${rotation}` : `Turn it ${rotation}, ${viewpoint},`
+    // What has no end has no in and out that everyone agrees on: there the rotation is said to give more or less.
+    const purpose = control.counted === undefined ? `for ${gives}` : `to turn it ${toward} (${gives})`
+    return { rotation, gives, does, count: countGoes(toward, adjuster), sentence: `${head} ${purpose}.` }
+  }
+  return { view: seen.view, viewpoint, in: turn('in'), out: turn('out') }
+}
+
+/** Turned in, a count from closed falls and one from open rises; a figure of its own goes as its notebook says. */
+function countGoes(toward: 'in' | 'out', { end, higherIs }: Adjuster): 'rises' | 'falls' {
+  const risesIn = end === undefined ? higherIs === 'more' : end === 'open'
+  return risesIn === (toward === 'in') ? 'rises' : 'falls'
+}
