@@ -89,8 +89,8 @@ describe('the cautions', () => {
     assert.doesNotMatch(said(anAdjuster('rebound', 'clicks', { heldBy: 'ball', condition: 'good' })), /worn|detent|locknut/)
   })
 
-  it('of a pair: both legs alike', () => {
-    assert.match(said(anAdjuster('rebound', 'clicks', { legs: ['left', 'right'] })), /both legs alike/)
-    assert.doesNotMatch(said(anAdjuster('rebound', 'clicks', { legs: ['left'] })), /both legs/)
+  it('of a pair: both sides alike', () => {
+    assert.match(said(anAdjuster('rebound', 'clicks', { legs: ['left', 'right'] })), /both sides alike/)
+    assert.doesNotMatch(said(anAdjuster('rebound', 'clicks', { legs: ['left'] })), /both sides/)
   })
 })
