@@ -3,8 +3,11 @@ import { existsSync, readFileSync, readdirSync } from 'node:fs'
 import { dirname, join } from 'node:path'
 import Ajv from 'ajv'
 import { parse } from 'yaml'
+import { describeTurning, isTurned } from '../../src/core/adjusters/describeTurning'
+import { creepRecord } from '../../src/core/derived/creep'
 import { readPosition } from '../../src/core/notation/position'
 import { readQuantity } from '../../src/core/notation/quantity'
+import { readNotebook } from '../../src/core/notebook/readNotebook'
 
 type Loads = { front?: number; rear?: number }
 interface Sag { extended: number; bike?: Reading; rider?: Reading }
@@ -116,6 +119,22 @@ describe('the samples', () => {
       assert.ok(compared >= 2, `${compared} compared`)
     })
   }
+
+  it('tell of everything that is turned where it is, with what and which way to turn it', () => {
+    for (const { path } of notebooks) {
+      for (const adjuster of readNotebook(readFileSync(path, 'utf8')).adjusters.values()) {
+        if (!isTurned(adjuster)) continue
+        assert.ok(adjuster.faces && adjuster.place && adjuster.tool, `${path}: ${adjuster.id}`)
+        assert.notEqual(describeTurning(adjuster)!.view, 'unknown')
+      }
+    }
+  })
+
+  it('have one detent that creeps all season, always outwards', () => {
+    const tern = readNotebook(readFileSync(join(folder, 'tern-650.setup.yaml'), 'utf8'))
+    const moving = creepRecord(tern).filter(({ pattern }) => pattern === 'keeps-moving')
+    assert.deepEqual(moving.map(({ slot, oneWay, moved }) => [slot, oneWay, moved.map(({ by }) => by)]), [['shock_rebound', true, [2, 1, 2]]])
+  })
 
   it('begin with what was found and go back at least once', () => {
     for (const { name, notebook } of notebooks) {
