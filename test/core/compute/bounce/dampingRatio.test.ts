@@ -1,6 +1,6 @@
 import assert from 'node:assert/strict'
 import fc from 'fast-check'
-import { dampingRatio, decrement } from '../../../../src/core/compute/bounce/dampingRatio'
+import { dampingRatio, decrement, ratioFromDecrement } from '../../../../src/core/compute/bounce/dampingRatio'
 import { overshoot } from '../../../../src/core/compute/bounce/overshoot'
 import { seededNormal } from '../working/seededNormal'
 import { get, missingOf, near, nearRelative, valueOf } from '../near'
@@ -60,7 +60,7 @@ describe('dampingRatio', () => {
   it('agrees with a seeded Monte Carlo run (JCGM 101) for heights read to a millimetre', () => {
     const normal = seededNormal(3)
     const heights = [60, 24, 10]
-    const draws = Array.from({ length: 20_000 }, () => half(...heights.map((height) => height + 0.577 * normal())))
+    const draws = Array.from({ length: 20_000 }, () => ratioFromDecrement(decrement(heights.map((height) => height + 0.577 * normal())), 'halfCycle'))
     const mean = draws.reduce((sum, draw) => sum + draw, 0) / draws.length
     const spread = Math.sqrt(draws.reduce((sum, draw) => sum + (draw - mean) ** 2, 0) / (draws.length - 1))
     nearRelative(get(dampingRatio({ heightsMm: heights.map((value) => ({ value, u: 0.577 })), spacing: 'halfCycle' })).u, spread, 0.03)
