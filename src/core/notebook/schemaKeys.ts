@@ -3,6 +3,8 @@ import schema from '../../../schemas/setup.schema.json'
 /** As much of JSON Schema as the format uses. */
 export interface SchemaNode {
   $ref?: string
+  /** The definition it was taken from, such as `length`. */
+  named?: string
   type?: string | string[]
   description?: string
   enum?: (string | number)[]
@@ -20,7 +22,8 @@ const root = schema as unknown as SchemaNode & { definitions: Record<string, Sch
 function resolved(node: SchemaNode): SchemaNode {
   if (node.$ref === undefined) return node
   const { $ref, ...beside } = node
-  return { ...resolved(root.definitions[$ref.slice('#/definitions/'.length)] ?? {}), ...beside }
+  const named = $ref.slice('#/definitions/'.length)
+  return { ...resolved(root.definitions[named] ?? {}), named, ...beside }
 }
 
 /** A schema node and all it is made of, choices included. */
@@ -29,9 +32,17 @@ function parts(node: SchemaNode): SchemaNode[] {
   return [self, ...[...(self.allOf ?? []), ...(self.anyOf ?? [])].flatMap(parts)]
 }
 
+/** The schema of a whole notebook, with all its choices; where a walk down the tree begins. */
+export const rootSchemas: readonly SchemaNode[] = parts(root)
+
+/** The schemas one step further down: a key, or `*` for an item of a list. */
+export function schemasBelow(nodes: readonly SchemaNode[], step: string): SchemaNode[] {
+  return nodes.flatMap((node) => below(node, step))
+}
+
 /** The schema of what stands under a path of keys, `*` for an item of a list; empty where the format says nothing. */
 export function schemasAt(path: readonly string[]): SchemaNode[] {
-  return path.reduce<SchemaNode[]>((nodes, step) => nodes.flatMap((node) => below(node, step)), parts(root))
+  return path.reduce<SchemaNode[]>(schemasBelow, [...rootSchemas])
 }
 
 function below(node: SchemaNode, step: string): SchemaNode[] {
@@ -42,7 +53,11 @@ function below(node: SchemaNode, step: string): SchemaNode[] {
 
 /** The keys the format knows under a path; `undefined` where any key may stand, or none is described. */
 export function keysAt(path: readonly string[]): ReadonlySet<string> | undefined {
-  const nodes = schemasAt(path)
+  return keysOf(schemasAt(path))
+}
+
+/** The keys these schemas know; `undefined` where any key may stand, or none is described. */
+export function keysOf(nodes: readonly SchemaNode[]): ReadonlySet<string> | undefined {
   const open = nodes.some((node) => node.additionalProperties !== undefined)
   const keys = nodes.flatMap((node) => Object.keys(node.properties ?? {}))
   return open || keys.length === 0 ? undefined : new Set(keys)

@@ -1,19 +1,18 @@
 import type { Finding } from '../finding'
 import type { Accepted, Notebook } from '../notebook/notebook'
+import type { Description, Report } from './rule'
 
-/** Takes out the findings that are accepted with a reason, and says where an acceptance has nothing left to accept. */
-export function acceptFindings(notebook: Notebook, findings: readonly Finding[]): Finding[] {
+/**
+ * Takes out the findings that are accepted with a reason. `used` are the acceptances that took one out.
+ */
+export function acceptFindings(notebook: Notebook, findings: readonly Finding[]): { standing: Finding[]; used: ReadonlySet<Accepted> } {
   const used = new Set<Accepted>()
   const standing = findings.filter((finding) => {
-    const by = notebook.accepted.find((accepted) => covers(accepted, finding))
-    if (by) used.add(by)
-    return by === undefined
+    const by = notebook.accepted.filter((accepted) => covers(accepted, finding))
+    for (const each of by) used.add(each)
+    return by.length === 0
   })
-  const idle = notebook.accepted.filter((accepted) => accepted.reason !== undefined && !used.has(accepted))
-  return [...standing, ...idle.map((accepted): Finding => ({
-    code: acceptedForNothing.code, severity: 'info', range: accepted.range,
-    message: `nothing like ‘${accepted.finding}’ is found here any more; this acceptance can go`,
-  }))]
+  return { standing, used }
 }
 
 /** Told by the engine itself, since only it knows what was used; listed with the rules in the README. */
@@ -22,7 +21,16 @@ export const acceptedForNothing = {
   severity: 'info',
   says: 'A finding is accepted that is not found any more.',
   why: 'An acceptance that outlives its finding would hide the next one.',
-} as const
+} as const satisfies Description
+
+/** The acceptances that accept nothing. Of a rule that was turned off nobody knows what it would have found. */
+export function findIdle(notebook: Notebook, used: ReadonlySet<Accepted>, spoken: ReadonlySet<string>): Report[] {
+  const idle = notebook.accepted.filter((accepted) => accepted.reason !== undefined && spoken.has(accepted.finding) && !used.has(accepted))
+  return idle.map(({ finding, entry, about, range }) => {
+    const where = `${entry === undefined ? '' : ` in ${entry}`}${about === undefined ? '' : ` about ${about}`}`
+    return { range, message: `‘${finding}’ is not found${where || ' here'} any more: take this acceptance out` }
+  })
+}
 
 function covers({ finding: code, entry, about, reason }: Accepted, finding: Finding): boolean {
   if (reason === undefined || code !== finding.code) return false

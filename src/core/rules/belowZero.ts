@@ -1,17 +1,34 @@
-import type { EntryRule } from './rule'
+import type { Adjuster } from '../adjusters/adjuster'
+import { fields, measured } from '../notebook/fields'
+import type { Entry } from '../notebook/notebook'
+import type { EntryRule, Report } from './rule'
+import { sayMeasured } from './sagEnds'
 import { writtenPositions } from './writtenSettings'
-
-/** Heights are measured from a mark and may lie on either side of it. */
-const eitherSide = ['fork_height', 'ride_height']
 
 export const belowZero: EntryRule = {
   code: 'below-zero',
   severity: 'error',
-  says: 'A position, pressure or rate is below zero.',
-  why: 'Counting begins at the seat. Never force an adjuster past it to find more.',
-  checkEntry: (entry) =>
-    writtenPositions(entry).flatMap(({ setting, position, row }) => {
-      if (position.amount >= 0 || eitherSide.includes(setting.adjuster.control.name)) return []
-      return [{ message: `${setting.adjuster.label}: ${setting.node.text} is below zero`, range: setting.node.range, row }]
-    }),
+  says: 'A position, a pressure or a measured length is below zero.',
+  why: 'Counting begins at the stop and measuring at nothing. Never force an adjuster past its seat to find more.',
+  checkEntry: (entry) => [...positions(entry), ...measurements(entry)],
+}
+
+function positions(entry: Entry): Report[] {
+  return writtenPositions(entry).flatMap(({ setting: { adjuster, node }, position, row }) => {
+    if (position.amount >= 0 || eitherSide(adjuster)) return []
+    const from = adjuster.end === undefined ? '' : `: it is counted up from fully ${adjuster.end}`
+    return [{ message: `${adjuster.label} cannot stand at ${node.text}, below zero${from}`, range: node.range, row }]
+  })
+}
+
+/** Heights are measured from a mark and may lie on either side of it; a dial may be numbered so. */
+function eitherSide({ control, counts, end }: Adjuster): boolean {
+  return ['fork_height', 'ride_height'].includes(control.name) || (counts.dimension === 'dial' && end === undefined)
+}
+
+function measurements(entry: Entry): Report[] {
+  return fields.flatMap(({ key, dimension, label }) => {
+    const value = dimension === 'length' || dimension === 'pressure' ? measured(entry, key) : undefined
+    return value && value.base < 0 ? [{ message: `${label}: ${sayMeasured(value)} is below zero`, range: value.range, row: key }] : []
+  })
 }

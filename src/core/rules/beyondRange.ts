@@ -1,5 +1,5 @@
-import { ownCount, ownPosition } from '../adjusters/convert'
-import { printPosition } from '../notation/position'
+import { ownCount } from '../adjusters/convert'
+import { printNumber } from '../notation/amount'
 import type { EntryRule } from './rule'
 import { writtenPositions } from './writtenSettings'
 
@@ -9,14 +9,16 @@ export const beyondRange: EntryRule = {
   says: 'A position lies beyond the end of the adjuster’s range. Only a warning where the range is the book’s.',
   why: 'An adjuster cannot stand past its stop, so it was miscounted or counted from the wrong end. Makers’ counts vary: count the range once and note it as measured.',
   checkEntry: (entry) =>
-    writtenPositions(entry).flatMap(({ setting, position, row }) => {
-      const { adjuster, node } = setting
+    writtenPositions(entry).flatMap(({ setting: { adjuster, node }, position, row }) => {
       const { count } = ownCount(position, adjuster)
-      if (count === undefined || adjuster.range === undefined || (count <= adjuster.range + 1e-6 && count >= -1e-6)) return []
-      if (position.amount < 0) return []
-      const most = printPosition(ownPosition(adjuster.range, adjuster))
-      const measured = adjuster.rangeIs === 'measured'
-      const source = measured ? 'its measured range ends' : 'the book’s range ends'
-      return [{ message: `${adjuster.label}: ${node.text} is beyond its end; ${source} at ${most}`, range: node.range, row, severity: measured ? 'error' : 'warning' }]
+      // Below its own end is another rule's word, unless it was counted from the other end and went past this one.
+      if (position.amount < 0 || count === undefined || adjuster.range === undefined) return []
+      if (count <= adjuster.range + tolerance && count >= -tolerance) return []
+      const range = `${printNumber(adjuster.range)} ${adjuster.counts.symbol}`
+      return [adjuster.rangeIs === 'measured'
+        ? { message: `${adjuster.label}: ${node.text} is more than its measured range of ${range}; count it again`, range: node.range, row }
+        : { message: `${adjuster.label}: ${node.text} is more than the book’s range of ${range}; count the range once and note it with \`range_is: measured\``, range: node.range, row, severity: 'warning' as const }]
     }),
 }
+
+const tolerance = 1e-6

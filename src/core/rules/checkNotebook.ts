@@ -1,8 +1,8 @@
 import type { Finding, Severity } from '../finding'
 import type { Entry, Notebook } from '../notebook/notebook'
-import { acceptFindings } from './acceptFindings'
+import { acceptedForNothing, acceptFindings, findIdle } from './acceptFindings'
 import { rules as everyRule } from './index'
-import type { Report, Rule } from './rule'
+import type { Description, Report, Rule } from './rule'
 
 /** How loudly rules are to speak, by code, where neither the rule nor the notebook decides. */
 export type Severities = ReadonlyMap<string, Severity | 'off'>
@@ -13,24 +13,32 @@ export type Severities = ReadonlyMap<string, Severity | 'off'>
  */
 export function checkNotebook(notebook: Notebook, severities: Severities = new Map(), rules: readonly Rule[] = everyRule): Finding[] {
   if (notebook.broken) return [...notebook.findings]
-  const found = rules.flatMap((rule) => {
-    const loudness = notebook.severities.get(rule.code) ?? severities.get(rule.code)
-    if (loudness === 'off' || (notebook.newer && rule.code !== 'newer-format')) return []
+  const loudness = ({ code }: Description) => notebook.severities.get(code) ?? severities.get(code)
+  const speaking = rules.filter((rule) => loudness(rule) !== 'off' && (!notebook.newer || rule.code === 'newer-format'))
+  const codes = new Set([...rules, acceptedForNothing].map(({ code }) => code))
+  const found = speaking.flatMap((rule) => {
+    const loud = loudness(rule)
     return 'checkEntry' in rule
-      ? notebook.entries.flatMap((entry) => rule.checkEntry(entry, notebook).map((report) => toFinding(rule, report, loudness, entry)))
-      : rule.checkNotebook(notebook).map((report) => toFinding(rule, report, loudness))
+      ? notebook.entries.flatMap((entry) => rule.checkEntry(entry, notebook).map((report) => toFinding(rule, { entry, ...report }, loud)))
+      : rule.checkNotebook(notebook, codes).map((report) => toFinding(rule, report, loud))
   })
-  const standing = acceptFindings(notebook, found)
-  return [...notebook.findings, ...standing].sort((a, b) => a.range.start - b.range.start || a.range.end - b.range.end)
+  const { standing, used } = acceptFindings(notebook, found)
+  const spoken = new Set(speaking.map(({ code }) => code))
+  const idle = loudness(acceptedForNothing) === 'off' ? [] : findIdle(notebook, used, spoken).map((report) => toFinding(acceptedForNothing, report, loudness(acceptedForNothing)))
+  return [...notebook.findings, ...standing, ...idle].sort((a, b) => a.range.start - b.range.start || a.range.end - b.range.end)
 }
 
-function toFinding(rule: Rule, report: Report, loudness: Severity | undefined, entry?: Entry): Finding {
+function toFinding(rule: Description, report: Report, loudness: Severity | 'off' | undefined): Finding {
+  const { message, range, entry, row, fixes } = report
   return {
     code: rule.code,
-    severity: loudness ?? report.severity ?? rule.severity,
-    message: report.message,
-    range: report.range,
-    ...(entry || report.row ? { place: { ...(entry ? { entry: entry.key } : {}), ...(report.row ? { row: report.row } : {}) } } : {}),
-    ...(report.fixes?.length ? { fixes: report.fixes } : {}),
+    severity: loudness === undefined || loudness === 'off' ? (report.severity ?? rule.severity) : loudness,
+    message, range,
+    ...(entry || row ? { place: placeOf(entry, row) } : {}),
+    ...(fixes?.length ? { fixes } : {}),
   }
+}
+
+function placeOf(entry: Entry | undefined, row: string | undefined): NonNullable<Finding['place']> {
+  return { ...(entry ? { entry: entry.key } : {}), ...(row ? { row } : {}) }
 }

@@ -1,19 +1,48 @@
+import type { Entry, Notebook } from '../notebook/notebook'
 import type { EntryRule } from './rule'
 import { isDay } from './unreadableDate'
 
 export const datesBackwards: EntryRule = {
   code: 'dates-backwards',
   severity: 'warning',
-  says: 'An entry is dated before the entry it comes from.',
-  why: 'Nothing can come from what was not yet. One of the two dates is a slip.',
-  checkEntry: ({ date, parent }) => {
-    if (!date || !parent?.date || !isDay(date.value) || !isDay(parent.date.value)) return []
-    const [now, then] = [comparable(date.value), comparable(parent.date.value)]
-    // Where one of the two has no time, only the days can be compared.
-    const length = Math.min(now.length, then.length)
-    if (now.slice(0, length) >= then.slice(0, length)) return []
-    return [{ message: `${date.value} is before ${parent.date.value}, the date of ${parent.key}, which this comes from`, range: date.range }]
+  says: 'An entry is dated before the entry it comes from, or before one that stands above it.',
+  why: 'Nothing can come from what was not yet, and the history runs oldest first. One of the two dates is a slip.',
+  checkEntry: (entry, notebook) => {
+    const { date } = entry
+    if (!date || !isDay(date.value)) return []
+    const from = datedAncestor(entry)
+    if (from && isBefore(date.value, from.date.value)) return [{ message: `${date.value} is before ${from.date.value}, the date of ‘${from.key}’, which this comes from: correct one of them`, range: date.range }]
+    const above = datedAbove(entry, notebook)
+    return above && isBefore(date.value, above.date.value)
+      ? [{ message: `${date.value} is before ${above.date.value}, the date of ‘${above.key}’ above it: entries run oldest first`, range: date.range }]
+      : []
   },
+}
+
+type Dated = Entry & { date: NonNullable<Entry['date']> }
+
+function isDated(entry: Entry): entry is Dated {
+  return entry.date !== undefined && isDay(entry.date.value)
+}
+
+/** The nearest entry with a date on the way back; what has none says nothing about when it was. */
+function datedAncestor(entry: Entry): Dated | undefined {
+  let at = entry.parent
+  while (at && !isDated(at)) at = at.parent
+  return at
+}
+
+function datedAbove(entry: Entry, { entries }: Notebook): Dated | undefined {
+  let index = entry.index - 1
+  while (index >= 0 && !isDated(entries[index]!)) index--
+  return entries[index] as Dated | undefined
+}
+
+/** Where one of the two has no time, only the days can be compared. */
+function isBefore(a: string, b: string): boolean {
+  const [one, other] = [comparable(a), comparable(b)]
+  const length = Math.min(one.length, other.length)
+  return one.slice(0, length) < other.slice(0, length)
 }
 
 function comparable(date: string): string {

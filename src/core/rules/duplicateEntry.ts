@@ -1,4 +1,5 @@
 import type { NotebookRule } from './rule'
+import { writeInstead } from './writeInstead'
 
 export const duplicateEntry: NotebookRule = {
   code: 'duplicate-entry',
@@ -8,7 +9,8 @@ export const duplicateEntry: NotebookRule = {
   checkNotebook: ({ entries }) => {
     const ids = new Set(entries.flatMap((entry) => (entry.id ? [entry.id.value] : [])))
     const seen = new Set<string>()
-    return entries.flatMap(({ id }) => {
+    return entries.flatMap((entry) => {
+      const { id } = entry
       if (!id) return []
       if (!seen.has(id.value)) {
         seen.add(id.value)
@@ -16,7 +18,7 @@ export const duplicateEntry: NotebookRule = {
       }
       const free = freeId(id.value, ids)
       ids.add(free)
-      return [{ message: `‘${id.value}’ names an earlier entry already`, range: id.range, fixes: [{ title: `Write ‘${free}’`, changes: [{ ...id.range, text: free }] }] }]
+      return [{ message: `‘${id.value}’ is the id of an entry above already: give this one its own`, range: id.range, entry, fixes: [writeInstead(id.range, free)] }]
     })
   },
 }

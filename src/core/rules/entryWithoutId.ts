@@ -9,7 +9,7 @@ export const entryWithoutId: EntryRule = {
   severity: 'warning',
   says: 'An entry has no id.',
   why: 'Only an entry with a name can be gone back to, compared or come from.',
-  checkEntry: (entry, notebook) => (entry.id ? [] : [{ message: 'this entry has no `id`', range: entry.range, fixes: nameFix(entry, notebook) }]),
+  checkEntry: (entry, notebook) => (entry.id ? [] : [{ message: 'this entry has no `id`: give it a short name', range: entry.range, fixes: nameFix(entry, notebook) }]),
 }
 
 function nameFix(entry: Entry, notebook: Notebook): Fix[] {

@@ -1,6 +1,8 @@
+import { convertAmount } from '../adjusters/convert'
 import { printPosition } from '../notation/position'
 import type { EntryRule } from './rule'
-import { writtenPositions } from './writtenSettings'
+import { writeInstead } from './writeInstead'
+import { writtenPositions, type Written } from './writtenSettings'
 
 export const fractionOfStep: EntryRule = {
   code: 'fraction-of-step',
@@ -8,17 +10,25 @@ export const fractionOfStep: EntryRule = {
   says: 'A click, ring, step or dial number is not a whole one.',
   why: 'A detent holds at whole clicks; between two it slips to either. Note `step: 0.5` on an adjuster that does hold halves.',
   checkEntry: (entry) =>
-    writtenPositions(entry).flatMap(({ setting, position, row }) => {
-      const { adjuster, node } = setting
-      const inOwnUnit = position.unit === undefined || position.unit.dimension === adjuster.counts.dimension
-      if (adjuster.step === undefined || !inOwnUnit) return []
-      const steps = position.amount / adjuster.step
-      if (Math.abs(steps - Math.round(steps)) < 1e-6) return []
+    writtenPositions(entry).flatMap((written) => {
+      const { setting: { adjuster, node }, row } = written
+      const steps = stepsOf(written)
+      if (adjuster.step === undefined || steps === undefined || Math.abs(steps - Math.round(steps)) < 1e-6) return []
+      const between = adjuster.step === 1 ? `two ${names[adjuster.counts.dimension] ?? adjuster.counts.symbol}` : `two places it holds, every ${adjuster.step} ${adjuster.counts.symbol}`
       const fixes = [Math.floor(steps), Math.ceil(steps)].map((whole) => {
-        const text = printPosition({ ...position, amount: whole * adjuster.step! })
-        return { title: `Write ‘${text}’`, changes: [{ ...node.range, text }] }
+        const text = printPosition({ ...written.position, amount: whole * adjuster.step!, ...(written.position.unit ? { unit: adjuster.counts } : {}) })
+        return writeInstead(node.range, text)
       })
-      const message = `${adjuster.label}: ${node.text} lies between two ${adjuster.counts.symbol === 'dial' ? 'numbers' : adjuster.counts.symbol}`
-      return [{ message, range: node.range, row, fixes }]
+      return [{ message: `${adjuster.label}: ${node.text} lies between ${between}; feel for the click and count again`, range: node.range, row, fixes }]
     }),
+}
+
+const names: Partial<Record<string, string>> = { dial: 'numbers', mark: 'rings' }
+
+/** How many steps from the end it was counted from; unknown for a count of another kind, which has a rule of its own. */
+function stepsOf({ setting: { adjuster }, position }: Written): number | undefined {
+  const unit = position.unit ?? adjuster.counts
+  if (adjuster.step === undefined || unit.dimension !== adjuster.counts.dimension) return undefined
+  const { count } = convertAmount(position.amount, unit, adjuster.counts, adjuster)
+  return count === undefined ? undefined : count / adjuster.step
 }

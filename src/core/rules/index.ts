@@ -1,3 +1,5 @@
+import { toldByReading } from '../notebook/toldByReading'
+import { acceptedForNothing } from './acceptFindings'
 import { acceptedWithoutReason } from './acceptedWithoutReason'
 import { adjusterCrept } from './adjusterCrept'
 import { belowZero } from './belowZero'
@@ -13,7 +15,7 @@ import { newerFormat } from './newerFormat'
 import { noReason } from './noReason'
 import { parentLoop } from './parentLoop'
 import { riderSagBelowStatic } from './riderSagBelowStatic'
-import type { Rule } from './rule'
+import type { Description, Rule } from './rule'
 import { sagBeyondTravel } from './sagBeyondTravel'
 import { sagLengthsSwapped } from './sagLengthsSwapped'
 import { sagLongerThanExtended } from './sagLongerThanExtended'
@@ -23,9 +25,11 @@ import { unknownAdjuster } from './unknownAdjuster'
 import { unknownKey } from './unknownKey'
 import { unknownLeg } from './unknownLeg'
 import { unknownParent } from './unknownParent'
+import { unknownRule } from './unknownRule'
 import { unreadableDate } from './unreadableDate'
 import { unreadablePosition } from './unreadablePosition'
 import { unreadableValue } from './unreadableValue'
+import { unusableWindow } from './unusableWindow'
 import { wrongEnd } from './wrongEnd'
 import { wrongUnit } from './wrongUnit'
 
@@ -34,9 +38,12 @@ export const rules: readonly Rule[] = [
   forkHeightUneven, legsDiffer, adjusterCrept,
   beyondRange, belowZero, wrongEnd, wrongUnit, fractionOfStep, leftAtStop,
   severalChanges, noReason,
-  sagLongerThanExtended, riderSagBelowStatic, sagBeyondTravel, sagLengthsSwapped, staticSagWindow, riderSagWindow,
+  sagLongerThanExtended, riderSagBelowStatic, sagBeyondTravel, sagLengthsSwapped, staticSagWindow, riderSagWindow, unusableWindow,
   unreadablePosition, unreadableValue, unreadableDate,
   unknownAdjuster, unknownLeg, unknownKey,
   entryWithoutId, duplicateEntry, unknownParent, parentLoop, datesBackwards,
-  acceptedWithoutReason, newerFormat,
+  acceptedWithoutReason, unknownRule, newerFormat,
 ]
+
+/** Every finding there is: what reading tells, what the rules find, and what the engine adds. The README's table. */
+export const descriptions: readonly Description[] = [...toldByReading, ...rules, acceptedForNothing]

@@ -1,4 +1,4 @@
-import type { Adjuster } from '../adjusters/adjuster'
+import type { Adjuster, Leg } from '../adjusters/adjuster'
 import { setSetting } from '../notebook/edits/setSetting'
 import { Refusal } from '../notebook/edits/setPath'
 import { settingRow, type Entry, type Notebook, type Setting } from '../notebook/notebook'
@@ -25,12 +25,11 @@ export function unevenReport(entry: Entry, notebook: Notebook, pair: ReturnType<
   return { message, range: pair.at.node.range, row: settingRow(`${pair.adjuster.id}/${pair.at.leg}`), fixes }
 }
 
-function matchFix(entry: Entry, notebook: Notebook, pair: ReturnType<typeof unevenPairs>[number], leg: 'left' | 'right'): Fix[] {
+function matchFix(entry: Entry, notebook: Notebook, pair: ReturnType<typeof unevenPairs>[number], leg: Leg): Fix[] {
   const other = leg === 'left' ? pair.right : pair.left
-  const written = notebook.text.slice(other.node.range.start, other.node.range.end)
   try {
-    const changes = setSetting(notebook.text, entry, pair.adjuster.id, leg, written)
-    return changes.length === 0 ? [] : [{ title: `Set the ${leg} leg to ${other.node.text}, like the other`, changes }]
+    const changes = setSetting(notebook.text, entry, pair.adjuster.id, leg, other.node.text)
+    return changes.length === 0 ? [] : [{ title: `Write ‘${other.node.text}’ for the ${leg} leg, like the other`, changes }]
   } catch (error) {
     if (error instanceof Refusal) return []
     throw error

@@ -10,7 +10,6 @@ export const noReason: EntryRule = {
     if (entry.asFound || entry.reason?.value.trim()) return []
     const changed = changedAdjusters(entry)
     if (changed.length === 0) return []
-    const names = changed.map((adjuster) => adjuster.label.toLowerCase()).join(', ')
-    return [{ message: `why was this changed: ${names}?`, range: entry.range, row: 'reason' }]
+    return [{ message: `say why this was changed, as \`reason\`: ${changed.map(({ label }) => label).join('; ')}`, range: entry.range, row: 'reason' }]
   },
 }

@@ -1,3 +1,6 @@
+import type { Fix } from '../finding'
+import { Refusal, removePath } from '../notebook/edits/setPath'
+import type { Entry } from '../notebook/notebook'
 import type { NotebookRule } from './rule'
 
 export const parentLoop: NotebookRule = {
@@ -5,10 +8,24 @@ export const parentLoop: NotebookRule = {
   severity: 'error',
   says: 'An entry comes from itself, directly or over others.',
   why: 'A history has a beginning. In a loop no position can be resolved.',
-  checkNotebook: ({ entries }) => {
+  checkNotebook: ({ entries, text }) => {
     const ids = new Set(entries.flatMap((entry) => (entry.id ? [entry.id.value] : [])))
     // Reading leaves a parent out where `from` is known all the same: it led back to the entry.
-    return entries.flatMap(({ from, parent, id }) =>
-      from && !parent && ids.has(from.value) ? [{ message: `‘${from.value}’ leads back to ${id ? `‘${id.value}’` : 'this entry'}`, range: from.range }] : [])
+    return entries.flatMap((entry) => {
+      const { from, parent, id } = entry
+      if (!from || parent || !ids.has(from.value)) return []
+      const message = from.value === id?.value ? `‘${id.value}’ cannot come from itself` : `‘${from.value}’ leads back to ${id ? `‘${id.value}’` : 'this entry'}`
+      return [{ message: `${message}: name the entry it really started from`, range: from.range, entry, fixes: takeOut(entry, text) }]
+    })
   },
+}
+
+function takeOut(entry: Entry, text: string): Fix[] {
+  try {
+    const changes = removePath(text, entry.node, ['from'])
+    return [{ title: entry.index === 0 ? 'Take `from` out: the history begins here' : 'Take `from` out: it then comes from the entry before', changes }]
+  } catch (error) {
+    if (error instanceof Refusal) return []
+    throw error
+  }
 }

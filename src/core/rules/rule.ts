@@ -2,10 +2,12 @@ import type { Fix, Severity } from '../finding'
 import type { Entry, Notebook } from '../notebook/notebook'
 import type { Range } from '../text'
 
-/** What a rule reports; the engine adds its code, its severity and the entry. */
+/** What a rule reports; the engine adds its code, its severity and, where the rule looks at one entry, that entry. */
 export interface Report {
   message: string
   range: Range
+  /** The entry it is about, where a rule for the whole notebook knows one. */
+  entry?: Entry
   /** The row of the grid it is about. */
   row?: string
   /** Only where it differs from the rule's own. */
@@ -13,7 +15,8 @@ export interface Report {
   fixes?: Fix[]
 }
 
-interface Description {
+/** What the README tells about a finding. */
+export interface Description {
   /** Its speaking name, the same in file, editor and command line. */
   code: string
   severity: Severity
@@ -28,9 +31,9 @@ export interface EntryRule extends Description {
   checkEntry: (entry: Entry, notebook: Notebook) => Report[]
 }
 
-/** A rule that looks at the notebook as a whole. */
+/** A rule that looks at the notebook as a whole. `codes` are those that a notebook may set or accept. */
 export interface NotebookRule extends Description {
-  checkNotebook: (notebook: Notebook) => Report[]
+  checkNotebook: (notebook: Notebook, codes: ReadonlySet<string>) => Report[]
 }
 
 export type Rule = EntryRule | NotebookRule

@@ -17,7 +17,7 @@ export const sagBeyondTravel: EntryRule = {
         const { lifted, pushed } = sagLengthsOf(entry, end, load)
         const at = lifted ?? pushed
         if (travel === undefined || value === undefined || value <= travel || !at) return []
-        return [{ message: `${endWord(end)}: a sag of ${printNumber(value, 1)} mm is more than its travel of ${printNumber(travel, 1)} mm`, range: at.range, row: at.key }]
+        return [{ message: `${endWord(end)}: a sag of ${printNumber(value, 1)} mm is more than its travel of ${printNumber(travel, 1)} mm; measure again, or correct the travel`, range: at.range, row: at.key }]
       })
     }),
 }

@@ -1,4 +1,6 @@
 import type { End, LoadCase } from '../compute/sag/loadCase'
+import { printNumber } from '../notation/amount'
+import type { Measured } from '../notebook/fields'
 
 export const ends: readonly End[] = ['front', 'rear']
 export const loads: readonly LoadCase[] = ['bike', 'rider']
@@ -7,4 +9,9 @@ export const loadWords: Record<LoadCase, string> = { bike: 'static sag (bike alo
 /** 'Front' or 'Rear' at the head of a message. */
 export function endWord(end: End): string {
   return end === 'front' ? 'Front' : 'Rear'
+}
+
+/** A measured value as it was written, with its unit. @example '22.6 inch' */
+export function sayMeasured({ quantity }: Measured): string {
+  return `${printNumber(quantity.amount)} ${quantity.unit.symbol}`
 }

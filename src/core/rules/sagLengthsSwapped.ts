@@ -1,6 +1,6 @@
 import { sagLengthsOf } from '../derived/sagOf'
 import type { EntryRule } from './rule'
-import { ends, endWord, loads } from './sagEnds'
+import { ends, endWord, loads, sayMeasured } from './sagEnds'
 
 export const sagLengthsSwapped: EntryRule = {
   code: 'sag-lengths-swapped',
@@ -13,7 +13,7 @@ export const sagLengthsSwapped: EntryRule = {
       if (!lifted || !pushed || pushed.base <= lifted.base) return []
       const changes = [{ ...lifted.range, text: text.slice(pushed.range.start, pushed.range.end) }, { ...pushed.range, text: text.slice(lifted.range.start, lifted.range.end) }]
       return [{
-        message: `${endWord(end)}: ${pushed.quantity.amount} after pushing is longer than ${lifted.quantity.amount} after lifting; the two look swapped`,
+        message: `${endWord(end)}: ${sayMeasured(pushed)} after pushing is longer than ${sayMeasured(lifted)} after lifting; the longer one belongs to lifting`,
         range: pushed.range, row: pushed.key, fixes: [{ title: 'Swap the two lengths', changes }],
       }]
     })),

@@ -1,19 +1,36 @@
 import { sagLengthsOf } from '../derived/sagOf'
+import type { End } from '../compute/sag/loadCase'
+import type { Fix } from '../finding'
+import type { Measured } from '../notebook/fields'
+import type { Entry } from '../notebook/notebook'
 import type { EntryRule } from './rule'
-import { ends, endWord, loads } from './sagEnds'
+import { ends, endWord, loads, sayMeasured } from './sagEnds'
 
 export const sagLongerThanExtended: EntryRule = {
   code: 'sag-longer-than-extended',
   severity: 'error',
   says: 'A loaded length is longer than the extended one.',
   why: 'With the wheel in the air the end is as long as it gets. A longer reading was taken elsewhere, or the lengths stand in the wrong places.',
-  checkEntry: (entry) =>
-    ends.flatMap((end) => loads.flatMap((load) => {
-      const { extended, lifted, pushed } = sagLengthsOf(entry, end, load)
+  checkEntry: (entry, { text }) =>
+    ends.flatMap((end) => {
+      const { extended, loaded } = lengths(entry, end)
       if (!extended) return []
-      return [lifted, pushed].flatMap((length) =>
-        length && length.base > extended.base
-          ? [{ message: `${endWord(end)}: ${length.quantity.amount} loaded is longer than ${extended.quantity.amount} extended`, range: length.range, row: length.key }]
-          : [])
-    })),
+      return loaded.filter((length) => length.base > extended.base).map((length) => ({
+        message: `${endWord(end)}: ${sayMeasured(length)} loaded is longer than ${sayMeasured(extended)} extended; measure again, wheel off the ground for the extended one`,
+        range: length.range, row: length.key, fixes: swapFix(extended, length, loaded, text),
+      }))
+    }),
+}
+
+function lengths(entry: Entry, end: End): { extended?: Measured; loaded: Measured[] } {
+  const cases = loads.map((load) => sagLengthsOf(entry, end, load))
+  const loaded = cases.flatMap(({ lifted, pushed }) => [lifted, pushed].flatMap((length) => (length ? [length] : [])))
+  return cases[0]?.extended ? { extended: cases[0].extended, loaded } : { loaded }
+}
+
+/** Only where the two being swapped would explain every length. */
+function swapFix(extended: Measured, length: Measured, loaded: readonly Measured[], text: string): Fix[] {
+  if (loaded.some((each) => each.base > length.base)) return []
+  const written = ({ range }: Measured) => text.slice(range.start, range.end)
+  return [{ title: 'Swap it with the extended length', changes: [{ ...extended.range, text: written(length) }, { ...length.range, text: written(extended) }] }]
 }

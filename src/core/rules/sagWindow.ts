@@ -6,6 +6,18 @@ import { printNumber } from '../notation/amount'
 import type { EntryRule, Report } from './rule'
 import { ends, endWord, loadWords } from './sagEnds'
 
+/** A place to start, as the trade teaches it; preload moves sag and leaves the rate as it is. */
+const advice = {
+  bike: {
+    below: 'Set the rider’s sag first; too little of this one then means a spring too soft.',
+    above: 'Set the rider’s sag first; too much of this one then means a spring too stiff.',
+  },
+  rider: {
+    below: 'Take preload or air off to let it sit lower.',
+    above: 'Add preload or air to bring it up.',
+  },
+} as const
+
 /** The rule for one load case: the sag lies outside its window. */
 function windowRule(code: string, load: LoadCase, why: string): EntryRule {
   return {
@@ -22,7 +34,8 @@ function windowRule(code: string, load: LoadCase, why: string): EntryRule {
         if (!value || !target || !at || value.value < 0 || (travel !== undefined && value.value > travel)) return []
         const { where, byMm } = judgeSag(value, target)
         if (where === 'within') return []
-        const message = `${endWord(end)} ${loadWords[load]} is ${printNumber(value.value, 1)} mm, ${printNumber(byMm, 1)} mm ${where} the window of ${printNumber(target.lowMm, 1)} to ${printNumber(target.highMm, 1)} mm (${target.source})`
+        const window = `${printNumber(target.lowMm, 1)} to ${printNumber(target.highMm, 1)} mm (${target.source})`
+        const message = `${endWord(end)} ${loadWords[load]}: ${printNumber(value.value, 1)} mm is ${printNumber(byMm, 1)} mm ${where} the window of ${window}. ${advice[load][where]}`
         return [{ message, range: at.range, row: at.key }]
       }),
   }

@@ -11,8 +11,8 @@ export const severalChanges: EntryRule = {
     if (entry.asFound) return []
     const changed = changedAdjusters(entry)
     if (changed.length < 2) return []
-    const names = changed.map((adjuster) => adjuster.label.toLowerCase()).join(', ')
+    const names = changed.map(({ label }) => label).join('; ')
     const range = pairOf(entry.node, 'settings')?.key.range ?? entry.range
-    return [{ message: `${changed.length} things changed at once (${names}): what did what cannot be told`, range }]
+    return [{ message: `${changed.length} things changed at once, so nobody can tell which did what: ${names}`, range }]
   },
 }

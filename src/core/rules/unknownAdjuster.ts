@@ -1,5 +1,8 @@
-import { nearest } from '../nearest'
+import { nodeAt, pairOf } from '../notebook/tree'
+import { settingRow, type Entry, type Notebook } from '../notebook/notebook'
+import { meantName } from './meantName'
 import type { EntryRule } from './rule'
+import { writeInstead } from './writeInstead'
 
 export const unknownAdjuster: EntryRule = {
   code: 'unknown-adjuster',
@@ -7,10 +10,20 @@ export const unknownAdjuster: EntryRule = {
   says: 'A setting names an adjuster that this machine does not have.',
   why: 'A setting under a wrong name is lost: nothing compares, carries or checks it.',
   checkEntry: (entry, notebook) =>
-    entry.strangers.filter((stranger) => stranger.leg === undefined).map(({ name, range }) => {
-      const meant = nearest(name, notebook.adjusters.keys())
-      const fixes = meant ? [{ title: `Write ‘${meant}’`, changes: [{ ...range, text: meant }] }] : []
-      const hint = meant ? `; did you mean ${meant}?` : '; it is not under `adjusters`'
-      return { message: `‘${name}’ is no adjuster of this machine${hint}`, range, fixes }
+    entry.strangers.filter(({ name, leg }) => leg === undefined && !isDefined(name, notebook)).map(({ name, range }) => {
+      const meant = meantName(name, unusedNames(entry, notebook))
+      const hint = meant ? `did you mean ${meant}?` : 'define it under `adjusters` first'
+      return { message: `this machine has no adjuster ‘${name}’: ${hint}`, range, row: settingRow(name), fixes: meant ? [writeInstead(range, meant)] : [] }
     }),
+}
+
+/** An adjuster may be defined and yet lack what it takes to read its positions; its own place says so. */
+function isDefined(name: string, { root }: Notebook): boolean {
+  return pairOf(nodeAt(root, ['adjusters']), name) !== undefined
+}
+
+/** A name that is set here already would stand here twice. */
+function unusedNames(entry: Entry, { adjusters }: Notebook): string[] {
+  const settings = pairOf(entry.node, 'settings')?.value
+  return [...adjusters.keys()].filter((name) => !pairOf(settings, name))
 }

@@ -1,24 +1,59 @@
-import { nearest } from '../nearest'
-import { keysAt } from '../notebook/schemaKeys'
-import type { TreeNode } from '../notebook/tree'
+import type { Fix } from '../finding'
+import { keysOf, rootSchemas, schemasBelow, type SchemaNode } from '../notebook/schemaKeys'
+import type { MapNode, Pair, TreeNode } from '../notebook/tree'
+import { meantName } from './meantName'
 import type { NotebookRule, Report } from './rule'
+import { writeInstead } from './writeInstead'
 
 export const unknownKey: NotebookRule = {
   code: 'unknown-key',
   severity: 'info',
   says: 'A key is not part of the format. It is kept, and nothing is done with it.',
   why: 'Most often it is a slip of the pen, and what stands behind it is missed.',
-  checkNotebook: ({ root }) => (root ? walk(root, []) : []),
+  checkNotebook: ({ root, text }) => (root ? walk(root, rootSchemas, text) : []),
 }
 
-function walk(node: TreeNode, path: readonly string[]): Report[] {
+function walk(node: TreeNode, schemas: readonly SchemaNode[], text: string): Report[] {
   if (node.kind === 'scalar') return []
-  if (node.kind === 'list') return node.items.flatMap((item) => walk(item, [...path, '*']))
-  const known = keysAt(path)
-  return node.pairs.flatMap(({ key, value }) => {
-    if (known === undefined || known.has(key.text)) return walk(value, [...path, key.text])
-    const meant = nearest(key.text, known)
-    const fixes = meant ? [{ title: `Write ‘${meant}’`, changes: [{ ...key.range, text: meant }] }] : []
-    return [{ message: `‘${key.text}’ is not a key of the format here${meant ? `; did you mean ${meant}?` : ''}`, range: key.range, fixes }]
+  if (node.kind === 'list') {
+    const item = schemasBelow(schemas, '*')
+    return node.items.flatMap((each) => walk(each, item, text))
+  }
+  const known = keysOf(schemas)
+  return node.pairs.flatMap((pair) => {
+    const { key, value } = pair
+    if (known !== undefined && !known.has(key.text)) return [isRestOfSentence(node, pair) ? cutSentence(node, pair, text) : unknown(node, pair, known)]
+    return walk(value, schemasBelow(schemas, key.text), text)
   })
+}
+
+function unknown(map: MapNode, { key }: Pair, known: ReadonlySet<string>): Report {
+  // A key that stands here already would stand here twice.
+  const free = [...known].filter((name) => !map.pairs.some((pair) => pair.key.text === name))
+  const meant = meantName(key.text, free)
+  const hint = meant ? `; did you mean ${meant}?` : ', so nothing is done with it'
+  return { message: `‘${key.text}’ is no key of the format here${hint}`, range: key.range, fixes: meant ? [writeInstead(key.range, meant)] : [] }
+}
+
+/** In `{felt: better, but lazy}` the comma makes a key of the rest of the sentence. */
+function isRestOfSentence(map: MapNode, { key, value }: Pair): boolean {
+  return map.flow && key.style === 'plain' && value.kind === 'scalar' && value.style === 'empty' && map.pairs[0]!.key !== key
+}
+
+function cutSentence(map: MapNode, pair: Pair, text: string): Report {
+  const message = `the comma before ‘${pair.key.text}’ cuts the sentence in two: put the whole of it in quotes`
+  return { message, range: pair.key.range, fixes: quoteFix(map, pair, text) }
+}
+
+/** Quotes the sentence from its beginning, in the value of an earlier key, to the last piece that a comma cut off. */
+function quoteFix({ pairs, ...map }: MapNode, pair: Pair, text: string): Fix[] {
+  const isRest = (at: number) => pairs[at] !== undefined && isRestOfSentence({ ...map, pairs }, pairs[at]!)
+  let first = pairs.indexOf(pair)
+  let last = first
+  while (isRest(first)) first--
+  while (isRest(last + 1)) last++
+  const begun = pairs[first]?.value
+  if (begun?.kind !== 'scalar' || begun.style !== 'plain' || begun.alias) return []
+  const range = { start: begun.range.start, end: pairs[last]!.key.range.end }
+  return [{ title: 'Put the sentence in quotes', changes: [{ ...range, text: JSON.stringify(text.slice(range.start, range.end)) }] }]
 }

@@ -1,5 +1,8 @@
-import { nearest } from '../nearest'
+import { settingRow, type Entry } from '../notebook/notebook'
+import { nodeAt, pairOf } from '../notebook/tree'
+import { meantName } from './meantName'
 import type { EntryRule } from './rule'
+import { writeInstead } from './writeInstead'
 
 export const unknownLeg: EntryRule = {
   code: 'unknown-leg',
@@ -9,13 +12,18 @@ export const unknownLeg: EntryRule = {
   checkEntry: (entry) =>
     entry.strangers.flatMap(({ leg, adjuster, range }) => {
       if (leg === undefined || !adjuster) return []
-      const meant = nearest(leg, adjuster.legs)
-      const fixes = meant ? [{ title: `Write ‘${meant}’`, changes: [{ ...range, text: meant }] }] : []
-      return [{ message: `${adjuster.label} ${sayLegs(adjuster.legs)}, not ‘${leg}’`, range, fixes }]
+      const meant = meantName(leg, unusedLegs(entry, adjuster.id, adjuster.legs))
+      return [{ message: `${adjuster.label} ${sayLegs(adjuster.legs)}, not ‘${leg}’`, range, row: settingRow(adjuster.id), fixes: meant ? [writeInstead(range, meant)] : [] }]
     }),
 }
 
+/** A leg that is set here already would stand here twice. */
+function unusedLegs(entry: Entry, adjusterId: string, legs: readonly string[]): string[] {
+  const value = nodeAt(entry.node, ['settings', adjusterId])
+  return legs.filter((leg) => !pairOf(value, leg))
+}
+
 function sayLegs(legs: readonly string[]): string {
-  if (legs.length === 0) return 'has no legs: its position stands straight behind its name'
+  if (legs.length === 0) return 'has no legs: write its position straight behind its name'
   return legs.length === 1 ? `is in the ${legs[0]} leg only` : `has a ${legs.join(' and a ')} leg`
 }

@@ -1,5 +1,6 @@
-import { nearest } from '../nearest'
+import { meantName } from './meantName'
 import type { NotebookRule } from './rule'
+import { writeInstead } from './writeInstead'
 
 export const unknownParent: NotebookRule = {
   code: 'unknown-parent',
@@ -8,11 +9,12 @@ export const unknownParent: NotebookRule = {
   why: 'What an entry does not list it takes from the entry it comes from; without that one the state is unknown.',
   checkNotebook: ({ entries }) => {
     const ids = new Set(entries.flatMap((entry) => (entry.id ? [entry.id.value] : [])))
-    return entries.flatMap(({ from }) => {
+    return entries.flatMap((entry) => {
+      const { from, id } = entry
       if (!from || ids.has(from.value)) return []
-      const meant = nearest(from.value, ids)
-      const fixes = meant ? [{ title: `Write ‘${meant}’`, changes: [{ ...from.range, text: meant }] }] : []
-      return [{ message: `no entry is called ‘${from.value}’${meant ? `; did you mean ${meant}?` : ''}`, range: from.range, fixes }]
+      const meant = meantName(from.value, [...ids].filter((each) => each !== id?.value))
+      const hint = meant ? `; did you mean ${meant}?` : ', so nothing is carried into this one'
+      return [{ message: `no entry is called ‘${from.value}’${hint}`, range: from.range, entry, fixes: meant ? [writeInstead(from.range, meant)] : [] }]
     })
   },
 }

@@ -1,4 +1,5 @@
 import type { EntryRule } from './rule'
+import { writeInstead } from './writeInstead'
 import { writtenSettings } from './writtenSettings'
 
 export const unreadablePosition: EntryRule = {
@@ -10,7 +11,7 @@ export const unreadablePosition: EntryRule = {
     writtenSettings(entry).flatMap(({ setting, row }) => {
       if (setting.reading.value) return []
       const { problem, suggestion } = setting.reading
-      const fixes = suggestion === undefined ? [] : [{ title: `Write ‘${suggestion}’`, changes: [{ ...setting.node.range, text: suggestion }] }]
+      const fixes = suggestion === undefined ? [] : [writeInstead(setting.node.range, suggestion)]
       return [{ message: `${setting.adjuster.label}: ‘${setting.node.text}’ is no position: ${problem}`, range: setting.node.range, row, fixes }]
     }),
 }

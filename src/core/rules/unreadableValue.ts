@@ -1,22 +1,68 @@
-import { fieldNode, fields } from '../notebook/fields'
+import { dimensionsOf } from '../notebook/dimensionsOf'
+import { fieldNode, fields, type Field } from '../notebook/fields'
+import type { Entry, Notebook } from '../notebook/notebook'
+import { rootSchemas, schemasBelow, type SchemaNode } from '../notebook/schemaKeys'
+import { pairOf, type ScalarNode, type TreeNode } from '../notebook/tree'
 import { readQuantity } from '../notation/quantity'
-import type { EntryRule } from './rule'
+import type { Dimension } from '../notation/units'
+import type { NotebookRule, Report } from './rule'
+import { writeInstead } from './writeInstead'
 
-const examples: Record<string, string> = { length: '128 or 5 in', temperature: '21 or 70 °F', pressure: '2.3 or 33 psi' }
-
-export const unreadableValue: EntryRule = {
+export const unreadableValue: NotebookRule = {
   code: 'unreadable-value',
   severity: 'error',
   says: 'A measured value cannot be read, or is in a unit of another kind.',
-  why: 'What is not understood is not computed with. A bare number is mm, bar or °C; any other unit is written behind it.',
-  checkEntry: (entry) =>
-    fields.flatMap(({ key, dimension, label }) => {
-      const node = dimension && fieldNode(entry, key)
-      if (!node) return []
-      const reading = readQuantity(node.text, dimension)
-      if (reading.value) return []
-      const fixes = reading.suggestion === undefined ? [] : [{ title: `Write ‘${reading.suggestion}’`, changes: [{ ...node.range, text: reading.suggestion }] }]
-      const example = examples[dimension]
-      return [{ message: `${label}: ‘${node.text}’ cannot be read: ${reading.problem}${example ? ` (such as ${example})` : ''}`, range: node.range, row: key, fixes }]
-    }),
+  why: 'What is not understood is not computed with. A bare number is mm, kg, N/mm, bar, °C or degrees; any other unit is written behind it.',
+  checkNotebook: (notebook) => [...facts(notebook), ...notebook.entries.flatMap(measurements)],
+}
+
+function facts({ root }: Notebook): Report[] {
+  return ['machine', 'rider'].flatMap((key) => {
+    const pair = pairOf(root, key)
+    return pair ? quantities(pair.value, schemasBelow(rootSchemas, key), [key]).flatMap((found) => check(found, `\`${found.path.join('.')}\``)) : []
+  })
+}
+
+function measurements(entry: Entry): Report[] {
+  const byNode = new Map<ScalarNode, Field>(fields.flatMap((field) => {
+    const node = fieldNode(entry, field.key)
+    return node ? [[node, field] as const] : []
+  }))
+  return quantities(entry.node, entrySchemas, []).flatMap((found) => {
+    const field = byNode.get(found.node)
+    return check(found, field?.label ?? `\`${found.path.join('.')}\``).map((report) => ({ ...report, entry, ...(field ? { row: field.key } : {}) }))
+  })
+}
+
+const entrySchemas = schemasBelow(schemasBelow(rootSchemas, 'entries'), '*')
+
+interface Found {
+  node: ScalarNode
+  path: readonly string[]
+  dimensions: readonly [Dimension, ...Dimension[]]
+}
+
+/** Every value below a node that the schema calls a quantity. */
+function quantities(node: TreeNode, schemas: readonly SchemaNode[], path: readonly string[]): Found[] {
+  if (schemas.length === 0) return []
+  if (node.kind === 'list') {
+    const item = schemasBelow(schemas, '*')
+    return node.items.flatMap((each) => quantities(each, item, path))
+  }
+  if (node.kind === 'map') return node.pairs.flatMap(({ key, value }) => quantities(value, schemasBelow(schemas, key.text), [...path, key.text]))
+  const dimensions = dimensionsOf(schemas)
+  const isWritten = typeof node.value === 'number' || typeof node.value === 'string'
+  return dimensions && isWritten ? [{ node, path, dimensions }] : []
+}
+
+const examples: Partial<Record<Dimension, string>> = {
+  length: '128 or 5 in', mass: '84 or 185 lb', stiffness: '9.5 or 0.95 kgf/mm', temperature: '21 or 70 °F', pressure: '2.3 or 33 psi', angle: '24.5',
+}
+
+function check({ node, path, dimensions }: Found, label: string): Report[] {
+  const reading = readQuantity(node.text, ...dimensions)
+  if (reading.value) return []
+  const example = path.at(-1) === 'altitude' ? '650 m' : examples[dimensions[0]]
+  const fixes = reading.suggestion === undefined ? [] : [writeInstead(node.range, reading.suggestion)]
+  return [{ message: `${label}: ‘${node.text}’ cannot be read: ${reading.problem}${example ? `; write it like ${example}` : ''}`, range: node.range, fixes }]
 }

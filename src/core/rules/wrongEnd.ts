@@ -3,6 +3,7 @@ import { printPosition } from '../notation/position'
 import { printNumber } from '../notation/amount'
 import type { EntryRule, Report } from './rule'
 import { writtenPositions, type Written } from './writtenSettings'
+import { writeInstead } from './writeInstead'
 
 const from = { closed: 'out from fully closed', open: 'in from fully open' }
 
@@ -16,8 +17,14 @@ export const wrongEnd: EntryRule = {
       const { position, setting } = written
       const own = setting.adjuster.end
       if (position.end === undefined || (position.unit && position.unit.dimension !== setting.adjuster.counts.dimension)) return []
-      return own === undefined ? [noEnd(written)] : position.end === own ? [] : [otherEnd(written)]
+      if (own === undefined) return [noEnd(written)]
+      return position.end === own || isStopInWords(written) ? [] : [otherEnd(written)]
     }),
+}
+
+/** `fully open` names a stop and counts from no end; with the range it is known where that is. */
+function isStopInWords({ setting: { adjuster, node }, position }: Written): boolean {
+  return position.amount === 0 && !/\d/.test(node.text) && ownCount(position, adjuster).count !== undefined
 }
 
 function otherEnd({ setting, position, row }: Written): Report {
@@ -27,7 +34,7 @@ function otherEnd({ setting, position, row }: Written): Report {
   if (count === undefined) return { message: `${message}; with its \`range\` this could be converted`, range: node.range, row }
   if (count < 0) return { message, range: node.range, row }
   const text = printPosition(ownPosition(count, adjuster))
-  return { message: `${message}: that is ${text}`, range: node.range, row, fixes: [{ title: `Write ‘${text}’`, changes: [{ ...node.range, text }] }] }
+  return { message: `${message}: that is ${text}`, range: node.range, row, fixes: [writeInstead(node.range, text)] }
 }
 
 function noEnd({ setting, position, row }: Written): Report {
@@ -35,6 +42,6 @@ function noEnd({ setting, position, row }: Written): Report {
   const text = position.unit ? printPosition({ amount: position.amount, unit: position.unit }) : printNumber(position.amount)
   return {
     message: `${adjuster.label} has no end to count from: write ‘${text}’`, range: node.range, row,
-    fixes: [{ title: `Write ‘${text}’`, changes: [{ ...node.range, text }] }],
+    fixes: [writeInstead(node.range, text)],
   }
 }

@@ -2,6 +2,7 @@ import { ownCount, ownPosition } from '../adjusters/convert'
 import { printPosition } from '../notation/position'
 import type { EntryRule } from './rule'
 import { writtenPositions } from './writtenSettings'
+import { writeInstead } from './writeInstead'
 
 export const wrongUnit: EntryRule = {
   code: 'wrong-unit',
@@ -19,6 +20,6 @@ export const wrongUnit: EntryRule = {
         return [{ message: counts + suits, range: node.range, row }]
       }
       const text = printPosition(ownPosition(converted.count, adjuster))
-      return [{ message: `${counts}: that is ${text}`, range: node.range, row, fixes: [{ title: `Write ‘${text}’`, changes: [{ ...node.range, text }] }] }]
+      return [{ message: `${counts}: that is ${text}`, range: node.range, row, fixes: [writeInstead(node.range, text)] }]
     }),
 }

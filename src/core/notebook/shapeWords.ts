@@ -1,0 +1,80 @@
+import type { Finding, Fix } from '../finding'
+import { nearest } from '../nearest'
+import { readAmount } from '../notation/amount'
+import type { ShapeError } from './checkShape'
+import type { ScalarNode, TreeNode } from './tree'
+
+type Words = Pick<Finding, 'message' | 'fixes'>
+
+/** What is wrong at one place and what to write instead, from all that the schema has against it; nothing where it is only a part of a choice. */
+export function shapeWords(errors: readonly ShapeError[], subject: string, root: TreeNode, node: TreeNode | undefined): Words | undefined {
+  const missing = errors.filter(({ keyword }) => keyword === 'required').map(({ params }) => String(params['missingProperty']))
+  if (missing.length > 0) return missingWords(missing, root, node)
+  // A branch of a choice whose kind fits says what is really wrong; the other branches only miss their kind.
+  const exact = errors.find(({ keyword }) => keyword !== 'type' && keyword !== 'anyOf')
+  if (exact) return exactWords(exact, subject, node)
+  const kinds = errors.flatMap(({ keyword, params }) => (keyword === 'type' ? [params['type']].flat() as string[] : []))
+  return kinds.length > 0 ? kindWords(kinds, subject, node) : undefined
+}
+
+function missingWords(names: readonly string[], root: TreeNode, node: TreeNode | undefined): Words {
+  const message = `${names.map((name) => `\`${name}\``).join(' and ')} ${names.length === 1 ? 'is' : 'are'} missing here`
+  if (node !== root || root.kind !== 'map' || !names.includes('format')) return { message }
+  const first = root.pairs.find(({ key }) => key.text === 'format') ? undefined : root.pairs[0]
+  const at = first?.key.range.start ?? 0
+  const text = root.flow ? 'format: 1, ' : 'format: 1\n'
+  return first ? { message: `${message}: begin with \`format: 1\``, fixes: [{ title: 'Write ‘format: 1’', changes: [{ start: at, end: at, text }] }] } : { message }
+}
+
+function exactWords({ keyword, params }: ShapeError, subject: string, node: TreeNode | undefined): Words {
+  const limit = String(params['limit'])
+  switch (keyword) {
+    case 'enum': return choiceWords((params['allowedValues'] as unknown[]).map(String), subject, node)
+    case 'minItems': return { message: `${subject} needs at least ${limit} ${limit === '1' ? 'value' : 'values'}` }
+    case 'maxItems': return { message: `${subject} takes at most ${limit} values` }
+    case 'minimum': return { message: `${subject} must be ${limit} or more` }
+    case 'maximum': return { message: `${subject} must be ${limit} or less` }
+    case 'exclusiveMinimum': return { message: `${subject} must be more than ${limit}` }
+    case 'uniqueItems': return { message: `the same value stands twice in ${subject}` }
+    default: return { message: `${subject} does not belong here in this form` }
+  }
+}
+
+function choiceWords(names: readonly string[], subject: string, node: TreeNode | undefined): Words {
+  if (node?.kind !== 'scalar') return { message: `${subject} must be one of these: ${names.join(', ')}` }
+  const meant = nearest(node.text, names)
+  return { message: `‘${node.text}’ is not one of these: ${names.join(', ')}`, ...(meant ? { fixes: [write(node, meant)] } : {}) }
+}
+
+const kinds: Record<string, string> = {
+  string: 'a text', number: 'a number', integer: 'a whole number', object: 'a group of `key: value` lines', array: 'a list', boolean: 'true or false',
+}
+
+function kindWords(wanted: readonly string[], subject: string, node: TreeNode | undefined): Words {
+  const names = [...new Set(wanted)].map((kind) => kinds[kind] ?? kind)
+  const message = `${subject} must be ${names.length > 1 ? `${names.slice(0, -1).join(', ')} or ${names.at(-1)}` : names[0]}`
+  if (node?.kind !== 'scalar') return { message }
+  if (wanted.includes('number') || wanted.includes('integer')) return wanted.includes('string') ? { message } : numberWords(message, node)
+  if (wanted.includes('boolean')) return { message, ...truthFix(node) }
+  if (wanted.includes('string')) return { message: `${message}: put it in quotes`, fixes: [write(node, JSON.stringify(node.text))] }
+  return { message }
+}
+
+/** A number in quotes, with a decimal comma or with a unit, where only a bare one is expected. */
+function numberWords(message: string, node: ScalarNode): Words {
+  const reading = readAmount(node.text)
+  if (reading.value && reading.value.rest !== '') return { message: `${message} without a unit` }
+  const text = reading.value ? String(reading.value.amount) : reading.suggestion
+  return text !== undefined && /^-?\d+(\.\d+)?$/.test(text) ? { message, fixes: [write(node, text)] } : { message }
+}
+
+const truths: Record<string, string> = { yes: 'true', y: 'true', on: 'true', x: 'true', true: 'true', no: 'false', n: 'false', off: 'false', false: 'false' }
+
+function truthFix(node: ScalarNode): { fixes?: Fix[] } {
+  const meant = Object.hasOwn(truths, node.text.toLowerCase()) ? truths[node.text.toLowerCase()] : undefined
+  return meant ? { fixes: [write(node, meant)] } : {}
+}
+
+function write({ range }: ScalarNode, text: string): Fix {
+  return { title: `Write ‘${text}’`, changes: [{ ...range, text }] }
+}

@@ -1,0 +1,35 @@
+import { toldByReading } from '../notebook/toldByReading'
+import type { Notebook } from '../notebook/notebook'
+import { pairOf } from '../notebook/tree'
+import type { Range } from '../text'
+import { meantName } from './meantName'
+import type { NotebookRule, Report } from './rule'
+import { writeInstead } from './writeInstead'
+
+export const unknownRule: NotebookRule = {
+  code: 'unknown-rule',
+  severity: 'warning',
+  says: '`rules` or `accepted` names a finding that there is not, or that cannot be silenced.',
+  why: 'A misspelt code silences nothing.',
+  checkNotebook: (notebook, codes) => named(notebook).flatMap(({ code, range, beside }) => (code === '' || codes.has(code) ? [] : [report(code, range, [...codes].filter((each) => !beside.includes(each)))])),
+}
+
+interface Named {
+  code: string
+  range: Range
+  /** Codes that stand in the same group and cannot stand there twice. */
+  beside: readonly string[]
+}
+
+function named({ root, accepted }: Notebook): Named[] {
+  const rules = pairOf(root, 'rules')?.value
+  const pairs = rules?.kind === 'map' ? rules.pairs : []
+  const beside = pairs.map(({ key }) => key.text)
+  return [...pairs.map(({ key }) => ({ code: key.text, range: key.range, beside })), ...accepted.map(({ finding, range }) => ({ code: finding, range, beside: [] }))]
+}
+
+function report(code: string, range: Range, codes: readonly string[]): Report {
+  if (toldByReading.some((each) => each.code === code)) return { message: `‘${code}’ cannot be silenced: mend what it is about`, range }
+  const meant = meantName(code, codes)
+  return { message: `no finding is called ‘${code}’${meant ? `; did you mean ${meant}?` : ''}`, range, fixes: meant ? [writeInstead(range, meant)] : [] }
+}
