@@ -19,5 +19,9 @@ export default ts.config(
     },
   },
   { files: ['test/**', '**/*.test.ts'], rules: { 'max-lines-per-function': 'off', 'max-lines': 'off' } },
-  { files: ['.dependency-cruiser.cjs'], languageOptions: { sourceType: 'commonjs', globals: { module: 'writable' } } },
+  {
+    files: ['**/*.cjs'],
+    languageOptions: { sourceType: 'commonjs', globals: { module: 'writable', require: 'readonly' } },
+    rules: { '@typescript-eslint/no-require-imports': 'off' },
+  },
 )

@@ -13,14 +13,23 @@ export function say(text: string): void {
   for (const line of text.split('\n')) console.log(mark + line)
 }
 
-/** Mocha's own report, said through `say`. The sums are left in `file` as JSON for the runner. */
-export function report(runner: Mocha.Runner, file: string): void {
+/**
+ * Keeps the sums in `file` as JSON for the runner, with the title of the test that is running: should the editor hang or
+ * die, they tell where.
+ */
+export function keepSums(runner: Mocha.Runner, file: string): void {
+  const keep = (state: { running?: string; finished?: true }): void => {
+    const { passes, failures, pending } = runner.stats ?? {}
+    writeFileSync(file, JSON.stringify({ passed: passes, failed: failures, skipped: pending, ...state }))
+  }
+  runner.on('test', test => keep({ running: test.fullTitle() }))
+  runner.once('end', () => keep({ finished: true }))
+}
+
+/** Gives failures the lines of the source in place of the bundle's. */
+export function mapStacks(runner: Mocha.Runner): void {
   runner.on('fail', (_test, error: Error) => {
     if (error.stack) error.stack = mapStack(error.stack)
-  })
-  runner.once('end', () => {
-    const { passes, failures, pending } = runner.stats ?? {}
-    writeFileSync(file, JSON.stringify({ passed: passes, failed: failures, skipped: pending }))
   })
 }
 

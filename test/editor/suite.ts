@@ -2,7 +2,7 @@
 // console as it ends, and leaves the sums in a file for the runner. The runner (test/workbench/suite.mjs) finds all
 // `test/editor/**/*.test.ts` by pattern, bundles them with this file and calls `run`.
 import Mocha from 'mocha'
-import { redirectReporters, report, say } from './report'
+import { keepSums, mapStacks, redirectReporters, say } from './report'
 import { settings } from './settings'
 import { connect, disconnect, screenshot } from './window'
 import { closeEverything, copySamples } from './workspace'
@@ -16,7 +16,7 @@ export interface TestFile { path: string; load(): void }
  */
 export async function runSuite(files: TestFile[]): Promise<void> {
   const { results, grep } = settings()
-  const mocha = new Mocha({ ui: 'bdd', timeout: 30_000, slow: 3000, reporter: 'spec', color: false, grep: grep || undefined })
+  const mocha = new Mocha({ ui: 'bdd', timeout: 30_000, slow: 3000, reporter: 'spec', color: false, grep: grep || undefined, forbidOnly: true })
   mocha.rootHooks({ beforeAll: connect, beforeEach: prepare, afterEach: tidy, afterAll: disconnect })
   for (const { path, load } of files) {
     mocha.suite.emit('pre-require', globalThis, path, mocha)
@@ -25,7 +25,11 @@ export async function runSuite(files: TestFile[]): Promise<void> {
     mocha.suite.emit('post-require', globalThis, path, mocha)
   }
   redirectReporters()
-  const failed = await new Promise<number>(resolve => report(mocha.run(resolve), results))
+  const failed = await new Promise<number>(resolve => {
+    const runner = mocha.run(resolve)
+    mapStacks(runner)
+    keepSums(runner, results)
+  })
   if (failed > 0) throw new Error(`${failed} failed`)
 }
 

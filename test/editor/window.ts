@@ -6,7 +6,9 @@ import { join } from 'node:path'
 import { chromium } from 'playwright-core'
 import type { Browser, Frame, Page } from 'playwright-core'
 import * as vscode from 'vscode'
+import { framesWith, gridMark } from './frames'
 import { settings } from './settings'
+import { themes } from './themes'
 import { until } from './waiting'
 
 let browser: Browser | undefined
@@ -53,17 +55,7 @@ export async function type(text: string): Promise<void> {
  * @param which the number of the grid in reading order when several are open side by side
  */
 export async function gridFrame(which = 0): Promise<Frame> {
-  return until('a grid is shown', async () => (await frameWith('[data-detent="grid"]'))[which])
-}
-
-/** The frames of the window in which an element that matches `selector` can be seen now, from left to right. */
-export async function frameWith(selector: string): Promise<Frame[]> {
-  const found: { frame: Frame; x: number }[] = []
-  for (const frame of page().frames()) {
-    const box = await frame.locator(selector).first().boundingBox({ timeout: 200 }).catch(() => null)
-    if (box) found.push({ frame, x: box.x })
-  }
-  return found.sort((a, b) => a.x - b.x).map(({ frame }) => frame)
+  return until('a grid is shown', async () => (await framesWith(page(), gridMark))[which])
 }
 
 /** Saves what the window shows as a PNG and returns its path. */
@@ -80,16 +72,9 @@ export async function resize(width: number, height: number): Promise<void> {
   await page().setViewportSize({ width, height })
 }
 
-const themes = {
-  light: ['Default Light Modern', 'vs'],
-  dark: ['Default Dark Modern', 'vs-dark'],
-  'hc-black': ['Default High Contrast', 'hc-black'],
-  'hc-light': ['Default High Contrast Light', 'hc-light'],
-} as const
-
 /** Changes the colour theme and waits until the workbench wears it. */
 export async function wear(theme: keyof typeof themes): Promise<void> {
-  const [name, cssClass] = themes[theme]
+  const { name, cssClass } = themes[theme]
   await vscode.workspace.getConfiguration('workbench').update('colorTheme', name, vscode.ConfigurationTarget.Global)
   await page().locator(`.monaco-workbench.${cssClass}`).waitFor()
 }

@@ -1,24 +1,23 @@
-// Child processes that never outlive us: each is started in a group of its own, remembered, and the whole group is
-// ended when it is done with, when we exit, or when we are interrupted.
+// Child processes that never outlive us. Each runs below a guard (guard.mjs) at the head of a process group of its own;
+// the guard holds a pipe to us and ends the whole group when that breaks, so that even our own violent death leaves nothing.
 import { spawn, spawnSync } from 'node:child_process'
+import { dirname, join } from 'node:path'
+import { fileURLToPath } from 'node:url'
 
 const windows = process.platform === 'win32'
-const alive = new Set()
+const guard = join(dirname(fileURLToPath(import.meta.url)), 'guard.mjs')
 
 /**
- * Starts `command` as the head of its own process group, so that its own children can be ended with it.
+ * Starts a program below a guard; its output is what the returned process puts out, its code that one's code.
  * @param {string} command
  * @param {string[]} args
- * @param {import('node:child_process').SpawnOptions} [options]
+ * @param {{cwd?: string, env?: object, output?: 'pipe' | 'inherit'}} [options] `output` is 'pipe' unless told otherwise
  */
-export function startChild(command, args, options = {}) {
-  const child = spawn(command, args, { detached: !windows, windowsHide: true, ...options })
-  alive.add(child)
+export function startChild(command, args, { cwd, env, output = 'pipe' } = {}) {
+  const child = spawn(process.execPath, [guard, command, ...args], { cwd, env, detached: !windows, windowsHide: true, stdio: ['pipe', output, output] })
+  child.stdin.on('error', () => undefined)
   // The group may hold grandchildren after its head is gone; sweep them too.
-  child.once('exit', () => {
-    signalGroup(child, 'SIGKILL')
-    alive.delete(child)
-  })
+  child.once('exit', () => signalGroup(child.pid, 'SIGKILL'))
   return child
 }
 
@@ -26,35 +25,31 @@ export function startChild(command, args, options = {}) {
 export async function endChild(child, patienceMs = 5000) {
   if (child.exitCode !== null || child.signalCode !== null || !child.pid) return
   const exited = new Promise(resolve => child.once('exit', resolve))
-  signalGroup(child, 'SIGTERM')
-  const insist = setTimeout(() => signalGroup(child, 'SIGKILL'), patienceMs)
+  signalGroup(child.pid, 'SIGTERM')
+  const insist = setTimeout(() => signalGroup(child.pid, 'SIGKILL'), patienceMs)
   await exited
   clearTimeout(insist)
 }
 
-/** Ends the process with what `cleanUp` does first, whatever signal asks for it. A second signal ends it at once. */
+/** On the first signal that asks us to end, does `cleanUp` first; a second one ends us at once. */
 export function endOnSignal(cleanUp) {
   let asked = false
-  for (const signal of ['SIGINT', 'SIGTERM', 'SIGHUP']) {
+  for (const [signal, code] of [['SIGINT', 130], ['SIGTERM', 143], ['SIGHUP', 129]]) {
     process.on(signal, async () => {
-      if (asked) process.exit(130)
+      if (asked) process.exit(code)
       asked = true
       await cleanUp().catch(() => undefined)
-      process.exit(signal === 'SIGINT' ? 130 : 143)
+      process.exit(code)
     })
   }
 }
 
-function signalGroup(child, signal) {
-  if (!child.pid) return
+/** Signals a whole process group, by its head; on Windows, which has no groups, ends the tree below it. */
+export function signalGroup(head, signal) {
   try {
-    if (windows) spawnSync('taskkill', ['/pid', String(child.pid), '/T', '/F'], { stdio: 'ignore' })
-    else process.kill(-child.pid, signal)
+    if (windows) spawnSync('taskkill', ['/pid', String(head), '/T', '/F'], { stdio: 'ignore' })
+    else process.kill(-head, signal)
   } catch {
     // The group is gone already, which is what was wanted.
   }
 }
-
-process.on('exit', () => {
-  for (const child of alive) signalGroup(child, 'SIGKILL')
-})

@@ -15,6 +15,38 @@ export const root = join(here, '..', '..')
 export const cache = join(root, '.cache')
 
 /**
+ * Ends the process with a sentence for people when Node is too old. Call it before anything else is imported that needs
+ * a newer one.
+ */
+export function requireNode() {
+  const [major, minor] = process.versions.node.split('.').map(Number)
+  if (major > 20 || (major === 20 && minor >= 11)) return
+  console.error(`This needs Node 20.11 or newer; this is Node ${process.versions.node}.`)
+  process.exit(1)
+}
+
+/**
+ * Makes sure that the packages of the lock file are installed: `npm ci` when they are not those. What is compared is the
+ * lock file that npm keeps in node_modules, because a checkout gives files any age.
+ * @returns {boolean} whether it had to install
+ */
+export function ensureDependencies() {
+  if (packagesAreThoseOfTheLock()) return false
+  console.log('Installing the packages of package-lock.json …')
+  npm(['ci', '--ignore-scripts'], root)
+  return true
+}
+
+function packagesAreThoseOfTheLock() {
+  const installed = join(root, 'node_modules', '.package-lock.json')
+  if (!existsSync(installed)) return false
+  const read = path => JSON.parse(readFileSync(path, 'utf8')).packages
+  const there = read(installed)
+  return Object.entries(read(join(root, 'package-lock.json')))
+    .every(([path, { version, optional, devOptional }]) => path === '' || optional || devOptional || there[path]?.version === version)
+}
+
+/**
  * Makes sure that the embedded editor is there, installing it if needed.
  * @returns {{folder: string, editor: string}} the folder of the packages, and the editor's own folder inside it
  * @throws an Error with a sentence for people when the registry cannot be reached

@@ -2,23 +2,23 @@
 // Stands in for a desktop editor's program: understands the same arguments, opens the embedded editor in a browser
 // without a window, runs the test suite in its extension host and ends with the suite's code. So the one suite, started
 // by the one runner, serves the embedded and the desktop editor.
-import { createWriteStream, mkdtempSync, readFileSync, rmSync } from 'node:fs'
-import { tmpdir } from 'node:os'
+import { createWriteStream, readFileSync } from 'node:fs'
 import { join, resolve } from 'node:path'
 import { endOnSignal } from './children.mjs'
 import { launchBrowser } from './browser.mjs'
+import { removeFolder, temporaryFolder } from './folders.mjs'
 import { startServer } from './server.mjs'
 
 // Begins the suite's own lines (test/editor/report.ts); the editor writes to the same stream, and its words go to a file.
 const mark = 'test| '
 const options = readArguments(process.argv.slice(2))
-const profile = mkdtempSync(join(tmpdir(), 'detent-browser-'))
+const profile = temporaryFolder()
 let server, browser
 
 const cleanUp = async () => {
   await browser?.close()
   await server?.stop()
-  rmSync(profile, { recursive: true, force: true, maxRetries: 5 })
+  await removeFolder(profile)
 }
 endOnSignal(cleanUp)
 

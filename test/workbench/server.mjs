@@ -1,9 +1,9 @@
 // Starts the embedded editor's own server on a free port, with a data folder of its own, and stops it cleanly.
-import { createWriteStream, mkdirSync, mkdtempSync, rmSync, writeFileSync } from 'node:fs'
+import { createWriteStream, mkdirSync, readFileSync, writeFileSync } from 'node:fs'
 import { createServer } from 'node:net'
-import { tmpdir } from 'node:os'
 import { join } from 'node:path'
 import { endChild, startChild } from './children.mjs'
+import { removeFolder, temporaryFolder } from './folders.mjs'
 import { ensureWorkbench } from './install.mjs'
 
 const startPatienceMs = 60_000
@@ -30,32 +30,34 @@ export const quietSettings = {
  * @property {number} port
  * @property {(folder: string, payload?: [string, string][]) => string} address of the workbench with that folder open
  * @property {Promise<string>} ended its last words, when it ends without having been asked to
+ * @property {(changes: object) => void} changeSettings of the user, for windows opened from then on
  * @property {() => Promise<void>} stop ends the server and every process it started, and removes its data folder
  */
 
 /**
  * Starts the server and resolves when it listens.
- * @param {{port?: number, settings?: object, environment?: object, log?: string}} [options] `port` 0 or absent takes
- *   a free one; `settings` are added to the quiet ones; `log` is a file that receives what the server says
+ * @param {{port?: number, settings?: object, installed?: string, log?: string}} [options] `port` 0 or absent takes a free
+ *   one; `settings` are added to the quiet ones; `installed` is the folder of an extension that is to be there as if
+ *   installed, not in development; `log` is a file that receives what the server says
  * @returns {Promise<Server>}
  * @throws an Error with the server's last words when it ends or does not listen in time
  */
-export async function startServer({ port = 0, settings = {}, environment = {}, log } = {}) {
+export async function startServer({ port = 0, settings = {}, installed, log } = {}) {
   const { editor } = ensureWorkbench()
   const chosen = await freePort(port)
-  const data = mkdtempSync(join(tmpdir(), 'detent-editor-'))
-  mkdirSync(join(data, 'data', 'User'), { recursive: true })
-  writeFileSync(join(data, 'data', 'User', 'settings.json'), JSON.stringify({ ...quietSettings, ...settings }, null, 2))
+  const data = temporaryFolder()
+  const changeSettings = keepSettings(data, settings)
+  if (installed) installExtension(data, installed)
 
   const child = startChild(process.execPath, [
     join(editor, 'out', 'server-main.js'), '--host', '127.0.0.1', '--port', String(chosen),
     '--without-connection-token', '--accept-server-license-terms', '--server-data-dir', data, '--telemetry-level', 'off',
-  ], { stdio: ['ignore', 'pipe', 'pipe'], env: cleanEnvironment(environment) })
+  ], { env: cleanEnvironment() })
   let asked = false
   const stop = async () => {
     asked = true
     await endChild(child)
-    rmSync(data, { recursive: true, force: true, maxRetries: 5 })
+    await removeFolder(data)
   }
   const words = keepWords(child, log)
   try {
@@ -65,14 +67,34 @@ export async function startServer({ port = 0, settings = {}, environment = {}, l
     throw error
   }
   const ended = new Promise(resolve => child.once('exit', () => asked || resolve(words.last())))
-  return { port: chosen, address: (folder, payload = []) => addressOf(chosen, folder, payload), ended, stop }
+  return { port: chosen, address: (folder, payload = []) => addressOf(chosen, folder, payload), ended, changeSettings, stop }
+}
+
+function keepSettings(data, first) {
+  const folder = join(data, 'data', 'User')
+  mkdirSync(folder, { recursive: true })
+  let settings = { ...quietSettings, ...first }
+  const write = () => writeFileSync(join(folder, 'settings.json'), JSON.stringify(settings, null, 2))
+  write()
+  return changes => {
+    settings = { ...settings, ...changes }
+    write()
+  }
+}
+
+// What installing an extension would leave behind, except that its files stay where they are.
+function installExtension(data, folder) {
+  const { publisher, name, version } = JSON.parse(readFileSync(join(folder, 'package.json'), 'utf8'))
+  const entry = { identifier: { id: `${publisher}.${name}` }, version, location: { $mid: 1, path: slashed(folder), scheme: 'file' } }
+  mkdirSync(join(data, 'extensions'), { recursive: true })
+  writeFileSync(join(data, 'extensions', 'extensions.json'), JSON.stringify([entry]))
 }
 
 // Run from a terminal inside an editor, VSCODE_* would make the server believe that it is that editor's child. An empty
 // gallery keeps it from asking a shop of extensions on the network before it starts the extensions it has.
-function cleanEnvironment(extra) {
+function cleanEnvironment() {
   const kept = Object.entries(process.env).filter(([name]) => !/^(VSCODE_|ELECTRON_)/.test(name))
-  return { ...Object.fromEntries(kept), EXTENSIONS_GALLERY: '{}', ...extra }
+  return { ...Object.fromEntries(kept), EXTENSIONS_GALLERY: '{}' }
 }
 
 // What the server says goes to the log file; the end of it is kept for error messages.
@@ -82,17 +104,17 @@ function keepWords(child, log) {
   for (const stream of [child.stdout, child.stderr]) {
     stream.on('data', chunk => {
       file?.write(chunk)
-      said = (said + chunk).slice(-4000)
+      said = (said + chunk).slice(-8000)
     })
   }
-  return { last: () => said }
+  return { last: () => said.trimEnd().split('\n').slice(-8).join('\n') }
 }
 
 function listening(child, words) {
   return new Promise((resolve, reject) => {
     const late = setTimeout(() => reject(new Error(`The embedded editor did not start in ${startPatienceMs / 1000} s.\n${words.last()}`)), startPatienceMs)
-    child.stdout.on('data', () => {
-      if (!/Extension host agent listening on \d+/.test(words.last())) return
+    child.stdout.on('data', chunk => {
+      if (!String(chunk).includes('Extension host agent listening on')) return
       clearTimeout(late)
       resolve()
     })

@@ -1,11 +1,11 @@
 // Bundles the editor tests and runs them in an editor: the embedded one, or with `--desktop [version]` a desktop editor
 // that the runner downloads. `--grep TEXT` runs only the tests whose title contains it, `--results FILE` keeps the sums.
-import { existsSync, mkdirSync, mkdtempSync, readdirSync, rmSync, writeFileSync } from 'node:fs'
-import { tmpdir } from 'node:os'
+import { existsSync, mkdirSync, readdirSync, rmSync, writeFileSync } from 'node:fs'
 import { join, sep } from 'node:path'
 import { parseArgs } from 'node:util'
 import { downloadAndUnzipVSCode, runTests } from '@vscode/test-electron'
 import { build } from 'esbuild'
+import { removeFolder, temporaryFolder } from './folders.mjs'
 import { cache, root } from './install.mjs'
 import { freePort, quietSettings } from './server.mjs'
 
@@ -17,8 +17,10 @@ const output = join(cache, 'editor-suite')
 const bundle = join(output, 'suite.js')
 const entry = join(output, 'index.js')
 const logs = join(output, 'logs')
-// Short on purpose: an editor puts sockets below its data folder, and their paths may not exceed about a hundred bytes.
-const folder = mkdtempSync(join(tmpdir(), 'detent-'))
+const folder = temporaryFolder()
+
+// Whoever asks us to end asks the editor too; we tidy up when it has ended.
+process.on('SIGTERM', () => undefined)
 
 try {
   await bundleSuite()
@@ -27,7 +29,7 @@ try {
   console.error(error instanceof Error ? error.message : error)
   process.exitCode = 1
 } finally {
-  rmSync(folder, { recursive: true, force: true, maxRetries: 5 })
+  await removeFolder(folder)
 }
 
 // The files are found by pattern, so that a test that exists is a test that runs.

@@ -1,0 +1,132 @@
+// The one test command. Installs what is missing, checks types, lint and imports, runs the unit tests, builds, and runs the
+// tests in a real editor. Nothing stops at the first failure; the last line is the sum of all.
+//   npm test                    everything
+//   npm test -- --unit          everything but the editor
+//   npm test -- --editor        the build and the editor alone
+//   npm test -- --grep TEXT     only the tests whose title contains TEXT, without the checks
+import { existsSync, mkdirSync, readFileSync, rmSync } from 'node:fs'
+import { join } from 'node:path'
+import util from 'node:util'
+import { endChild, endOnSignal, startChild } from './workbench/children.mjs'
+import { cache, ensureDependencies, requireNode, root } from './workbench/install.mjs'
+
+requireNode()
+const { values: wanted } = util.parseArgs({ options: { unit: { type: 'boolean' }, editor: { type: 'boolean' }, grep: { type: 'string' } } })
+const sums = { passed: 0, failed: 0, skipped: 0 }
+const failures = []
+let running
+
+endOnSignal(async () => {
+  if (running) await endChild(running)
+})
+
+try {
+  await installStep()
+  await runSteps()
+} catch (error) {
+  console.error(error instanceof Error ? error.message : error)
+  fail('install')
+}
+if (failures.length > 0) console.log(`\nFailed: ${failures.join(', ')}`)
+console.log(`\n${sums.passed} passed, ${sums.failed} failed${sums.skipped > 0 ? `, ${sums.skipped} skipped` : ''}`)
+process.exit(sums.failed > 0 ? 1 : 0)
+
+async function installStep() {
+  const started = Date.now()
+  if (ensureDependencies()) console.log(`install: done (${since(started)})`)
+}
+
+async function runSteps() {
+  const checks = !wanted.editor && !wanted.grep
+  const unit = !wanted.editor
+  const editor = !wanted.unit
+  const tools = {
+    tsc: 'node_modules/typescript/bin/tsc', eslint: 'node_modules/eslint/bin/eslint.js',
+    depcruise: 'node_modules/dependency-cruiser/bin/dependency-cruise.mjs',
+  }
+  if (!await check('schema', ['build.mjs', '--generate'])) fail('schema')
+  if (checks) {
+    await counted('types', () => checkAll('types', ['.', 'webview', 'src/core'].map(project => [tools.tsc, '--noEmit', '-p', project])))
+    await counted('lint', () => check('lint', [tools.eslint, '--max-warnings', '0', '.']))
+    await counted('imports', () => check('imports', [tools.depcruise, '--output-type', 'err', 'src', 'webview']))
+  }
+  if (unit) {
+    await suite('unit tests', 300, results => [
+      'node_modules/mocha/bin/mocha.js', ...grep(), '--forbid-only', '--reporter', 'test/workbench/sums.cjs', '--reporter-option', `file=${results}`,
+    ])
+  }
+  const built = checks || editor ? await counted('build', () => check('build', ['build.mjs'])) : false
+  if (editor && built) await suite('editor tests', 600, results => ['test/workbench/suite.mjs', ...grep(), '--results', results])
+  else if (editor) fail('editor tests (not run, for want of a build)')
+}
+
+function grep() {
+  return wanted.grep ? ['--grep', wanted.grep] : []
+}
+
+/** Adds one to the sums for a step that is a test in itself. */
+async function counted(name, step) {
+  const good = await step()
+  if (good) sums.passed++
+  else fail(name)
+  return good
+}
+
+function fail(name) {
+  sums.failed++
+  failures.push(name)
+}
+
+/** Runs a program quietly and shows its words only when it fails. */
+async function check(name, args) {
+  return checkAll(name, [args])
+}
+
+async function checkAll(name, programs) {
+  const started = Date.now()
+  const ended = []
+  for (const args of programs) ended.push(await run(args, 300, 'pipe'))
+  const good = ended.every(({ code }) => code === 0)
+  console.log(`${name}: ${good ? 'good' : 'FAILED'} (${since(started)})`)
+  for (const { code, said } of ended) if (code !== 0) console.log(said.trimEnd())
+  return good
+}
+
+/** Runs a test suite that leaves its sums in a file; a suite that ends without them, or hangs, is a failure of its own. */
+async function suite(name, limitSeconds, command) {
+  const results = join(cache, `${name.replace(' ', '-')}.json`)
+  mkdirSync(cache, { recursive: true })
+  rmSync(results, { force: true })
+  const started = Date.now()
+  console.log(`\n${name}:`)
+  const { code } = await run(command(results), limitSeconds, 'inherit')
+  const { passed = 0, failed = 0, skipped = 0, finished = false, running: last } = existsSync(results) ? JSON.parse(readFileSync(results, 'utf8')) : {}
+  sums.passed += passed
+  sums.failed += failed
+  sums.skipped += skipped
+  if (failed > 0) failures.push(name)
+  if (!finished) fail(`${name} (ended ${last ? `during "${last}"` : 'before the first test'})`)
+  else if (code !== 0 && failed === 0) fail(`${name} (ended with code ${code})`)
+  console.log(`${name}: ${passed} passed, ${failed} failed, ${skipped} skipped (${since(started)})\n`)
+}
+
+/** Runs a Node program to its end, or to the limit. */
+async function run(args, limitSeconds, output) {
+  const child = running = startChild(process.execPath, args, { cwd: root, output })
+  let said = ''
+  for (const stream of [child.stdout, child.stderr]) stream?.on('data', chunk => said += chunk)
+  const limit = setTimeout(() => {
+    const words = `Still running after ${limitSeconds} s and ended for that: node ${args.join(' ')}`
+    if (output === 'inherit') console.log(words)
+    said += `\n${words}`
+    endChild(child)
+  }, limitSeconds * 1000)
+  const code = await new Promise(resolve => child.once('close', resolve))
+  clearTimeout(limit)
+  running = undefined
+  return { code, said }
+}
+
+function since(started) {
+  return `${((Date.now() - started) / 1000).toFixed(1)} s`
+}

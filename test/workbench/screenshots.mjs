@@ -1,0 +1,124 @@
+// `npm run screenshots`: opens each scene of scenes.mjs in the embedded editor, with a copy of the samples, and writes
+// pictures of the window to .cache/screenshots/<scene>-<theme>-<width>.png.
+//   --only NAME,…     these scenes          --themes light,…   light, dark, hc-black, hc-light
+//   --widths 1280,…   widths of the window  --readme           only the pictures of the README, to samples/pictures
+import { cpSync } from 'node:fs'
+import { join } from 'node:path'
+import { parseArgs } from 'node:util'
+import { framesWith, gridMark } from '../editor/frames.ts'
+import { themes } from '../editor/themes.ts'
+import { launchBrowser } from './browser.mjs'
+import { endOnSignal } from './children.mjs'
+import { removeFolder, temporaryFolder } from './folders.mjs'
+import { cache, root } from './install.mjs'
+import { scenes } from './scenes.mjs'
+import { startServer } from './server.mjs'
+
+/**
+ * @typedef {object} Scene
+ * @property {string} name
+ * @property {string} file
+ * @property {'grid' | 'text'} [view]
+ * @property {(hands: {press: (...keys: string[]) => Promise<void>, type: (text: string) => Promise<void>,
+ *   grid: () => Promise<import('playwright-core').Frame>, page: import('playwright-core').Page}) => Promise<void>} [act]
+ * @property {{theme: string, width: number}} [readme]
+ */
+
+const height = 800
+const { values: options } = parseArgs({
+  options: { only: { type: 'string' }, themes: { type: 'string' }, widths: { type: 'string' }, readme: { type: 'boolean' } },
+})
+const list = (text, otherwise) => text?.split(',') ?? otherwise
+const folder = temporaryFolder()
+const places = { failed: join(cache, 'screenshots', 'failed.png'), plain: join(cache, 'screenshots'), readme: join(root, 'samples', 'pictures') }
+let server, browser, copies = 0
+
+const cleanUp = async () => {
+  await browser?.close()
+  await server?.stop()
+  await removeFolder(folder)
+}
+endOnSignal(cleanUp)
+
+try {
+  await takeAll()
+} catch (error) {
+  await browser?.pages().at(-1)?.screenshot({ path: places.failed }).catch(() => undefined)
+  console.error(`${error instanceof Error ? error.message : error}\nThe window as it was: ${places.failed}`)
+  process.exitCode = 1
+}
+await cleanUp()
+process.exit()
+
+async function takeAll() {
+  server = await startServer({
+    // As installed: in development the window's title says so.
+    installed: root,
+    settings: { 'window.commandCenter': false, 'workbench.layoutControl.enabled': false, 'editor.minimap.enabled': false },
+  })
+  browser = await launchBrowser({ profile: join(folder, 'profile'), viewport: { width: 1280, height } })
+  const chosen = scenes.filter(({ name, readme }) => list(options.only, [name]).includes(name) && (!options.readme || readme))
+  if (chosen.length === 0) throw new Error('No scene of that name; they are in test/workbench/scenes.mjs.')
+  for (const scene of chosen) {
+    for (const theme of options.readme ? [scene.readme.theme] : list(options.themes, ['light', 'dark', 'hc-black'])) await takeScene(scene, theme)
+  }
+}
+
+/** Plays the scene from the start, in a window and with files of its own, and takes it in every wanted width. */
+async function takeScene(scene, theme) {
+  const known = themes[theme]
+  if (!known) throw new Error(`No theme "${theme}"; there are ${Object.keys(themes).join(', ')}.`)
+  server.changeSettings({
+    'workbench.colorTheme': known.name,
+    'workbench.editorAssociations': { '*.setup.yaml': scene.view === 'text' ? 'default' : 'detent.setup' },
+  })
+  const samples = join(folder, String(++copies), 'samples')
+  cpSync(join(root, 'samples'), samples, { recursive: true })
+  const page = await browser.newPage()
+  await page.goto(server.address(samples))
+  const hands = handsOf(page)
+  // The window wears its icons when it knows what extensions there are; before, it would open everything as text.
+  await page.locator(`.monaco-workbench.file-icons-enabled.${known.cssClass}`).waitFor({ timeout: 60_000 })
+  await openQuickly(scene.file, hands)
+  if (scene.view === 'text') await page.locator('.monaco-editor .view-line').first().waitFor({ timeout: 60_000 })
+  else await hands.grid()
+  await scene.act?.(hands)
+  for (const width of options.readme ? [scene.readme.width] : list(options.widths, ['1280', '800']).map(Number)) {
+    await take(page, width, options.readme ? join(places.readme, `${scene.name}.png`) : join(places.plain, `${scene.name}-${theme}-${width}.png`))
+  }
+  await page.close()
+}
+
+async function take(page, width, path) {
+  await page.setViewportSize({ width, height })
+  // What draws itself anew after a change of size has this long.
+  await page.waitForTimeout(500)
+  await page.screenshot({ path })
+  console.log(path)
+}
+
+async function openQuickly(file, { page, press, type }) {
+  await press('ControlOrMeta+p')
+  await page.locator('.quick-input-widget input').waitFor()
+  await type(file)
+  await page.locator('.quick-input-list .monaco-list-row').first().waitFor()
+  await press('Enter')
+}
+
+function handsOf(page) {
+  return {
+    page,
+    press: async (...keys) => {
+      for (const key of keys) await page.keyboard.press(key)
+    },
+    type: text => page.keyboard.type(text),
+    grid: async () => {
+      for (const end = Date.now() + 60_000; Date.now() < end;) {
+        const [frame] = await framesWith(page, gridMark)
+        if (frame) return frame
+        await page.waitForTimeout(100)
+      }
+      throw new Error('No grid was shown within a minute.')
+    },
+  }
+}
