@@ -1,14 +1,15 @@
 import type { Finding } from '../finding'
+import { lineEndOf } from '../text'
 import check from './generated/shape.cjs'
 import { isBlank } from './isBlank'
-import { shapeWords } from './shapeWords'
+import { rootWords, shapeWords } from './shapeWords'
 import type { MapNode, TreeNode } from './tree'
 
 /**
  * What the schema says against a notebook's shape, each at the value it is about. A key with nothing behind it counts
  * as not written: someone is about to write it.
  */
-export function checkShape(root: TreeNode): Finding[] {
+export function checkShape(root: TreeNode, text: string): Finding[] {
   if (check(writtenPlain(root))) return []
   const byPlace = new Map<string, ShapeError[]>()
   for (const error of check.errors ?? []) byPlace.set(error.instancePath, [...(byPlace.get(error.instancePath) ?? []), error])
@@ -17,7 +18,7 @@ export function checkShape(root: TreeNode): Finding[] {
     // Of a choice that went wrong further down, only what is further down is worth a word.
     const deeper = errors.some(({ keyword }) => keyword === 'anyOf') && places.some((other) => other.startsWith(`${place}/`))
     const { node, range } = find(root, place)
-    const words = deeper ? undefined : shapeWords(errors, subjectOf(place), root, node)
+    const words = deeper ? undefined : place === '' ? rootWords(errors, root, lineEndOf(text)) : shapeWords(errors, subjectOf(place), node)
     return words ? [{ code: 'wrong-shape', severity: 'error', ...words, range }] : []
   })
   return findings.sort((a, b) => a.range.start - b.range.start)

@@ -34,7 +34,7 @@ export function readNotebook(text: string): Notebook {
 
 function shapeFindings(parsed: ReturnType<typeof parseTree>['root'], text: string): Finding[] {
   if (!parsed || (parsed.kind === 'scalar' && parsed.style === 'empty')) return []
-  if (parsed.kind === 'map') return checkShape(parsed)
+  if (parsed.kind === 'map') return checkShape(parsed, text)
   const range = { start: parsed.range.start, end: Math.min(text.length, parsed.range.start + 1) }
   return [{ code: 'wrong-shape', severity: 'error', message: 'a notebook is a group of `key: value` lines, beginning with `format: 1`', range }]
 }

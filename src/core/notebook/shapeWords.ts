@@ -6,10 +6,10 @@ import type { ScalarNode, TreeNode } from './tree'
 
 type Words = Pick<Finding, 'message' | 'fixes'>
 
-/** What is wrong at one place and what to write instead, from all that the schema has against it; nothing where it is only a part of a choice. */
-export function shapeWords(errors: readonly ShapeError[], subject: string, root: TreeNode, node: TreeNode | undefined): Words | undefined {
-  const missing = errors.filter(({ keyword }) => keyword === 'required').map(({ params }) => String(params['missingProperty']))
-  if (missing.length > 0) return missingWords(missing, root, node)
+/** What is wrong at one place and what to write instead, from all that the schema has against it. */
+export function shapeWords(errors: readonly ShapeError[], subject: string, node: TreeNode | undefined): Words | undefined {
+  const missing = missingNames(errors)
+  if (missing.length > 0) return { message: missingMessage(missing) }
   // A branch of a choice whose kind fits says what is really wrong; the other branches only miss their kind.
   const exact = errors.find(({ keyword }) => keyword !== 'type' && keyword !== 'anyOf')
   if (exact) return exactWords(exact, subject, node)
@@ -17,13 +17,21 @@ export function shapeWords(errors: readonly ShapeError[], subject: string, root:
   return kinds.length > 0 ? kindWords(kinds, subject, node) : undefined
 }
 
-function missingWords(names: readonly string[], root: TreeNode, node: TreeNode | undefined): Words {
-  const message = `${names.map((name) => `\`${name}\``).join(' and ')} ${names.length === 1 ? 'is' : 'are'} missing here`
-  if (node !== root || root.kind !== 'map' || !names.includes('format')) return { message }
-  const first = root.pairs.find(({ key }) => key.text === 'format') ? undefined : root.pairs[0]
-  const at = first?.key.range.start ?? 0
-  const text = root.flow ? 'format: 1, ' : 'format: 1\n'
-  return first ? { message: `${message}: begin with \`format: 1\``, fixes: [{ title: 'Write ‘format: 1’', changes: [{ start: at, end: at, text }] }] } : { message }
+/** The same for the notebook as a whole, which can only lack its format. */
+export function rootWords(errors: readonly ShapeError[], root: TreeNode, lineEnd: string): Words {
+  const message = `${missingMessage(missingNames(errors))}: begin with \`format: 1\``
+  const first = root.kind === 'map' ? root.pairs[0] : undefined
+  if (root.kind !== 'map' || !first || root.pairs.some(({ key }) => key.text === 'format')) return { message }
+  const at = first.key.range.start
+  return { message, fixes: [{ title: 'Write ‘format: 1’', changes: [{ start: at, end: at, text: `format: 1${root.flow ? ', ' : lineEnd}` }] }] }
+}
+
+function missingNames(errors: readonly ShapeError[]): string[] {
+  return errors.filter(({ keyword }) => keyword === 'required').map(({ params }) => String(params['missingProperty']))
+}
+
+function missingMessage(names: readonly string[]): string {
+  return `${names.map((name) => `\`${name}\``).join(' and ')} ${names.length === 1 ? 'is' : 'are'} missing here`
 }
 
 function exactWords({ keyword, params }: ShapeError, subject: string, node: TreeNode | undefined): Words {
