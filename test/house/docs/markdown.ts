@@ -1,0 +1,9 @@
+/** A Markdown table; cells may hold anything but line ends. */
+export function table(head: readonly string[], rows: readonly (readonly string[])[]): string {
+  const line = (cells: readonly string[]) => `| ${cells.map((cell) => cell.replaceAll('|', '\\|')).join(' | ')} |`
+  return [line(head), line(head.map(() => '---')), ...rows.map(line)].join('\n')
+}
+
+export function code(text: string): string {
+  return `\`${text}\``
+}

@@ -1,0 +1,11 @@
+// Writes the generated sections of the documents anew: `npm run docs`.
+import { readFileSync, writeFileSync } from 'node:fs'
+import { generated, withSections } from './sections'
+
+for (const [file, sections] of Object.entries(generated)) {
+  const before = readFileSync(file, 'utf8')
+  const after = withSections(before, sections)
+  if (after === before) continue
+  writeFileSync(file, after)
+  console.log(`${file}: rewritten`)
+}
