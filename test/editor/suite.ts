@@ -4,8 +4,8 @@
 import Mocha from 'mocha'
 import { keepSums, mapStacks, redirectReporters, say } from './report'
 import { settings } from './settings'
-import { connect, disconnect, screenshot } from './window'
-import { closeEverything, copySamples } from './workspace'
+import { connect, disconnect, restore, screenshot } from './window'
+import { closeEverything, copySamples, removeCopy } from './workspace'
 
 /** One test file: its path, and a function that executes it so that it declares its tests. */
 export interface TestFile { path: string; load(): void }
@@ -16,7 +16,7 @@ export interface TestFile { path: string; load(): void }
  */
 export async function runSuite(files: TestFile[]): Promise<void> {
   const { results, grep } = settings()
-  const mocha = new Mocha({ ui: 'bdd', timeout: 30_000, slow: 3000, reporter: 'spec', color: false, grep: grep || undefined, forbidOnly: true })
+  const mocha = new Mocha({ ui: 'bdd', timeout: 60_000, slow: 5000, reporter: 'spec', color: false, grep: grep || undefined, forbidOnly: true })
   mocha.rootHooks({ beforeAll: connect, beforeEach: prepare, afterEach: tidy, afterAll: disconnect })
   for (const { path, load } of files) {
     mocha.suite.emit('pre-require', globalThis, path, mocha)
@@ -45,4 +45,6 @@ async function tidy(this: Mocha.Context): Promise<void> {
     say(`      picture: ${await screenshot(`failed ${test.fullTitle()}`)}`)
   }
   await closeEverything()
+  await restore()
+  removeCopy()
 }

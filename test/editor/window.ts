@@ -18,12 +18,14 @@ let workbench: Page | undefined
 export async function connect(): Promise<void> {
   const { debuggingPort } = settings()
   const connected = browser = await chromium.connectOverCDP(`http://127.0.0.1:${debuggingPort}`)
-  workbench = await until('the workbench is drawn', async () => {
+  workbench = await until('the workbench wears its theme', async () => {
     for (const candidate of connected.contexts().flatMap(context => context.pages())) {
-      if (await candidate.locator('.monaco-workbench').count() > 0) return candidate
+      // The class of a theme shows that the editor has read what extensions there are; before, little works.
+      if (await candidate.locator('.monaco-workbench[class*="vscode-theme-"]').count() > 0) return candidate
     }
     return undefined
-  }, 30_000)
+  }, 60_000)
+  await restore()
 }
 
 /** Lets go of the window without closing it. */
@@ -67,14 +69,27 @@ export async function screenshot(name: string): Promise<string> {
   return path
 }
 
-/** Gives the window's inside this size in CSS pixels. */
+const usual = { width: 1280, height: 800, theme: 'light' } as const
+let now: { width: number; height: number; theme: keyof typeof themes } | undefined
+
+/** Gives the window's inside this size in CSS pixels, until the test ends. */
 export async function resize(width: number, height: number): Promise<void> {
+  if (now?.width === width && now.height === height) return
   await page().setViewportSize({ width, height })
+  now = { theme: usual.theme, ...now, width, height }
 }
 
-/** Changes the colour theme and waits until the workbench wears it. */
+/** Changes the colour theme and waits until the workbench wears it, until the test ends. */
 export async function wear(theme: keyof typeof themes): Promise<void> {
+  if (now?.theme === theme) return
   const { name, cssClass } = themes[theme]
   await vscode.workspace.getConfiguration('workbench').update('colorTheme', name, vscode.ConfigurationTarget.Global)
   await page().locator(`.monaco-workbench.${cssClass}`).waitFor()
+  now = { ...usual, ...now, theme }
+}
+
+/** Gives the window its usual size and theme. The suite does so after each test. */
+export async function restore(): Promise<void> {
+  await resize(usual.width, usual.height)
+  await wear(usual.theme)
 }

@@ -1,6 +1,6 @@
 // The files and documents of a test. Every test has a folder of its own with a fresh copy of the samples, so that no test
 // meets a document that another left in the editor's memory.
-import { cpSync, existsSync, mkdirSync, writeFileSync } from 'node:fs'
+import { cpSync, existsSync, mkdirSync, rmSync, writeFileSync } from 'node:fs'
 import { dirname, join } from 'node:path'
 import * as vscode from 'vscode'
 import { settings } from './settings'
@@ -19,6 +19,11 @@ export function copySamples(title: string): void {
   folder = join(workspace, `${++copies} ${title.replace(/[^\p{L}\p{N}]+/gu, ' ').slice(0, 60).trim()}`)
   mkdirSync(folder)
   if (existsSync(samples)) cpSync(samples, folder, { recursive: true })
+}
+
+/** Removes the folder of the test that has ended. The suite does so after each. */
+export function removeCopy(): void {
+  rmSync(folder, { recursive: true, force: true })
 }
 
 /** A file of this test's copy of the samples. */

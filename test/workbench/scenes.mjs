@@ -8,4 +8,7 @@
 //             page                         the whole window, as Playwright has it
 //   readme  {theme, width}: `--readme` writes this one to samples/pictures/<name>.png
 /** @type {import('./screenshots.mjs').Scene[]} */
-export const scenes = []
+export const scenes = [
+  { name: 'grid', file: 'tern-650.setup.yaml', readme: { theme: 'light', width: 1280 } },
+  { name: 'text', file: 'tern-650.setup.yaml', view: 'text', act: ({ press }) => press('Control+Home') },
+]

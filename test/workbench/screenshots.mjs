@@ -77,8 +77,8 @@ async function takeScene(scene, theme) {
   const page = await browser.newPage()
   await page.goto(server.address(samples))
   const hands = handsOf(page)
-  // The window wears its icons when it knows what extensions there are; before, it would open everything as text.
-  await page.locator(`.monaco-workbench.file-icons-enabled.${known.cssClass}`).waitFor({ timeout: 60_000 })
+  // The window wears its theme when it knows what extensions there are; before, it would open everything as text.
+  await page.locator(`.monaco-workbench[class*="vscode-theme-"].${known.cssClass}`).waitFor({ timeout: 60_000 })
   await openQuickly(scene.file, hands)
   if (scene.view === 'text') await page.locator('.monaco-editor .view-line').first().waitFor({ timeout: 60_000 })
   else await hands.grid()

@@ -13,6 +13,7 @@ export const quietSettings = {
   'files.autoSave': 'off',
   'telemetry.telemetryLevel': 'off',
   'workbench.startupEditor': 'none',
+  'workbench.colorTheme': 'Default Light Modern',
   'workbench.tips.enabled': false,
   'workbench.enableExperiments': false,
   'git.openRepositoryInParentFolders': 'never',

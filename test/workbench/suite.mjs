@@ -40,7 +40,7 @@ async function bundleSuite() {
   await build({
     stdin: { contents: `import { runSuite } from './test/editor/suite'\nexport const run = () => runSuite([${list.join(', ')}])\n`, resolveDir: root, loader: 'ts' },
     outfile: bundle, bundle: true, platform: 'node', format: 'cjs', target: 'node20', sourcemap: 'inline', logLevel: 'warning',
-    external: ['vscode', 'mocha', 'playwright-core'],
+    external: ['vscode', 'mocha', 'playwright-core', 'axe-core'],
   })
   // Source maps count only for what is loaded after they are asked for, hence the two files.
   writeFileSync(entry, `process.setSourceMapsEnabled(true)\nexports.run = () => require('./suite.js').run()\n`)
