@@ -37,7 +37,7 @@ const files = world({ 'tern.setup.yaml': tern, 'broken.setup.yaml': 'format: 1\n
 describe('detent', () => {
   it('check prints file, line, column, severity, message and code, and passes on warnings by default', () => {
     const { out, code } = run(['check', 'tern.setup.yaml'], files)
-    assert.match(out, /^tern\.setup\.yaml:11:42: warning: Fork rebound: the left leg stands at 3 out, the right at 6 out \[legs-differ\]$/m)
+    assert.match(out, /^tern\.setup\.yaml:11:42: warning: Fork rebound: the left leg stands at 3 out, the right at 6 out; .* \[legs-differ\]$/m)
     assert.match(out, /^1 notebook: 0 errors, 2 warnings, 0 notes$/m)
     assert.equal(code, 0)
   })
