@@ -1,7 +1,8 @@
-import { isAlias, isMap, isPair, isScalar, isSeq, parseDocument, type Node, type Scalar, type YAMLError } from 'yaml'
+import { isAlias, isMap, isPair, isScalar, isSeq, parseDocument, type Node, type Scalar, type YAMLError, type YAMLMap, type YAMLSeq } from 'yaml'
 import type { Finding } from '../finding'
 import type { Range } from '../text'
-import type { ListNode, MapNode, Pair, ScalarNode, TreeNode } from './tree'
+import { findForbidden } from './findForbidden'
+import { markShared, type ListNode, type MapNode, type Pair, type ScalarNode, type TreeNode } from './tree'
 
 /** What came of parsing: the tree as far as it was understood, and what YAML itself complains about. */
 export interface Parsed {
@@ -9,85 +10,105 @@ export interface Parsed {
   findings: Finding[]
 }
 
-/** More values than this in one file, aliases followed, is no notebook but an attack or an accident. */
-const mostNodes = 2_000_000
+/** A text longer than this is no notebook but an accident, and would keep whoever typed in it waiting. */
+export const longestText = 1_000_000
+/** Values behind aliases, each time one is followed. */
 const mostAliased = 100_000
+/** After so many complaints one more is no help. */
+const mostFindings = 100
 
 /** Parses YAML 1.2 into a tree; never throws. An error in the findings means that the text must not be edited by us. */
 export function parseTree(text: string): Parsed {
+  if (text.length > longestText) return unread('this file is too long for a notebook, which holds one machine’s history', text)
   try {
-    const document = parseDocument(text, { prettyErrors: false, version: '1.2', schema: 'core', logLevel: 'silent' })
-    const findings = [...document.errors.map(toFinding('error', text)), ...document.warnings.map(toFinding('warning', text))]
+    // Looking for keys that stand twice is left to us: the parser's way takes minutes for a long map.
+    const document = parseDocument(text, { prettyErrors: false, version: '1.2', schema: 'core', resolveKnownTags: false, logLevel: 'error', uniqueKeys: false })
     const builder = new TreeBuilder(text)
     const root = document.contents ? builder.node(document.contents as Node) : undefined
-    return root ? { root, findings: [...findings, ...builder.findings] } : { findings }
+    const findings = [...document.errors.map(toFinding('error', text)), ...findForbidden(text), ...builder.findings, ...document.warnings.map(toFinding('warning', text))]
+    return { ...(root ? { root } : {}), findings: findings.slice(0, mostFindings) }
   } catch (error) {
-    const message = error instanceof RangeError ? 'this is nested too deeply to be read' : `this cannot be read: ${String(error)}`
-    return { findings: [{ code: 'yaml-syntax', severity: 'error', message, range: { start: 0, end: Math.min(1, text.length) } }] }
+    return unread(`this cannot be read: ${String(error)}`, text)
   }
+}
+
+function unread(message: string, text: string): Parsed {
+  return { findings: [{ code: 'yaml-syntax', severity: 'error', message, range: { start: 0, end: Math.min(1, text.length) } }] }
 }
 
 class TreeBuilder {
   readonly findings: Finding[] = []
-  readonly #anchors = new Map<string, TreeNode>()
-  readonly #sizes = new Map<TreeNode, number>()
+  readonly #anchors = new Map<string, { node: TreeNode; size: number } | undefined>()
   #nodes = 0
   #aliased = 0
 
   constructor(readonly text: string) {}
 
-  node(source: Node | null): TreeNode {
+  node(source: Node): TreeNode {
     const before = this.#nodes++
-    if (before > mostNodes) throw new RangeError('too many values')
     if (isAlias(source)) return this.#alias(source.source, this.#range(source))
-    const made = isMap(source) ? this.#map(source) : isSeq(source) ? this.#list(source) : this.#scalar(source as Scalar | null)
-    const anchor = (source as { anchor?: string } | null)?.anchor
-    if (anchor) {
-      this.#anchors.set(anchor, made)
-      this.#sizes.set(made, this.#nodes - before)
-    }
-    return made
+    const { anchor, tag } = source
+    // Known and not yet there: an alias inside its own anchor would never end.
+    if (anchor) this.#anchors.set(anchor, undefined)
+    const made = isMap(source) ? this.#map(source) : isSeq(source) ? this.#list(source) : this.#scalar(source as Scalar)
+    if (anchor) this.#anchors.set(anchor, { node: made, size: this.#nodes - before })
+    return anchor || tag ? Object.assign(made, { marked: true }) : made
   }
 
-  #map(source: import('yaml').YAMLMap): MapNode {
+  #map(source: YAMLMap): MapNode {
     const pairs: Pair[] = []
+    const keys = new Set<string>()
     for (const item of source.items) {
-      if (!isPair(item)) continue
-      const key = this.#key(item.key as Node | null)
+      const key = this.#key(item.key as Node | null, source)
+      if (keys.has(key.text)) this.#complain('this key stands here twice; keep one of them', key.range)
+      keys.add(key.text)
       pairs.push({ key, value: item.value ? this.node(item.value as Node) : emptyAt(key.range.end) })
     }
     return { kind: 'map', flow: source.flow === true, pairs, range: this.#range(source) }
   }
 
-  #key(source: Node | null): ScalarNode {
-    const made = source ? this.node(source) : emptyAt(0)
-    if (made.kind === 'scalar') return { ...made, text: made.style === 'plain' ? made.text : String(made.value ?? '') }
-    return { kind: 'scalar', value: '', text: this.text.slice(made.range.start, made.range.end), style: 'plain', range: made.range }
+  #key(source: Node | null, map: YAMLMap): ScalarNode {
+    const made = source ? this.node(source) : emptyAt(map.range?.[0] ?? 0)
+    if (made.kind === 'scalar') return made
+    return { kind: 'scalar', value: '', text: this.text.slice(made.range.start, made.range.end), style: 'plain', range: made.range, marked: true }
   }
 
-  #list(source: import('yaml').YAMLSeq): ListNode {
-    const items = source.items.map((item) => (isPair(item) ? emptyAt(0) : this.node(item as Node | null)))
+  #list(source: YAMLSeq): ListNode {
+    // `[a: 1]` is a list of one map of one pair, which has no place of its own.
+    const items = source.items.map((item) => (isPair(item) ? emptyAt(source.range?.[0] ?? 0) : this.node(item as Node)))
     return { kind: 'list', flow: source.flow === true, items, range: this.#range(source) }
   }
 
-  #scalar(source: Scalar | null): ScalarNode {
-    if (!source || !isScalar(source)) return emptyAt(0)
+  #scalar(source: Scalar): ScalarNode {
     const range = this.#range(source)
-    if (range.start === range.end) return emptyAt(range.start)
+    if (!isScalar(source) || range.start === range.end) return emptyAt(range.start)
     const style = styles[source.type ?? 'PLAIN'] ?? 'plain'
     const value = source.value as unknown
-    const known = value === null || ['string', 'number', 'boolean'].includes(typeof value) ? (value as ScalarNode['value']) : String(value)
+    const known = value === null || ['string', 'number', 'boolean'].includes(typeof value) ? (value as ScalarNode['value']) : String(source.source ?? value)
     return { kind: 'scalar', value: known, text: typeof known === 'string' ? known : (source.source ?? String(known)), style, range }
   }
 
   /** A value that stands for another: the anchored value, at the place of the alias. */
   #alias(name: string, range: Range): TreeNode {
     const target = this.#anchors.get(name)
-    if (!target) return emptyAt(range.start)
-    this.#aliased += this.#sizes.get(target) ?? 1
-    this.#nodes += this.#sizes.get(target) ?? 1
-    if (this.#aliased > mostAliased) throw new RangeError('too many aliased values')
-    return { ...target, range, alias: true }
+    const empty = { ...emptyAt(range.start), range, style: 'plain', alias: true } satisfies ScalarNode
+    if (!target) {
+      this.#complain(this.#anchors.has(name) ? 'this value would hold itself' : `no anchor \`&${name}\` stands before this`, range)
+      return empty
+    }
+    this.#aliased += target.size
+    if (this.#aliased > mostAliased) {
+      this.#complain('too many values are shared by way of this', range)
+      return empty
+    }
+    this.#nodes += target.size
+    markShared(target.node)
+    const copy: TreeNode = { ...target.node, range, alias: true, marked: false }
+    return copy.kind === 'scalar' && copy.style === 'empty' ? { ...copy, style: 'plain' } : copy
+  }
+
+  #complain(message: string, range: Range): void {
+    if (this.findings.length < mostFindings) this.findings.push({ code: 'yaml-syntax', severity: 'error', message, range })
   }
 
   #range(node: Node): Range {
@@ -107,12 +128,11 @@ function emptyAt(offset: number): ScalarNode {
 /** Block values reach over their last line end; what belongs to the value ends before it. */
 function trimmedEnd(text: string, start: number, end: number): number {
   let at = end
-  while (at > start && /\s/.test(text[at - 1]!)) at--
+  while (at > start && ' \t\r\n'.includes(text[at - 1]!)) at--
   return at
 }
 
 const said: Partial<Record<YAMLError['code'], string>> = {
-  DUPLICATE_KEY: 'this key stands here twice; keep one of them',
   TAB_AS_INDENT: 'a tab cannot indent; use spaces',
   BAD_INDENT: 'this line is indented differently from its neighbours',
   MULTIPLE_DOCS: 'a notebook is one YAML document; put a second one into a file of its own',
@@ -120,6 +140,7 @@ const said: Partial<Record<YAMLError['code'], string>> = {
   MISSING_CHAR: 'something is missing here: a closing quote or bracket, or the `:` after a key',
   BLOCK_AS_IMPLICIT_KEY: 'a nested value cannot stand on the line of its key; put it on the next line, indented',
   UNEXPECTED_TOKEN: 'this does not belong here',
+  RESOURCE_EXHAUSTION: 'this is nested too deeply to be read',
 }
 
 function toFinding(severity: 'error' | 'warning', text: string) {

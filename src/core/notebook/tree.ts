@@ -6,16 +6,23 @@ import type { Range } from '../text'
  */
 export type TreeNode = ScalarNode | MapNode | ListNode
 
-export interface ScalarNode {
+interface Placed {
+  range: Range
+  /** It stands for a value anchored elsewhere. */
+  alias?: boolean
+  /** It is, or is part of, a value that an alias elsewhere stands for: changing it would change both places. */
+  shared?: boolean
+  /** An anchor or a tag stands before it, outside `range`. */
+  marked?: boolean
+}
+
+export interface ScalarNode extends Placed {
   kind: 'scalar'
   /** What YAML makes of it. */
   value: string | number | boolean | null
   /** As written, without quotes: `1.0` stays `1.0`. */
   text: string
   style: 'plain' | 'single' | 'double' | 'block' | 'empty'
-  range: Range
-  /** It stands for a value anchored elsewhere. */
-  alias?: boolean
 }
 
 export interface Pair {
@@ -23,20 +30,32 @@ export interface Pair {
   value: TreeNode
 }
 
-export interface MapNode {
+export interface MapNode extends Placed {
   kind: 'map'
   flow: boolean
   pairs: Pair[]
-  range: Range
-  alias?: boolean
 }
 
-export interface ListNode {
+export interface ListNode extends Placed {
   kind: 'list'
   flow: boolean
   items: TreeNode[]
-  range: Range
-  alias?: boolean
+}
+
+/** Notes that an alias stands for a node, and so for all that it holds. */
+export function markShared(node: TreeNode): void {
+  if (node.shared) return
+  node.shared = true
+  if (node.kind === 'list') node.items.forEach(markShared)
+  if (node.kind === 'map') for (const { key, value } of node.pairs) [key, value].forEach(markShared)
+}
+
+/** Whether an alias elsewhere would lose what it stands for, were this taken out. */
+export function holdsShared(node: TreeNode): boolean {
+  if (node.alias) return false
+  if (node.shared) return true
+  if (node.kind === 'map') return node.pairs.some(({ key, value }) => holdsShared(key) || holdsShared(value))
+  return node.kind === 'list' && node.items.some(holdsShared)
 }
 
 export function pairOf(node: TreeNode | undefined, key: string): Pair | undefined {
