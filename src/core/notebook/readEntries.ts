@@ -74,10 +74,16 @@ function readFor(node: ScalarNode, adjuster: Adjuster): Setting['reading'] {
   return readPosition(node.text, adjuster.control.counted === undefined)
 }
 
+/** An id such as `#3` would be taken for a place in the list, so it is no key. */
+const placeLike = /^#\d+$/
+
 function nameKeys(entries: Draft[]): void {
   const counts = new Map<string, number>()
   for (const { id } of entries) if (id) counts.set(id.value, (counts.get(id.value) ?? 0) + 1)
-  for (const entry of entries) entry.key = entry.id && counts.get(entry.id.value) === 1 ? entry.id.value : `#${entry.index + 1}`
+  for (const entry of entries) {
+    const isKey = entry.id && counts.get(entry.id.value) === 1 && !placeLike.test(entry.id.value)
+    entry.key = isKey ? entry.id!.value : `#${entry.index + 1}`
+  }
 }
 
 function linkParents(entries: Draft[]): void {
@@ -87,17 +93,22 @@ function linkParents(entries: Draft[]): void {
     const parent = entry.from ? byId.get(entry.from.value) : entries[entry.index - 1]
     if (parent && parent !== entry) entry.parent = parent
   }
-  for (const entry of entries) if (entry.from && inLoop(entry)) delete entry.parent
+  breakLoops(entries)
 }
 
-/** Whether following parents from an entry leads back to it. */
-function inLoop(entry: Entry): boolean {
-  const seen = new Set<Entry>()
-  for (let at = entry.parent; at && !seen.has(at); at = at.parent) {
-    if (at === entry) return true
-    seen.add(at)
+/** Where following parents leads in a circle, the first of them in the file that names its parent loses it. */
+function breakLoops(entries: readonly Draft[]): void {
+  const settled = new Set<Entry>()
+  for (const entry of entries) {
+    const path = new Set<Draft>()
+    let at: Draft | undefined = entry
+    for (; at && !settled.has(at) && !path.has(at); at = at.parent) path.add(at)
+    if (at && path.has(at)) {
+      const loop = [...path].slice([...path].indexOf(at)).filter((each) => each.from)
+      delete loop.reduce((first, each) => (each.index < first.index ? each : first)).parent
+    }
+    path.forEach((each) => settled.add(each))
   }
-  return false
 }
 
 /** States are resolved parents first; a parent may stand later in the file. */
@@ -113,7 +124,8 @@ function resolveStates(entries: Draft[]): void {
   }
 }
 
-function stateOf(entry: Entry): Map<string, Standing> {
+function stateOf(entry: Entry): ReadonlyMap<string, Standing> {
+  if (entry.parent && entry.settings.size === 0) return entry.parent.state
   const state = new Map(entry.parent?.state)
   for (const [slot, setting] of entry.settings) state.set(slot, { setting, setIn: entry })
   return state
