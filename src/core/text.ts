@@ -15,14 +15,24 @@ export interface TextChange extends Range {
   text: string
 }
 
+/** Changes from the front of the text to its back; of several insertions at one place the first listed comes first. */
+export function inOrder(changes: readonly TextChange[]): TextChange[] {
+  return [...changes].sort((a, b) => a.start - b.start || a.end - b.end)
+}
+
 /**
  * Applies changes to the text they were computed for.
  *
  * @example applyChanges('3 out', [{ start: 0, end: 1, text: '4' }]) // '4 out'
  */
 export function applyChanges(text: string, changes: readonly TextChange[]): string {
-  const ordered = [...changes].sort((a, b) => b.start - a.start || b.end - a.end)
-  return ordered.reduce((result, change) => result.slice(0, change.start) + change.text + result.slice(change.end), text)
+  let at = 0
+  const pieces = inOrder(changes).map((change) => {
+    const piece = text.slice(at, change.start) + change.text
+    at = change.end
+    return piece
+  })
+  return pieces.join('') + text.slice(at)
 }
 
 /** The line end a text uses: the first one found, `\n` for a text of one line. */
@@ -31,9 +41,10 @@ export function lineEndOf(text: string): '\n' | '\r\n' {
   return at > 0 && text[at - 1] === '\r' ? '\r\n' : '\n'
 }
 
-/** Offset of the first character of the line that holds `offset`. */
+/** Offset of the first character of the line that holds `offset`; a byte order mark before the first line is none of its. */
 export function lineStart(text: string, offset: number): number {
-  return text.lastIndexOf('\n', offset - 1) + 1
+  const at = offset > 0 ? text.lastIndexOf('\n', offset - 1) + 1 : 0
+  return at === 0 && offset > 0 && text.startsWith('\ufeff') ? 1 : at
 }
 
 /** Offset just before the line end of the line that holds `offset` (before `\r\n` too). */

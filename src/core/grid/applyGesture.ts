@@ -2,13 +2,15 @@ import type { Finding } from '../finding'
 import { acceptFinding } from '../notebook/edits/acceptFinding'
 import { composeChanges } from '../notebook/edits/composeChanges'
 import { addEntry, removeEntry, renameEntry } from '../notebook/edits/entries'
-import { asFigure, asProse, Refusal, removePath, setPath } from '../notebook/edits/setPath'
+import { asFigure, asProse, clearPath, Refusal, setPath } from '../notebook/edits/setPath'
 import type { Notebook } from '../notebook/notebook'
 import { readNotebook } from '../notebook/readNotebook'
+import { scalarAt } from '../notebook/tree'
 import { applyChanges, type TextChange } from '../text'
 import { clearOne, setOne } from './cellEdits'
 import { entryAt } from './entryAt'
 import type { Gesture } from './gesture'
+import { rowsOf } from './rows'
 import type { GridPlace } from './view'
 
 /** What a gesture comes to: the changes of the text, and where to look next; or why it is refused. */
@@ -68,17 +70,18 @@ function setHeader(notebook: Notebook, { column, field, text }: Extract<Gesture,
   const entry = entryAt(notebook, column)
   const typed = text.trim()
   if (field === 'id') {
-    if (typed === '') throw new Refusal('an entry needs an id: it is what others come from and go back to')
-    if (notebook.entries.some((other) => other !== entry && other.id?.value === typed)) throw new Refusal(`‘${typed}’ names another entry already`)
-    return renameEntry(notebook, entry, typed)
+    const id = typed.replace(/\s+/g, ' ')
+    if (id === '') throw new Refusal('an entry needs an id: it is what others come from and go back to')
+    if (notebook.entries.some((other) => other !== entry && other.id?.value === id)) throw new Refusal(`‘${id}’ names another entry already`)
+    return renameEntry(notebook, entry, id)
   }
-  if (typed === '') return removePath(notebook.text, entry.node, [field])
+  if (typed === '') return clearPath(notebook.text, entry.node, [field])
   return setPath(notebook.text, entry.node, [field], typed, field === 'date' ? asFigure : asProse)
 }
 
 function newEntry(notebook: Notebook, { after, id, date, reason }: Extract<Gesture, { kind: 'addEntry' }>): Answer {
   const taken = new Set(notebook.entries.flatMap((entry) => (entry.id ? [entry.id.value] : [])))
-  const wanted = id?.trim() || suggestId(notebook)
+  const wanted = id?.trim().replace(/\s+/g, ' ') || suggestId(notebook)
   if (taken.has(wanted)) return { refused: `‘${wanted}’ names another entry already` }
   const parent = after === undefined ? undefined : entryAt(notebook, after)
   const isLast = parent === undefined || parent === notebook.entries.at(-1)
@@ -103,8 +106,14 @@ export function suggestId(notebook: Notebook): string {
 
 function annotate(notebook: Notebook, { column, row, text }: Extract<Gesture, { kind: 'annotate' }>): TextChange[] {
   const entry = entryAt(notebook, column)
-  const path = ['remarks', row.replace(/^settings\//, '')]
-  return text.trim() === '' ? removePath(notebook.text, entry.node, path) : setPath(notebook.text, entry.node, path, text.trim(), asProse)
+  if (!rowsOf(notebook).some((source) => source.kind !== 'group' && source.row.key === row)) throw new Refusal('there is no such row any more')
+  const about = row.replace(/^settings\//, '')
+  if (text.trim() !== '') return setPath(notebook.text, entry.node, ['remarks', about], text.trim(), asProse)
+  const wider = about.replace(/\/(?:left|right)$|\.[a-z]+$/, '')
+  if (!scalarAt(entry.node, ['remarks', about]) && scalarAt(entry.node, ['remarks', wider])) {
+    throw new Refusal(`this remark is about \`${wider}\` as a whole; change it in the text`)
+  }
+  return clearPath(notebook.text, entry.node, ['remarks', about])
 }
 
 function applyFix(finding: Finding | undefined, fix: number): Answer {

@@ -35,13 +35,14 @@ function isChanged(slot: string, entry: Entry): boolean {
 function fieldCell(key: string, notebook: Notebook, entry: Entry): Cell {
   const node = fieldNode(entry, key)
   const remark = remarkOf(notebook, entry, [key, key.replace(/\.[a-z]+$/, '')], node?.range.end)
-  return node ? { state: 'set', text: node.text, ...remark } : { state: 'empty', text: '', ...remark }
+  return node ? { state: 'set', text: node.text.trimEnd(), ...remark } : { state: 'empty', text: '', ...remark }
 }
 
-function computedCell({ compute, digits }: Extract<RowSource, { kind: 'computed' }>['computed'], notebook: Notebook, entry: Entry): Cell {
+function computedCell({ key, compute, digits }: Extract<RowSource, { kind: 'computed' }>['computed'], notebook: Notebook, entry: Entry): Cell {
   const outcome = compute(notebook, entry)
-  if (isMissing(outcome)) return { state: 'computed', text: '', about: `needs ${outcome.missing.join(' and ')}` }
-  return { state: 'computed', text: printNumber(outcome.value, digits) }
+  const remark = remarkOf(notebook, entry, [`computed/${key}`])
+  if (isMissing(outcome)) return { state: 'computed', text: '', about: `needs ${outcome.missing.join(' and ')}`, ...remark }
+  return { state: 'computed', text: printNumber(outcome.value, digits), ...remark }
 }
 
 /** What a person wrote about a value: under `remarks`, or as a comment behind it on its line. */

@@ -1,4 +1,4 @@
-import type { TextChange } from '../../text'
+import { inOrder, type TextChange } from '../../text'
 
 /** A stretch of the old text that is still there, or text that is new. */
 type Piece = { start: number; end: number } | { text: string }
@@ -12,7 +12,7 @@ const lengthOf = (piece: Piece) => ('text' in piece ? piece.text.length : piece.
 export function composeChanges(length: number, steps: readonly (readonly TextChange[])[]): TextChange[] {
   let pieces: Piece[] = [{ start: 0, end: length }]
   for (const step of steps) {
-    for (const change of [...step].sort((a, b) => b.start - a.start || b.end - a.end)) pieces = replace(pieces, change)
+    for (const change of inOrder(step).reverse()) pieces = replace(pieces, change)
   }
   return toChanges(pieces, length)
 }

@@ -1,10 +1,11 @@
 import type { TextChange } from '../../text'
 import type { Entry, Notebook } from '../notebook'
-import { pairOf, scalarAt } from '../tree'
+import { holdsShared, pairOf, scalarAt, type ListNode } from '../tree'
 import { appendItem } from './appendItem'
-import { contentEnd, dashBefore } from './layout'
-import { eraseLines } from './removePair'
-import { asFigure, asProse, Refusal, removePath, setPath } from './setPath'
+import { behindColon, contentEnd, indentOf } from './layout'
+import { eraseItem } from './listItems'
+import { Refusal, refuseShared } from './refusal'
+import { asFigure, asProse, setPath } from './setPath'
 
 /** What a new entry begins with. */
 export interface NewEntry {
@@ -32,28 +33,42 @@ export function renameEntry(notebook: Notebook, entry: Entry, id: string): TextC
   const { text } = notebook
   const changes = setPath(text, entry.node, ['id'], id, asProse)
   const old = entry.id?.value
-  if (old === undefined || notebook.entries.some((other) => other !== entry && other.id?.value === old)) return changes
-  const nodes = notebook.entries.filter((other) => other.from?.value === old).map((other) => ({ map: other.node, key: 'from' }))
-  const accepted = notebook.accepted.filter((each) => each.entry === old).map((each) => ({ map: each.node, key: 'entry' }))
-  for (const { map, key } of [...nodes, ...accepted]) {
+  const isAmbiguous = old !== undefined && notebook.entries.some((other) => other !== entry && other.id?.value === old)
+  const froms = old === undefined || isAmbiguous ? [] : notebook.entries.filter((other) => other.from?.value === old)
+  // An acceptance names an entry by its key, which is `#3` for one without an id of its own.
+  const accepted = notebook.accepted.filter((each) => each.entry === entry.key)
+  for (const { map, key } of [...froms.map(({ node }) => ({ map: node, key: 'from' })), ...accepted.map(({ node }) => ({ map: node, key: 'entry' }))]) {
     if (map.kind === 'map' && scalarAt(map, [key])) changes.push(...setPath(text, map, [key], id, asProse))
   }
   return changes
 }
 
 /**
- * Takes an entry out.
+ * Takes an entry out, with the comments inside it.
  *
- * @throws Refusal where another entry names it as the one it comes from: its positions would change silently
+ * @throws Refusal where another entry comes from it: its positions would change silently
  */
 export function removeEntry(notebook: Notebook, entry: Entry): TextChange[] {
-  const heirs = notebook.entries.filter((other) => other.parent === entry)
-  if (heirs.length > 0 && entry.state.size > 0 && entry.settings.size > 0) {
-    throw new Refusal(`${heirs.map((heir) => heir.key).join(', ')} comes from this entry, and would stand differently without it`)
+  const heirs = notebook.entries.filter((other) => other.parent === entry || (entry.id && other.from?.value === entry.id.value))
+  const isTransparent = entry.settings.size === 0 && entry.parent === notebook.entries[entry.index - 1]
+  if (heirs.some((heir) => heir.from || !isTransparent)) {
+    throw new Refusal(`${heirs.map((heir) => `‘${heir.key}’`).join(', ')} ${heirs.length === 1 ? 'comes' : 'come'} from this entry, and would stand differently without it`)
   }
   const list = pairOf(notebook.root, 'entries')?.value
   if (list?.kind !== 'list' || list.flow) throw new Refusal('these entries are written in one line; take it out in the text')
-  if (list.items.length === 1) return removePath(notebook.text, notebook.root!, ['entries'])
-  const start = dashBefore(notebook.text, entry.node.range.start)
-  return [eraseLines(notebook.text, start, contentEnd(entry.node))]
+  refuseShared(list)
+  if (holdsShared(entry.node)) throw new Refusal('another place stands for a value in this entry; take it out in the text')
+  if (list.items.length === 1) return [emptied(notebook, list)]
+  return [eraseItem(notebook.text, list, list.items.indexOf(entry.node))]
+}
+
+/** The list's last item gives way to `[]`, so that the next one finds its place. */
+function emptied({ text, root }: Notebook, list: ListNode): TextChange {
+  const { key } = pairOf(root, 'entries')!
+  const colon = behindColon(text, key.range.end)
+  const end = contentEnd(list)
+  if (colon !== undefined && text.slice(colon, list.range.start).trim() === '') return { start: colon, end, text: ' []' }
+  // A comment stands between. A list may begin under its key's first letter; brackets may not.
+  const isUnderKey = indentOf(text, list.range.start) === indentOf(text, key.range.start)
+  return { start: list.range.start, end, text: isUnderKey ? '  []' : '[]' }
 }

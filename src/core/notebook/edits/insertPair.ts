@@ -1,6 +1,6 @@
 import { lineEndOf, type TextChange } from '../../text'
 import type { MapNode, Pair } from '../tree'
-import { behindLine, contentEnd, indentOf } from './layout'
+import { behindBlock, indentUnder, pairEnd } from './layout'
 
 /**
  * Puts a new pair into a map: behind `after` or, without it, behind the last pair. In block style it gets a line of its
@@ -8,14 +8,13 @@ import { behindLine, contentEnd, indentOf } from './layout'
  */
 export function insertPair(text: string, map: MapNode, key: string, value: string, after?: Pair): TextChange {
   const neighbour = after ?? map.pairs.at(-1)
-  if (map.flow) return insertIntoFlow(map, `${key}:${value}`, neighbour)
-  const at = behindLine(text, neighbour ? Math.max(contentEnd(neighbour.value), neighbour.key.range.end) : map.range.end)
-  const indent = indentOf(text, map.pairs[0]?.key.range.start ?? map.range.start)
-  return { start: at, end: at, text: `${lineEndOf(text)}${indent}${key}:${value}` }
+  if (map.flow) return insertIntoFlow(text, map, `${key}:${value}`, neighbour)
+  const at = neighbour ? behindBlock(text, neighbour.value, pairEnd(text, neighbour)) : map.range.end
+  return { start: at, end: at, text: `${lineEndOf(text)}${indentUnder(text, map)}${key}:${value}` }
 }
 
-function insertIntoFlow(map: MapNode, pair: string, neighbour: Pair | undefined): TextChange {
+function insertIntoFlow(text: string, map: MapNode, pair: string, neighbour: Pair | undefined): TextChange {
   if (!neighbour) return { start: map.range.start + 1, end: map.range.start + 1, text: pair }
-  const at = Math.max(contentEnd(neighbour.value), neighbour.key.range.end)
+  const at = pairEnd(text, neighbour)
   return { start: at, end: at, text: `, ${pair}` }
 }

@@ -1,10 +1,28 @@
 import { lineEnd, lineEndOf, lineStart } from '../../text'
-import type { MapNode, TreeNode } from '../tree'
+import type { MapNode, Pair, ScalarNode, TreeNode } from '../tree'
+import { Refusal } from './refusal'
 import type { Context } from './writeScalar'
 
 /** The blank columns before a key, so that a line put beside it stands under it: `  - id: x` gives four spaces. */
 export function indentOf(text: string, offset: number): string {
   return ' '.repeat(offset - lineStart(text, offset))
+}
+
+/** Whether nothing but blanks stands before an offset on its line. */
+export function isFirstOnLine(text: string, offset: number): boolean {
+  return /^ *$/.test(text.slice(lineStart(text, offset), offset))
+}
+
+/** The blank columns under which a new key of a block map is put. @throws Refusal where no key shows them */
+export function indentUnder(text: string, map: MapNode): string {
+  const first = map.pairs.find(({ key }) => isPlainKey(text, key))
+  if (!first) throw new Refusal('the keys here are written in a way that cannot be continued; change it in the text')
+  return indentOf(text, first.key.range.start)
+}
+
+/** A key that begins its line, or the item behind a dash: no `? ` before it, no anchor and no tag. */
+export function isPlainKey(text: string, key: ScalarNode): boolean {
+  return !key.marked && /^ *(?:- +)*$/.test(text.slice(lineStart(text, key.range.start), key.range.start))
 }
 
 /** The offset behind the last thing a node holds. */
@@ -16,25 +34,58 @@ export function contentEnd(node: TreeNode): number {
   return item ? Math.max(contentEnd(item), item.range.end) : node.range.end
 }
 
-/** The end of the line that holds `offset`, comments on it included. */
-export function behindLine(text: string, offset: number): number {
-  return lineEnd(text, offset)
+/** The offset behind all that belongs to a pair, its colon too, and before the blanks that follow. */
+export function pairEnd(text: string, { key, value }: Pair): number {
+  const end = Math.max(contentEnd(value), key.range.end)
+  if (!isNothing(value)) return end
+  const behind = Math.max(end, behindColon(text, key.range.end) ?? 0)
+  return key.range.end + text.slice(key.range.end, behind).trimEnd().length
+}
+
+/** Where a new line goes that is to follow a block value, which keeps the comment on its last line. */
+export function behindBlock(text: string, node: TreeNode, from = 0): number {
+  let at = lineEnd(text, Math.max(contentEnd(node), from))
+  if (!keepsBlankLines(text, node)) return at
+  for (let next = lineAfter(text, at); next !== undefined; next = lineAfter(text, at)) {
+    if (text.slice(next, lineEnd(text, next)).trim() !== '') break
+    at = lineEnd(text, next)
+  }
+  return at
+}
+
+/** A value that ends in a `|+` block owns the blank lines below it. */
+export function keepsBlankLines(text: string, node: TreeNode): boolean {
+  if (node.alias) return false
+  if (node.kind === 'scalar') return node.style === 'block' && /^[|>]\d?\+/.test(text.slice(node.range.start, node.range.start + 3))
+  const last = node.kind === 'map' ? node.pairs.at(-1)?.value : node.items.at(-1)
+  return last !== undefined && !node.flow && keepsBlankLines(text, last)
+}
+
+function lineAfter(text: string, offset: number): number | undefined {
+  const at = text.indexOf('\n', offset)
+  return at < 0 || at + 1 === text.length ? undefined : at + 1
 }
 
 /** How a value under this map is written. */
 export function contextOf(text: string, map: MapNode): Context {
-  const first = map.pairs[0]
-  return { flow: map.flow, indent: first && !map.flow ? indentOf(text, first.key.range.start) : '', lineEnd: lineEndOf(text) }
+  return { flow: map.flow, indent: map.flow || map.pairs.length === 0 ? '' : indentUnder(text, map), lineEnd: lineEndOf(text) }
 }
 
-/** The offset behind the `:` of a key, found over blanks only; `undefined` where the key is written another way. */
+/** The offset behind the `:` of a key, found over blanks only; `undefined` where there is none. */
 export function behindColon(text: string, keyEnd: number): number | undefined {
-  const match = /^[ \t]*:/.exec(text.slice(keyEnd, keyEnd + 200))
+  const match = /^\s*:/.exec(text.slice(keyEnd, keyEnd + 200))
   return match ? keyEnd + match[0].length : undefined
 }
 
-/** The offset of the dash that begins the block item at `offset`. */
-export function dashBefore(text: string, offset: number): number {
-  const at = text.lastIndexOf('-', offset - 1)
-  return at >= 0 && text.slice(at + 1, offset).trim() === '' ? at : offset
+/** The first offset from `at` on that holds neither blank nor comment. Only for places outside of values. */
+export function skipBlank(text: string, at: number): number {
+  const blank = /(?:[ \t\r\n]|#[^\n]*)*/y
+  blank.lastIndex = at
+  blank.test(text)
+  return blank.lastIndex
+}
+
+/** A value that is missing: left empty, or written as null. */
+export function isNothing(node: TreeNode): boolean {
+  return node.kind === 'scalar' && node.value === null && !node.alias
 }

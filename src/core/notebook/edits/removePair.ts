@@ -1,64 +1,80 @@
-import { lineEnd, lineStart, type TextChange } from '../../text'
-import type { MapNode, Pair } from '../tree'
-import { contentEnd, indentOf } from './layout'
+import { lineEnd, lineEndOf, lineStart, type TextChange } from '../../text'
+import { holdsShared, type MapNode, type Pair } from '../tree'
+import { commentsIn } from './comments'
+import { indentOf, isFirstOnLine, isPlainKey, keepsBlankLines, pairEnd, skipBlank } from './layout'
+import { Refusal } from './refusal'
 
 /**
- * Takes a pair out of a map and leaves everything else as it is: a comment behind it stays, on its own line; the map's
- * last pair leaves `{}` behind (see `removePath` for taking an emptied map out as well).
+ * Takes a pair out of a map and leaves everything else as it is: comments in and behind it stay, on lines of their own;
+ * the map's last pair leaves `{}` behind (see `removePath` for taking an emptied map out as well).
+ *
+ * @throws Refusal where an alias elsewhere stands for something in it
  */
 export function removePair(text: string, map: MapNode, pair: Pair): TextChange[] {
-  if (map.flow) return [removeFromFlow(text, map, pair)]
-  if (map.pairs.length === 1) return [{ start: pair.key.range.start, end: endOf(pair), text: '{}' }]
-  return isFirstOnLine(text, pair.key.range.start) ? [eraseLines(text, pair.key.range.start, endOf(pair))] : [pullUpNext(text, map, pair)]
+  if (holdsShared(pair.value) || holdsShared(pair.key)) throw new Refusal('another place stands for a value in here; change it in the text')
+  if (map.flow) return removeFromFlow(text, map, pair)
+  refuseOddKey(text, pair)
+  const { start } = pair.key.range
+  const end = pairEnd(text, pair)
+  if (map.pairs.length === 1) return [{ start, end, text: `${commentLines(text, start, end)}{}` }]
+  if (!isFirstOnLine(text, start)) return [pullUpNext(text, map, pair)]
+  const previous = map.pairs[map.pairs.indexOf(pair) - 1]
+  if (previous && keepsBlankLines(text, previous.value)) throw new Refusal('the text before this owns the blank lines below it; change it in the text')
+  return [eraseLines(text, start, end)]
 }
 
-function endOf(pair: Pair): number {
-  const end = Math.max(contentEnd(pair.value), pair.key.range.end)
-  // An empty value ends where it is thought to be, which may be before the colon.
-  return pair.value.kind === 'scalar' && pair.value.style === 'empty' ? Math.max(end, pair.key.range.end + 1) : end
+function refuseOddKey(text: string, { key }: Pair): void {
+  if (!isPlainKey(text, key)) throw new Refusal(`\`${key.text}\` is written with an anchor, a tag or a \`?\`; change it in the text`)
 }
 
-function isFirstOnLine(text: string, offset: number): boolean {
-  return text.slice(lineStart(text, offset), offset).trim() === ''
+/** The comments of a stretch, each on its line with what then follows under `start`; empty where there are none. */
+function commentLines(text: string, start: number, end: number): string {
+  return commentsIn(text, start, end).map((comment) => comment + lineEndOf(text) + indentOf(text, start)).join('')
 }
 
-/** Erases a stretch that begins its line: the whole lines, or all but a comment behind it. */
+/** Erases a stretch that begins its line: the whole lines, or all but the comments in and behind it. */
 export function eraseLines(text: string, start: number, end: number): TextChange {
-  const rest = text.slice(end, lineEnd(text, end))
-  const comment = rest.search(/\S/)
-  if (comment >= 0) return { start, end: end + comment, text: '' }
+  const kept = commentLines(text, start, end)
+  const stop = lineEnd(text, end)
+  const behind = text.slice(end, stop).search(/\S/)
+  if (behind >= 0) return { start, end: end + behind, text: kept }
+  return kept === '' ? eraseWholeLines(text, start, stop) : { start, end: stop, text: kept.trimEnd() }
+}
+
+/** Erases the lines from that of `start` to that of `end`, with their line ends. */
+export function eraseWholeLines(text: string, start: number, end: number): TextChange {
   const from = lineStart(text, start)
   const next = text.indexOf('\n', end)
   if (next >= 0) return { start: from, end: next + 1, text: '' }
   // The last line of a text without a final line end takes the line end before it along.
-  const before = from > 0 ? (text[from - 2] === '\r' ? from - 2 : from - 1) : from
-  return { start: before, end: text.length, text: '' }
+  return { start: text.slice(0, from).search(/\r?\n$/) >= 0 ? from - (text[from - 2] === '\r' ? 2 : 1) : from, end: text.length, text: '' }
 }
 
-/** `- id: x` with more below: the next pair takes its place behind the dash, unless a comment stands between. */
+/** `- id: x` with more below: the next pair takes its place behind the dash, with the comments between in front. */
 function pullUpNext(text: string, map: MapNode, pair: Pair): TextChange {
   const next = map.pairs[map.pairs.indexOf(pair) + 1]!
-  const between = text.slice(endOf(pair), next.key.range.start)
-  if (between.trim() === '') return { start: pair.key.range.start, end: next.key.range.start, text: '' }
-  const comment = between.search(/\S/)
-  const indent = indentOf(text, next.key.range.start)
-  const kept = between.slice(comment).trimEnd()
-  return { start: pair.key.range.start, end: next.key.range.start, text: `${kept}${between.includes('\r\n') ? '\r\n' : '\n'}${indent}` }
+  refuseOddKey(text, next)
+  const { start } = pair.key.range
+  const end = next.key.range.start
+  return { start, end, text: commentLines(text, start, end) }
 }
 
-function removeFromFlow(text: string, map: MapNode, pair: Pair): TextChange {
+function removeFromFlow(text: string, map: MapNode, pair: Pair): TextChange[] {
   const at = map.pairs.indexOf(pair)
-  const next = map.pairs[at + 1]
-  const previous = map.pairs[at - 1]
+  const [previous, next] = [map.pairs[at - 1], map.pairs[at + 1]]
   const start = pair.key.range.start
-  const end = endOf(pair)
-  if (next && onlyComma(text.slice(end, next.key.range.start))) return { start, end: next.key.range.start, text: '' }
-  if (!next && previous && onlyComma(text.slice(endOf(previous), start))) return { start: endOf(previous), end, text: '' }
-  // Comments stand between: only the pair goes, with the comma that follows it.
-  const comma = /^[ \t]*,/.exec(text.slice(end, end + 200))
-  return { start, end: end + (comma && next ? comma[0].length : 0), text: '' }
+  const end = pairEnd(text, pair)
+  if (pair.key.marked || next?.key.marked || text[start - 1] === '?' || /\?\s+$/.test(text.slice(lineStart(text, start), start))) {
+    throw new Refusal(`\`${pair.key.text}\` is written in a way that cannot be taken out; change it in the text`)
+  }
+  const kept = commentsIn(text, start, end).map((comment) => ` ${comment}${lineEndOf(text)}${indentOf(text, start)}`).join('')
+  if (next && isOneComma(text.slice(end, next.key.range.start))) return [{ start, end: next.key.range.start, text: kept }]
+  if (!next && previous && isOneComma(text.slice(pairEnd(text, previous), start))) return [{ start: pairEnd(text, previous), end, text: kept }]
+  // Comments stand between: only the pair goes, and the comma that follows it.
+  const comma = skipBlank(text, end)
+  return [{ start, end, text: kept }, ...(text[comma] === ',' ? [{ start: comma, end: comma + 1, text: '' }] : [])]
 }
 
-function onlyComma(between: string): boolean {
-  return between.replace(',', '').trim() === ''
+function isOneComma(between: string): boolean {
+  return /^\s*,\s*$/.test(between)
 }

@@ -1,9 +1,13 @@
-import type { TextChange } from '../../text'
-import { pairOf, type MapNode, type Pair, type TreeNode } from '../tree'
+import { lineEnd, type TextChange } from '../../text'
+import { nodeAt, pairOf, type MapNode, type Pair, type TreeNode } from '../tree'
 import { insertPair } from './insertPair'
-import { behindColon, behindLine, contextOf } from './layout'
+import { behindColon, contextOf, isNothing } from './layout'
+import { Refusal, refuseFixed, refuseMarked } from './refusal'
 import { removePair } from './removePair'
+import { putInLine, replaceScalar } from './replaceScalar'
 import { figureText, proseText, type Context } from './writeScalar'
+
+export { Refusal } from './refusal'
 
 /** How a value is written: a figure as typed, or words that must read back as this very text. */
 export type Writer = (typed: string, context: Context, like?: Parameters<typeof figureText>[2]) => string
@@ -12,9 +16,6 @@ export const asProse: Writer = proseText
 
 /** The order in which the keys of an entry are put when they are new. */
 const order = ['id', 'date', 'session', 'from', 'as_found', 'baseline', 'settings', 'sag', 'axle_loads', 'bounce', 'conditions', 'reason', 'ride', 'verdict', 'remarks', 'notes']
-
-/** What keeps an edit from being made, in words for the person. */
-export class Refusal extends Error {}
 
 /**
  * Sets the value under a path of keys below a map, making what is missing on the way. What stands there is replaced
@@ -25,12 +26,12 @@ export class Refusal extends Error {}
 export function setPath(text: string, root: MapNode, path: readonly string[], typed: string, write: Writer): TextChange[] {
   let map = root
   for (const [depth, key] of path.entries()) {
-    if (map.alias) throw new Refusal('this value is shared with another place; change it in the text')
+    refuseFixed(text, map)
     const pair = pairOf(map, key)
     const rest = path.slice(depth + 1)
-    if (!pair) return [insertNew(text, map, key, rest, typed, write, map === root)]
+    if (!pair) return [insertNew(text, map, key, { rest, typed, write }, map === root)]
     if (rest.length === 0) return replaceValue(text, map, pair, typed, write)
-    if (isEmpty(pair.value)) return [fillEmpty(text, map, pair, rest, typed, write)]
+    if (isNothing(pair.value)) return fillEmpty(text, map, pair, { rest, typed, write })
     if (pair.value.kind !== 'map') throw new Refusal(`\`${key}\` holds something else here; change it in the text`)
     map = pair.value
   }
@@ -41,30 +42,38 @@ export function setPath(text: string, root: MapNode, path: readonly string[], ty
 export function replaceValue(text: string, map: MapNode, pair: Pair, typed: string, write: Writer): TextChange[] {
   const value = pair.value
   if (value.kind !== 'scalar') throw new Refusal(`\`${pair.key.text}\` holds a group of values here; change it in the text`)
+  if (value.value !== null && value.text.trim() === typed.trim()) return []
+  refuseMarked(value)
+  const written = write(typed, contextOf(text, map), value.alias ? undefined : value.style)
+  return value.style === 'empty' ? putBehindColon(text, pair, written) : replaceScalar(text, value, written)
+}
+
+function putBehindColon(text: string, { key }: Pair, written: string): TextChange[] {
+  const at = behindColon(text, key.range.end)
+  if (at !== undefined) return putInLine(text, { start: at, end: at, text: ` ${written}` })
+  // `{left, right: 3}`: a key alone, in flow style.
+  if (!/^\s*[,}]/.test(text.slice(key.range.end, key.range.end + 200))) throw new Refusal(`\`${key.text}\` has no colon behind it; change it in the text`)
+  return [{ start: key.range.end, end: key.range.end, text: `: ${written}` }]
+}
+
+/** A value to be written, under the keys of `rest`. */
+interface Wanted {
+  rest: readonly string[]
+  typed: string
+  write: Writer
+}
+
+function insertNew(text: string, map: MapNode, key: string, wanted: Wanted, ordered: boolean): TextChange {
   const context = contextOf(text, map)
-  const replacement = write(typed, context, value.style)
-  if (value.style === 'empty') return [putBehindColon(text, pair, replacement)]
-  return text.slice(value.range.start, value.range.end) === replacement ? [] : [{ ...value.range, text: replacement }]
+  return insertPair(text, map, keyText(key, context), nested(wanted, context), ordered ? before(map, key) : undefined)
 }
 
-function isEmpty(value: TreeNode): boolean {
-  return (value.kind === 'scalar' && value.style === 'empty') || (value.kind === 'map' && value.pairs.length === 0 && !value.flow)
-}
-
-function putBehindColon(text: string, pair: Pair, value: string): TextChange {
-  const at = behindColon(text, pair.key.range.end)
-  if (at === undefined) return { start: pair.key.range.end, end: pair.key.range.end, text: `: ${value}` }
-  return { start: at, end: at, text: ` ${value}` }
-}
-
-function insertNew(text: string, map: MapNode, key: string, rest: readonly string[], typed: string, write: Writer, ordered: boolean): TextChange {
-  const context = contextOf(text, map)
-  const value = nested(rest, typed, write, context)
-  return insertPair(text, map, keyText(key, context), value, ordered ? before(map, key) : undefined)
-}
+/** YAML gives up on a longer key. */
+const longestKey = 1000
 
 function keyText(key: string, context: Context): string {
-  return /^[A-Za-z_][\w./-]*$/.test(key) ? key : proseText(key, { ...context, flow: true })
+  if (key.length > longestKey) throw new Refusal('this name is too long for a key')
+  return /^(?!(?:null|true|false)$)[A-Za-z_][\w./-]*$/i.test(key) ? key : proseText(key, { ...context, flow: true })
 }
 
 /** The last pair that usually stands before `key`; the first one where none does, so that `- id:` stays ahead. */
@@ -76,26 +85,41 @@ function before(map: MapNode, key: string): Pair | undefined {
 }
 
 /** What stands behind a new key: one more key gets a line of its own in block style; deeper ones go into braces. */
-function nested(rest: readonly string[], typed: string, write: Writer, context: Context): string {
-  const [next, ...deeper] = rest
+function nested({ rest: [next, ...rest], typed, write }: Wanted, context: Context): string {
   if (next === undefined) return ` ${write(typed, context)}`
-  if (context.flow) return ` {${keyText(next, context)}:${nested(deeper, typed, write, context)}}`
+  const deeper = { rest, typed, write }
+  if (context.flow) return ` {${keyText(next, context)}:${nested(deeper, context)}}`
   const inside: Context = { ...context, indent: `${context.indent}  ` }
-  const below = nested(deeper, typed, write, deeper.length === 0 ? inside : { ...inside, flow: true })
+  const below = nested(deeper, rest.length === 0 ? inside : { ...inside, flow: true })
   return `${context.lineEnd}${inside.indent}${keyText(next, context)}:${below}`
 }
 
-/** A key with nothing behind it gets its first line below, or its braces in flow style. */
-function fillEmpty(text: string, map: MapNode, pair: Pair, rest: readonly string[], typed: string, write: Writer): TextChange {
+/** A key with nothing behind it gets its first line below, or its braces in flow style and in the place of a `null`. */
+function fillEmpty(text: string, map: MapNode, pair: Pair, wanted: Wanted): TextChange[] {
+  refuseMarked(pair.value)
   const context = contextOf(text, map)
-  const value = nested(rest, typed, write, context)
-  if (context.flow) return putBehindColon(text, pair, value.trimStart())
-  const at = behindLine(text, pair.key.range.end)
-  return { start: at, end: at, text: value }
+  const inBraces = () => nested(wanted, { ...context, flow: true }).trimStart()
+  if (!isEmpty(pair.value)) return [{ ...pair.value.range, text: inBraces() }]
+  const colon = behindColon(text, pair.key.range.end)
+  if (context.flow || colon === undefined) return putBehindColon(text, pair, inBraces())
+  const at = lineEnd(text, colon)
+  return [{ start: at, end: at, text: nested(wanted, context) }]
+}
+
+function isEmpty(node: TreeNode): boolean {
+  return node.kind === 'scalar' && node.style === 'empty'
+}
+
+/** Takes out the one value under a path: nothing where it reads as missing. @throws Refusal where a group stands there */
+export function clearPath(text: string, root: MapNode, path: readonly string[]): TextChange[] {
+  const value = nodeAt(root, path)
+  if (value === undefined || (value.kind === 'scalar' && value.value === null)) return []
+  if (value.kind !== 'scalar') throw new Refusal(`\`${path.at(-1)!}\` holds a group of values here; change it in the text`)
+  return removePath(text, root, path)
 }
 
 /**
- * Takes out the value under a path, and the groups that become empty by it, but never `root` itself. Comments stay.
+ * Takes out what stands under a path, and the groups that become empty by it, but never `root` itself. Comments stay.
  * Nothing to take out is no error.
  */
 export function removePath(text: string, root: MapNode, path: readonly string[]): TextChange[] {
@@ -104,21 +128,11 @@ export function removePath(text: string, root: MapNode, path: readonly string[])
   for (const key of path) {
     const pair = pairOf(map, key)
     if (!pair || map?.kind !== 'map') return []
-    if (map.alias) throw new Refusal('this value is shared with another place; change it in the text')
+    refuseFixed(text, map)
     chain.push({ map, pair })
     map = pair.value
   }
-  return removeFrom(text, chain)
-}
-
-function removeFrom(text: string, chain: { map: MapNode; pair: Pair }[]): TextChange[] {
+  while (chain.length > 1 && chain.at(-1)!.map.pairs.length === 1) chain.pop()
   const last = chain.at(-1)
-  if (!last) return []
-  const holder = chain.at(-2)
-  if (!holder || last.map.pairs.length > 1) return removePair(text, last.map, last.pair)
-  // The group around it becomes empty and goes too, unless a comment stands inside, which must not be lost.
-  const inside = text.slice(holder.pair.key.range.end, last.pair.key.range.start)
-  const behind = last.map.flow ? text.slice(last.pair.key.range.end, last.map.range.end) : ''
-  if (inside.includes('#') || behind.includes('#')) return removePair(text, last.map, last.pair)
-  return removeFrom(text, chain.slice(0, -1))
+  return last ? removePair(text, last.map, last.pair) : []
 }

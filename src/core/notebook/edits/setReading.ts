@@ -1,9 +1,14 @@
-import type { TextChange } from '../../text'
+import { lineEndOf, type TextChange } from '../../text'
 import type { Entry } from '../notebook'
-import { nodeAt, type ListNode } from '../tree'
-import { contextOf } from './layout'
-import { asFigure, Refusal, removePath, setPath } from './setPath'
-import { figureText } from './writeScalar'
+import { holdsShared, nodeAt, type ListNode, type MapNode, type TreeNode } from '../tree'
+import { commentsIn } from './comments'
+import { behindBlock, contextOf, indentOf, isNothing } from './layout'
+import { Refusal, refuseFixed, refuseMarked, refuseShared } from './refusal'
+import { dashOf } from './listItems'
+import { eraseLines } from './removePair'
+import { asFigure, clearPath, removePath, setPath } from './setPath'
+import { replaceScalar } from './replaceScalar'
+import { figureText, inFlow } from './writeScalar'
 
 /** Which of the two lengths of a sag reading: after lifting, or after pushing down. */
 export type Half = 'lifted' | 'pushed'
@@ -13,15 +18,24 @@ export type Half = 'lifted' | 'pushed'
  * `{lifted: 128, pushed: 122}`. A length that stands alone counts as `lifted`.
  */
 export function setReading(text: string, entry: Entry, path: readonly string[], half: Half, typed: string): TextChange[] {
-  const node = nodeAt(entry.node, path)
-  if (node?.alias) throw new Refusal('this value is shared with another place; change it in the text')
-  const absent = node === undefined || (node.kind === 'scalar' && node.style === 'empty')
-  if (absent) return setPath(text, entry.node, half === 'lifted' ? path : [...path, half], typed, asFigure)
+  const node = ownNode(text, entry.node, path)
+  if (node === undefined || isNothing(node)) return setPath(text, entry.node, half === 'lifted' ? path : [...path, half], typed, asFigure)
   if (node.kind === 'map') return setPath(text, entry.node, [...path, half], typed, asFigure)
   if (node.kind === 'list') return setInList(text, node, half, typed)
   if (half === 'lifted') return setPath(text, entry.node, path, typed, asFigure)
-  const alone = text.slice(node.range.start, node.range.end)
-  return [{ ...node.range, text: `[${alone}, ${figure(text, entry, typed)}]` }]
+  refuseMarked(node)
+  return replaceScalar(text, node, `[${inFlow(text, node)}, ${figure(text, entry, typed)}]`)
+}
+
+/** The node under a path, if nothing on the way stands for a value elsewhere. */
+function ownNode(text: string, root: MapNode, path: readonly string[]): TreeNode | undefined {
+  for (let depth = 0; depth < path.length; depth++) {
+    const node = nodeAt(root, path.slice(0, depth))
+    if (node?.kind === 'map') refuseFixed(text, node)
+  }
+  const found = nodeAt(root, path)
+  if (found?.kind === 'list') refuseShared(found)
+  return found
 }
 
 function figure(text: string, entry: Entry, typed: string): string {
@@ -30,28 +44,44 @@ function figure(text: string, entry: Entry, typed: string): string {
 
 function setInList(text: string, list: ListNode, half: Half, typed: string): TextChange[] {
   const item = list.items[half === 'lifted' ? 0 : 1]
-  if (item && item.kind !== 'scalar') throw new Refusal('this reading holds something else; change it in the text')
-  const written = figureText(typed, { flow: true, indent: '', lineEnd: '\n' }, item?.style)
-  if (item) return text.slice(item.range.start, item.range.end) === written ? [] : [{ ...item.range, text: written }]
+  const written = figureText(typed, { flow: true, indent: '', lineEnd: '\n' }, item?.kind === 'scalar' && !item.alias ? item.style : undefined)
+  if (item) {
+    if (item.kind !== 'scalar' || item.style === 'empty') throw new Refusal('this reading holds something else; change it in the text')
+    if (item.text === typed.trim()) return []
+    refuseMarked(item)
+    return replaceScalar(text, item, written)
+  }
   const last = list.items.at(-1)
-  if (!list.flow || (half === 'pushed' && !last)) throw new Refusal('write this reading as `[lifted, pushed]` first')
-  const at = last ? last.range.end : list.range.start + 1
-  return [{ start: at, end: at, text: last ? `, ${written}` : written }]
+  if (last) return [addToList(text, list, last, written)]
+  if (half === 'lifted') return [{ start: list.range.start + 1, end: list.range.start + 1, text: written }]
+  if (commentsIn(text, list.range.start, list.range.end).length > 0) throw new Refusal('a comment stands in this reading; change it in the text')
+  return [{ ...list.range, text: `{pushed: ${written}}` }]
+}
+
+function addToList(text: string, list: ListNode, last: TreeNode, written: string): TextChange {
+  if (list.flow) return { start: last.range.end, end: last.range.end, text: `, ${written}` }
+  const at = behindBlock(text, last)
+  return { start: at, end: at, text: `${lineEndOf(text)}${indentOf(text, dashOf(text, list, 0))}- ${written}` }
 }
 
 /** Takes out one length of a reading; the other keeps its meaning. */
 export function clearReading(text: string, entry: Entry, path: readonly string[], half: Half): TextChange[] {
-  const node = nodeAt(entry.node, path)
-  if (node?.alias) throw new Refusal('this value is shared with another place; change it in the text')
-  if (node?.kind === 'map') return removePath(text, entry.node, [...path, half])
-  if (node?.kind !== 'list') return half === 'lifted' ? removePath(text, entry.node, path) : []
-  const other = node.items[half === 'lifted' ? 1 : 0]
-  const gone = node.items[half === 'lifted' ? 0 : 1]
-  if (!gone) return []
-  if (!other) return removePath(text, entry.node, path)
-  const inside = text.slice(node.range.start, node.range.end)
-  if (!node.flow || inside.includes('#')) throw new Refusal('a comment stands in this reading; change it in the text')
-  const kept = text.slice(other.range.start, other.range.end)
-  return [{ ...node.range, text: half === 'pushed' ? kept : `{pushed: ${kept}}` }]
+  const node = ownNode(text, entry.node, path)
+  if (node?.kind === 'map') return clearPath(text, entry.node, [...path, half])
+  if (node?.kind === 'list') return clearInList(text, entry, path, node, half)
+  return half === 'lifted' ? clearPath(text, entry.node, path) : []
 }
 
+function clearInList(text: string, entry: Entry, path: readonly string[], list: ListNode, half: Half): TextChange[] {
+  const there = (node: TreeNode | undefined) => (node?.kind === 'scalar' && node.value === null ? undefined : node)
+  const [lifted, pushed] = [there(list.items[0]), there(list.items[1])]
+  const [gone, other] = half === 'lifted' ? [lifted, pushed] : [pushed, lifted]
+  if (!gone) return []
+  if (list.items.length > 2 || gone.kind !== 'scalar' || (other && other.kind !== 'scalar')) throw new Refusal('this reading holds something else; change it in the text')
+  if (!other) return removePath(text, entry.node, path)
+  if (holdsShared(list) || other.marked) refuseMarked({ ...other, marked: true })
+  if (!list.flow && half === 'pushed') return [eraseLines(text, dashOf(text, list, 1), gone.range.end)]
+  if (!list.flow || commentsIn(text, list.range.start, list.range.end).length > 0) throw new Refusal('write this reading as `{lifted: …, pushed: …}` first, in the text')
+  const kept = text.slice(other.range.start, other.range.end)
+  return [{ ...list.range, text: half === 'pushed' ? kept : `{pushed: ${kept}}` }]
+}

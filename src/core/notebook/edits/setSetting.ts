@@ -2,9 +2,11 @@ import type { Leg } from '../../adjusters/adjuster'
 import type { TextChange } from '../../text'
 import type { Entry, Setting } from '../notebook'
 import { pairOf } from '../tree'
-import { contextOf } from './layout'
-import { asFigure, Refusal, removePath, setPath } from './setPath'
-import { figureText } from './writeScalar'
+import { contextOf, isNothing } from './layout'
+import { refuseFixed, refuseMarked } from './refusal'
+import { replaceScalar } from './replaceScalar'
+import { asFigure, clearPath, Refusal, setPath } from './setPath'
+import { figureText, inFlow } from './writeScalar'
 
 /**
  * Sets an adjuster's position in an entry. For one leg of a pair the other leg's value stays as it is written: a value
@@ -13,12 +15,12 @@ import { figureText } from './writeScalar'
  * @throws Refusal where what stands there cannot be edited as one value
  */
 export function setSetting(text: string, entry: Entry, adjusterId: string, leg: Leg | undefined, typed: string): TextChange[] {
-  const pair = pairOf(pairOf(entry.node, 'settings')?.value, adjusterId)
+  const value = pairOf(pairOf(entry.node, 'settings')?.value, adjusterId)?.value
   const shared = sharedOf(entry, adjusterId, leg)
   if (shared && leg) return splitShared(text, entry, shared, leg, typed)
-  if (pair?.value.kind === 'map' && !leg) throw new Refusal(`\`${adjusterId}\` is set leg by leg here`)
-  const wholeHere = leg && (pair === undefined || pair.value.kind === 'map')
-  return setPath(text, entry.node, wholeHere ? ['settings', adjusterId, leg] : ['settings', adjusterId], typed, asFigure)
+  if (value?.kind === 'map' && !leg) throw new Refusal(`\`${adjusterId}\` is set leg by leg here`)
+  const byLeg = leg && (value === undefined || value.kind === 'map' || isNothing(value))
+  return setPath(text, entry.node, byLeg ? ['settings', adjusterId, leg] : ['settings', adjusterId], typed, asFigure)
 }
 
 /** The one value written for both legs, if that is what stands there. */
@@ -28,15 +30,19 @@ function sharedOf(entry: Entry, adjusterId: string, leg: Leg | undefined): Setti
 }
 
 function splitShared(text: string, entry: Entry, shared: Setting, leg: Leg, typed: string): TextChange[] {
-  const { range, style, alias } = shared.node
-  const settings = pairOf(entry.node, 'settings')!.value
-  if (settings.kind !== 'map' || settings.alias || alias) throw new Refusal('this value is shared with another place; change it in the text')
-  const stood = text.slice(range.start, range.end)
-  const context = { ...contextOf(text, settings), flow: true }
-  const wanted = figureText(typed, context, style)
-  if (wanted === stood) return []
+  const { node } = shared
+  if (node.text === typed.trim()) return []
+  refuseElsewhere(text, entry, shared)
+  const stood = inFlow(text, node)
+  const wanted = figureText(typed, { ...contextOf(text, entry.node), flow: true }, node.alias ? undefined : node.style)
   const both = shared.adjuster.legs.map((each) => `${each}: ${each === leg ? wanted : stood}`)
-  return [{ ...range, text: `{${both.join(', ')}}` }]
+  return replaceScalar(text, node, `{${both.join(', ')}}`)
+}
+
+function refuseElsewhere(text: string, entry: Entry, { node }: Setting): void {
+  const settings = pairOf(entry.node, 'settings')!.value
+  for (const map of [entry.node, settings]) if (map.kind === 'map') refuseFixed(text, map)
+  refuseMarked(node)
 }
 
 /**
@@ -45,10 +51,11 @@ function splitShared(text: string, entry: Entry, shared: Setting, leg: Leg, type
  */
 export function clearSetting(text: string, entry: Entry, adjusterId: string, leg: Leg | undefined): TextChange[] {
   const shared = sharedOf(entry, adjusterId, leg)
-  if (shared && leg && shared.adjuster.legs.length > 1) {
+  if (shared && leg) {
+    refuseElsewhere(text, entry, shared)
     const other = shared.adjuster.legs.find((each) => each !== leg)!
-    return [{ ...shared.node.range, text: `{${other}: ${text.slice(shared.node.range.start, shared.node.range.end)}}` }]
+    return replaceScalar(text, shared.node, `{${other}: ${inFlow(text, shared.node)}}`)
   }
-  const pair = pairOf(pairOf(entry.node, 'settings')?.value, adjusterId)
-  return removePath(text, entry.node, leg && pair?.value.kind === 'map' ? ['settings', adjusterId, leg] : ['settings', adjusterId])
+  const value = pairOf(pairOf(entry.node, 'settings')?.value, adjusterId)?.value
+  return clearPath(text, entry.node, leg && value?.kind === 'map' ? ['settings', adjusterId, leg] : ['settings', adjusterId])
 }

@@ -11,6 +11,8 @@ export interface Context {
 /** Characters that stand for themselves wherever a figure is written. */
 const plainFigure = /^(?![-?%\s])[\w.+\-−/ ¼½¾⅓⅔⅙⅚⅛⅜⅝⅞⁄%°·″]*[\w¼½¾⅓⅔⅙⅚⅛⅜⅝⅞%°″]$|^-[\d.][\d. ]*[\w %/]*$/
 const reserved = /^(null|true|false|~)$/i
+/** What is longer is no figure, whatever it looks like. */
+const longestFigure = 120
 
 /**
  * A figure as it was typed: a position, a quantity, a date. Written plain wherever YAML lets it, so that `3` stays a
@@ -18,7 +20,7 @@ const reserved = /^(null|true|false|~)$/i
  */
 export function figureText(typed: string, context: Context, like?: ScalarNode['style']): string {
   const text = typed.trim().replace(/\s+/g, ' ')
-  if (!plainFigure.test(text) || reserved.test(text)) return proseText(text, context, like)
+  if (text.length > longestFigure || !plainFigure.test(text) || reserved.test(text)) return proseText(text, context, like)
   return like === 'single' ? `'${text}'` : like === 'double' ? `"${text}"` : text
 }
 
@@ -36,9 +38,17 @@ export function proseText(typed: string, context: Context, like?: ScalarNode['st
   return stringify({ k: text }, { lineWidth: 0 }).slice(3, -1)
 }
 
+/** What stands in the text for a value, for a place inside of `{…}` or `[…]`: as it is, wherever it may stand there. */
+export function inFlow(text: string, node: ScalarNode): string {
+  const stood = text.slice(node.range.start, node.range.end)
+  if (node.alias || node.style === 'single' || node.style === 'double') return stood
+  const isSafe = node.style === 'plain' && /^[^,[\]{}:?#&*!|>'"%@`\r\n-][^,[\]{}:#\r\n]*$/.test(stood)
+  return isSafe ? stood : figureText(node.text, { flow: true, indent: '', lineEnd: '\n' })
+}
+
 const unprintable = /[\x00-\x1f\x7f-\x9f\u2028\u2029\ufeff\ud800-\udfff\ufffe\uffff]/
-/** Lines without odd spaces at their ends, and none that a literal block would change. */
-const blockSafe = /^(?![ \t\n])(?:[^\x00-\x09\x0b-\x1f\x7f-\x9f\u2028\u2029\ufeff\ud800-\udfff\ufffe\uffff])*[^\s]$/
+/** Printable throughout, with nothing at its ends that a literal block would change. */
+const blockSafe = /^(?![ \t\n])[^\x00-\x09\x0b-\x1f\x7f-\x9f\u2028\u2029\ufeff\ud800-\udfff\ufffe\uffff]*(?<!\s)$/
 
 /** JSON's strings are YAML's double-quoted ones; what YAML does not count as printable is escaped besides. */
 function quoted(text: string): string {
