@@ -94,13 +94,13 @@ async function checkAll(name, programs) {
 
 /** Runs a test suite that leaves its sums in a file; a suite that ends without them, or hangs, is a failure of its own. */
 async function suite(name, limitSeconds, command) {
-  const results = join(cache, `${name.replace(' ', '-')}.json`)
+  const results = join(cache, `${name.replace(' ', '-')}-${process.pid}.json`)
   mkdirSync(cache, { recursive: true })
-  rmSync(results, { force: true })
   const started = Date.now()
   console.log(`\n${name}:`)
   const { code } = await run(command(results), limitSeconds, 'inherit')
   const { passed = 0, failed = 0, skipped = 0, finished = false, running: last } = existsSync(results) ? JSON.parse(readFileSync(results, 'utf8')) : {}
+  rmSync(results, { force: true })
   sums.passed += passed
   sums.failed += failed
   sums.skipped += skipped

@@ -1,6 +1,21 @@
 // The part of the suite that runs in the editor's extension host: hands every test file to mocha, reports each test on the
 // console as it ends, and leaves the sums in a file for the runner. The runner (test/workbench/suite.mjs) finds all
 // `test/editor/**/*.test.ts` by pattern, bundles them with this file and calls `run`.
+//
+// To add a test, add a file there; it may use `vscode`, Playwright's page and frames, and what stands in window.ts (keys,
+// pictures, themes), workspace.ts (files, documents, problems), waiting.ts and accessibility.ts:
+//
+//   it('writes what was typed into the cell', async () => {
+//     const notebook = sample('tern-650.setup.yaml')           // in this test's own copy of the samples
+//     await openGrid(notebook)
+//     await (await gridFrame()).getByRole('gridcell', { name: '6 in' }).first().click()
+//     await type('5 in')
+//     await press('Enter')
+//     await until('the text has it', async () => (await textOf(notebook)).includes('5 in'))
+//   })
+//
+// Before each test no editor is open and the window has its usual size and theme. A failed test leaves a picture of the
+// window in .cache/editor-suite/pictures, and the editor's own logs are in .cache/editor-suite/logs.
 import Mocha from 'mocha'
 import { keepSums, mapStacks, redirectReporters, say } from './report'
 import { settings } from './settings'

@@ -1,7 +1,7 @@
 import assert from 'node:assert/strict'
 import * as vscode from 'vscode'
-import { openText, textOf, write } from './workspace'
-import { page, press, type } from './window'
+import { openGrid, openText, sample, textOf, write } from './workspace'
+import { gridFrame, page, press, type } from './window'
 import { until } from './waiting'
 
 describe('the workbench', () => {
@@ -16,6 +16,12 @@ describe('the workbench', () => {
     assert.ok(extension, 'the extension is installed')
     await extension.activate()
     assert.equal(extension.isActive, true)
+  })
+
+  it('shows a notebook in the grid', async () => {
+    await openGrid(sample('tern-650.setup.yaml'))
+    const grid = await gridFrame()
+    await grid.getByText('Tern 650').first().waitFor()
   })
 
   it('takes real key presses into an ordinary file and takes them back', async () => {

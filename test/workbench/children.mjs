@@ -34,14 +34,16 @@ export async function endChild(child, patienceMs = 5000) {
 /** On the first signal that asks us to end, does `cleanUp` first; a second one ends us at once. */
 export function endOnSignal(cleanUp) {
   let asked = false
-  for (const [signal, code] of [['SIGINT', 130], ['SIGTERM', 143], ['SIGHUP', 129]]) {
-    process.on(signal, async () => {
-      if (asked) process.exit(code)
-      asked = true
-      await cleanUp().catch(() => undefined)
-      process.exit(code)
-    })
+  const end = async code => {
+    if (asked) process.exit(code)
+    asked = true
+    await cleanUp().catch(() => undefined)
+    process.exit(code)
   }
+  for (const [signal, code] of [['SIGINT', 130], ['SIGTERM', 143], ['SIGHUP', 129]]) process.on(signal, () => end(code))
+  // npm puts a shell between itself and us, and a signal to npm ends that shell alone.
+  const parent = process.ppid
+  if (process.env.npm_lifecycle_event) setInterval(() => process.ppid !== parent && !asked && end(143), 1000).unref()
 }
 
 /** Signals a whole process group, by its head; on Windows, which has no groups, ends the tree below it. */

@@ -14,8 +14,9 @@ const { values: options, positionals } = parseArgs({
   options: { desktop: { type: 'boolean' }, grep: { type: 'string' }, results: { type: 'string' } },
 })
 const output = join(cache, 'editor-suite')
-const bundle = join(output, 'suite.js')
-const entry = join(output, 'index.js')
+// Below the repository, so that it finds the packages; of our own, so that two runs do not meet.
+const bundle = join(output, `run-${process.pid}`)
+const entry = join(bundle, 'index.js')
 const logs = join(output, 'logs')
 const folder = temporaryFolder()
 
@@ -30,6 +31,7 @@ try {
   process.exitCode = 1
 } finally {
   await removeFolder(folder)
+  await removeFolder(bundle)
 }
 
 // The files are found by pattern, so that a test that exists is a test that runs.
@@ -39,7 +41,7 @@ async function bundleSuite() {
   const list = files.map(path => `{ path: ${JSON.stringify(path)}, load: () => require(${JSON.stringify(`./${path}`)}) }`)
   await build({
     stdin: { contents: `import { runSuite } from './test/editor/suite'\nexport const run = () => runSuite([${list.join(', ')}])\n`, resolveDir: root, loader: 'ts' },
-    outfile: bundle, bundle: true, platform: 'node', format: 'cjs', target: 'node20', sourcemap: 'inline', logLevel: 'warning',
+    outfile: join(bundle, 'suite.js'), bundle: true, platform: 'node', format: 'cjs', target: 'node20', sourcemap: 'inline', logLevel: 'warning',
     external: ['vscode', 'mocha', 'playwright-core', 'axe-core'],
   })
   // Source maps count only for what is loaded after they are asked for, hence the two files.
