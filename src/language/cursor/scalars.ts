@@ -33,11 +33,16 @@ export function keyAt(text: string, at: number, stop: number): { key: string; en
     const colon = skipSpaces(text, end, stop)
     return colon < stop && isColon(text, colon) ? { key: text.slice(at + 1, end - 1), end: colon + 1 } : undefined
   }
-  for (let colon = at; colon < stop; colon++) {
-    if (isComment(text, colon)) return undefined
-    if (isColon(text, colon)) return { key: text.slice(at, colon).trimEnd(), end: colon + 1 }
+  for (let colon = text.indexOf(':', at); colon >= 0 && colon < stop; colon = text.indexOf(':', colon + 1)) {
+    if (isColon(text, colon)) return hasComment(text, at, colon) ? undefined : { key: text.slice(at, colon).trimEnd(), end: colon + 1 }
   }
   return undefined
+}
+
+/** Whether a comment begins in a stretch of a line without quotes. */
+export function hasComment(text: string, from: number, stop: number): boolean {
+  for (let at = text.indexOf('#', from); at >= 0 && at < stop; at = text.indexOf('#', at + 1)) if (isComment(text, at)) return true
+  return false
 }
 
 /** A colon that ends a key in block style. */

@@ -1,4 +1,4 @@
-import { closingQuote, flowPlainEnd, isBlank, isComment, isFlowColon, isQuote, keyAt, quoteEnd, skipSpaces } from './scalars'
+import { closingQuote, flowPlainEnd, hasComment, isBlank, isComment, isFlowColon, isQuote, keyAt, quoteEnd, skipSpaces } from './scalars'
 
 /** A map or list that is open where the scan ends. */
 export interface Frame {
@@ -114,7 +114,7 @@ export class Scan {
 
   /** Half a key, or a scalar that stands on a line of its own. */
   #bare(at: number, stop: number, column: number): void {
-    for (let each = at; each < stop; each++) if (isComment(this.text, each)) return
+    if (hasComment(this.text, at, stop)) return
     this.place = 'line'
     this.column = column
     this.token = isQuote(this.text[at]) ? { start: at + 1, quote: this.text[at]! } : { start: at }
@@ -148,7 +148,7 @@ export class Scan {
       return
     }
     if (isQuote(text[at])) return this.#openQuote(at, stop, 'value', map.column)
-    for (let each = at; each < stop; each++) if (isComment(text, each)) return
+    if (hasComment(text, at, stop)) return
     this.place = 'value'
     this.token = { start: at }
   }
@@ -238,7 +238,7 @@ export class Scan {
 /** Scans from the top-level key above the cursor to the cursor; nothing further up can be open there. */
 export function scanTo(text: string, offset: number): Scan {
   const scan = new Scan(text)
-  for (let at = sectionStart(text, offset); ;) {
+  for (let at = sectionStart(text, offset), far = false; ;) {
     const next = text.indexOf('\n', at)
     if (next < 0 || next >= offset) {
       scan.line(at, text[offset - 1] === '\r' && next === offset ? offset - 1 : offset)
@@ -246,7 +246,26 @@ export function scanTo(text: string, offset: number): Scan {
     }
     scan.line(at, text[next - 1] === '\r' && next > at ? next - 1 : next)
     at = next + 1
+    const list = scan.top?.kind === 'map' ? scan.frames.at(-2) : undefined
+    if (far || list?.kind !== 'list' || list.flow || scan.frames.length !== 3) continue
+    // A section's first item is open: of the items behind it only the last before the cursor matters.
+    far = true
+    at = skipItems(text, at, offset, list)
   }
+}
+
+/** Counts the items of a list up to the cursor, and gives the beginning of the last one's line. */
+function skipItems(text: string, from: number, offset: number, list: Frame): number {
+  const dash = `\n${' '.repeat(list.column)}-`
+  let last = from
+  let items = 0
+  for (let at = text.indexOf(dash, from - 1); at >= 0 && at + dash.length < offset; at = text.indexOf(dash, at + 1)) {
+    if (!isBlank(text[at + dash.length])) continue
+    // The scan itself counts the one it goes on with.
+    if (items++ > 0) list.index++
+    last = at + 1
+  }
+  return last
 }
 
 /** The beginning of the last line at or above the cursor that has a top-level key. */

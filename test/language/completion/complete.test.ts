@@ -39,10 +39,10 @@ const setting = (value: string) => entry(`settings: {${value}`)
 
 describe('complete', () => {
   describe('keys', () => {
-    it('offers the keys of the notebook that are missing', () => check('format: 1\n|', ['machine', 'rider', 'adjusters', 'entries', 'rules', 'accepted', 'notes']))
-    it('offers the keys of a group, with what was typed', () => check('machine:\n  name: x\n  fr|', ['use', 'service_manual', 'front', 'rear', 'geometry', 'axle_loads', 'notes']))
+    it('offers the keys of the notebook that are missing', () => check('format: 1\n|', ['machine', 'rider', 'adjusters', 'entries', '…']))
+    it('offers the keys of a group, with what was typed', () => check('machine:\n  name: x\n  fr|', ['use', 'service_manual', 'front', 'rear', '…']))
     it('offers keys inside of braces', () => check('rider: {name: x, |}', ['kitted_mass', 'notes']))
-    it('offers keys from every part of a group', () => check('machine: {front: {|', ['spring_rate', 'travel', 'spring_preload', 'unsprung_mass', 'targets']))
+    it('offers keys from every part of a group', () => check('machine: {front: {|', ['spring_rate', 'travel', '…']))
     it('offers what makes an adjuster', () => check('adjusters:\n  a: {on: fork, |', ['label', 'legs', 'controls', 'counts', '…']))
     it('offers nothing among sentences', () => check('notes: some |words', []))
     it('offers nothing in a comment', () => check('machine:\n  # fr|', []))

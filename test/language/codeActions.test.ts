@@ -1,0 +1,85 @@
+import assert from 'node:assert/strict'
+import { readNotebook } from '../../src/core/notebook/readNotebook'
+import { checkNotebook } from '../../src/core/rules/checkNotebook'
+import { applyChanges } from '../../src/core/text'
+import { codeActions, type CodeAction } from '../../src/language/codeActions'
+import { aNotebook } from './aNotebook'
+import { marked } from './marked'
+
+function actionsAt(source: string): { text: string; actions: CodeAction[] } {
+  const { text, offset } = marked(source)
+  const notebook = readNotebook(text)
+  return { text, actions: codeActions(notebook, checkNotebook(notebook), { start: offset, end: offset }) }
+}
+
+/** What is offered where `|` stands. */
+function check(source: string, expected: string[]) {
+  assert.deepEqual(actionsAt(source).actions.map(({ title }) => title), expected)
+}
+
+/** How the text ends after taking an offer, the cursor as `|` where it is put. */
+function checkTaken(source: string, title: string, expected: string) {
+  const { text, actions } = actionsAt(source)
+  const action = actions.find((each) => each.title === title)
+  assert.ok(action, `‘${title}’ is offered among ${actions.map((each) => each.title).join('; ')}`)
+  const after = applyChanges(text, action.changes)
+  const shown = action.cursor === undefined ? after : `${after.slice(0, action.cursor)}|${after.slice(action.cursor)}`
+  assert.equal(shown.slice(-expected.length), expected)
+}
+
+const entry = (lines: string) => `${aNotebook}  - id: run-2\n${lines.replace(/^(?=.)/gm, '    ')}`
+
+describe('codeActions', () => {
+  describe('the repairs that findings carry', () => {
+    it('convert a count from the other end', () => checkTaken(entry('settings: {shock_rebound: |15 in}\nreason: x\n'), 'Write ‘7 clicks out’', '{shock_rebound: 7 clicks out}\n    reason: x\n'))
+    it('convert a count in another unit', () => checkTaken(entry('settings: {shock_rebound: |1 turn out}\nreason: x\n'), 'Write ‘8 clicks out’', '{shock_rebound: 8 clicks out}\n    reason: x\n'))
+    it('match the other leg', () => checkTaken(entry('settings: {fork_rebound: {left: |2 out}}\nreason: x\n'), 'Write ‘3 out’ for the left leg, like the other', '{fork_rebound: {left: 3 out}}\n    reason: x\n'))
+    it('take the nearest name', () => checkTaken(entry('settings: {shock_reb|ond: 7}\n'), 'Write ‘shock_rebound’', '{shock_rebound: 7}\n'))
+    it('are meant where there is but one', () => assert.equal(actionsAt(entry('settings: {shock_reb|ond: 7}\n')).actions[0]!.preferred, true))
+    it('are not meant where there are several', () => assert.equal(actionsAt(entry('settings: {fork_rebound: {left: |2 out}}\n')).actions[0]!.preferred, false))
+    it('are offered only where the finding stands', () => check(entry('sett|ings: {shock_rebond: 7}\n'), []))
+  })
+
+  describe('adding a reason', () => {
+    it('puts it where it belongs, with the cursor behind it', () =>
+      checkTaken(`${aNotebook}  - id: ru|n-2\n    settings: {shock_rebound: 9}\n    ride: {laps: 3}\n`, 'Add a reason', '    settings: {shock_rebound: 9}\n    reason: |\n    ride: {laps: 3}\n'))
+    it('is what is meant', () => assert.equal(actionsAt(`${aNotebook}  - id: ru|n-2\n    settings: {shock_rebound: 9}\n`).actions[0]!.preferred, true))
+    it('fills one that is empty', () => checkTaken(`${aNotebook}  - id: ru|n-2\n    settings: {shock_rebound: 9}\n    reason:\n`, 'Add a reason', '    reason: |\n'))
+    it('fills one of empty quotes', () => checkTaken(`${aNotebook}  - id: ru|n-2\n    settings: {shock_rebound: 9}\n    reason: ""\n`, 'Add a reason', '    reason: "|"\n'))
+    it('puts it in quotes inside of braces, where a comma would cut it', () => checkTaken(`${aNotebook}  - {id: ru|n-2, settings: {shock_rebound: 9}}\n`, 'Add a reason', '{id: run-2, settings: {shock_rebound: 9}, reason: "|"}\n'))
+    it('keeps line ends', () => checkTaken(`${aNotebook}  - id: ru|n-2\n    settings: {shock_rebound: 9}\n`.replaceAll('\n', '\r\n'), 'Add a reason', '9}\r\n    reason: |\r\n'))
+    it('adds the one an acceptance lacks', () => checkTaken(`${aNotebook}accepted:\n  - finding: |legs-differ\n    entry: found\n`, 'Add the reason', '  - finding: legs-differ\n    entry: found\n    reason: |\n'))
+    it('adds it inside of braces', () => checkTaken(`${aNotebook}accepted:\n  - {finding: |legs-differ, entry: found}\n`, 'Add the reason', '  - {finding: legs-differ, entry: found, reason: "|"}\n'))
+    it('is not offered where an anchor shares the entry', () => check('adjusters:\n  a: {on: shock, controls: rebound, counts: clicks}\nentries:\n  - {id: f, settings: {a: 1}}\n  - &x {id: |g, settings: {a: 2}}\nnotes: *x\nformat: 1\n', ['Accept no-reason in ‘g’, with a reason']))
+  })
+
+  describe('accepting', () => {
+    it('writes what is accepted, and leaves the reason to be written', () =>
+      checkTaken(aNotebook.replace('left: 3 out', 'left: 3| out').replace('right: 6 out}', 'right: 6 out}').replace('{left: 3| out, right: 6 out}', '{left: 3 out, right: |6 out}'),
+        'Accept legs-differ in ‘found’, with a reason', 'accepted:\n  - finding: legs-differ\n    entry: found\n    about: fork_rebound/right\n    reason: |\n'))
+    it('adds to those that stand there', () =>
+      checkTaken(`${aNotebook.replace('right: 6 out', 'right: |6 out')}accepted:\n  - {finding: no-reason, entry: run-1, reason: x}\n`, 'Accept legs-differ in ‘found’, with a reason',
+        '  - finding: legs-differ\n    entry: found\n    about: fork_rebound/right\n    reason: |\n'))
+    it('says that it is for the whole notebook where the finding has no entry', () => check(`${aNotebook}som|ething: 1\n`, ['Accept unknown-key everywhere in this notebook, with a reason']))
+    it('is not offered for what reading finds', () => check(`${aNotebook}notes: |[]\n`, []))
+    it('takes one out that accepts nothing any more', () =>
+      checkTaken(`${aNotebook}accepted:\n  - {finding: legs-differ, entry: found, reason: x}\n  - {finding: |no-reason, entry: found, reason: x}\n`, 'Take this acceptance out', 'accepted:\n  - {finding: legs-differ, entry: found, reason: x}\n'))
+    it('takes the list out with the only one', () => checkTaken(`${aNotebook}accepted:\n  - {finding: |no-reason, entry: found, reason: x}\n`, 'Take this acceptance out', 'reason: brought to the left\n'))
+  })
+
+  describe('a fact that is missing', () => {
+    it('is noted on the adjuster, with the cursor where its number goes', () => {
+      const { text, actions } = actionsAt(entry('settings: {fork_rebound: |1 turn out}\nreason: x\n'))
+      const action = actions.find(({ title }) => title === 'Note `clicks_per_turn` on Fork rebound, to convert it')
+      assert.ok(action)
+      const after = applyChanges(text, action.changes)
+      assert.equal(`${after.slice(0, action.cursor)}|${after.slice(action.cursor)}`.split('\n')[3]!.slice(-43), 'tool: flat screwdriver, clicks_per_turn: |}')
+    })
+  })
+
+  it('offers only what is carried in a newer format', () => {
+    const { actions } = actionsAt(aNotebook.replace('format: 1', 'format: |2'))
+    assert.deepEqual(actions.map(({ title }) => title), [])
+  })
+  it('offers nothing in a broken text but what is carried', () => check(`${aNotebook}accepted: |[\n`, []))
+})
