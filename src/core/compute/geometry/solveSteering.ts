@@ -72,7 +72,7 @@ function findContradiction(set: SteeringSet, key: SteeringKey): Contradiction | 
   if (!written || !computed || isMissing(computed)) return undefined
   const by = written.value - computed.value
   const tolerance = Math.max(contradictionToleranceMm, 2 * Math.hypot(written.u ?? 0, computed.u ?? 0))
-  return Math.abs(by) > tolerance ? { of: key, written: written.value, computed: computed.value, by, unit: computed.unit } : undefined
+  return Number.isFinite(by) && Math.abs(by) > tolerance ? { of: key, written: written.value, computed: computed.value, by, unit: computed.unit } : undefined
 }
 
 /** What to say when the set does not fix the steering end: the reasons found on the way, else what would complete it. */

@@ -47,6 +47,7 @@ export function planPreload(question: PreloadQuestion): Outcome<PreloadPlan> {
   const changeMm = needed === 'none' ? 0 : move ? move.givesMm : toMiddle.value
   const sags = { bikeMm: question.bikeSagMm?.value, riderMm: question.riderSagMm?.value }
   const after = sagsAfter(sags, changeMm, motionRatio!)
+  if (![after.bikeMm ?? 0, after.riderMm ?? 0].every(Number.isFinite)) return { missing: ['sags and a motion ratio that fit together'] }
   return { for: aim.load, needed, toMiddle, ...(move ? { move } : {}), after, limits: findLimits(aim, after, move) }
 }
 
@@ -57,6 +58,7 @@ interface Aim {
 }
 
 function findAim({ bikeSagMm, riderSagMm, bikeWindow, riderWindow }: PreloadQuestion): Outcome<Aim> {
+  if ([bikeSagMm, riderSagMm].some((sag) => sag && !Number.isFinite(sag.value))) return { missing: ['sags that are numbers'] }
   if (riderSagMm && riderWindow) return { load: 'rider', sagMm: riderSagMm, window: riderWindow }
   if (bikeSagMm && bikeWindow) return { load: 'bike', sagMm: bikeSagMm, window: bikeWindow }
   return { missing: riderSagMm || bikeSagMm ? ['a window for the sag'] : ['a sag, with the rider or of the bike alone'] }

@@ -37,11 +37,12 @@ export function perFlat(pitchMm: number): number {
 export function turnAdjuster(adjuster: PreloadAdjuster, changeMm: number): AdjusterMove | undefined {
   const { at, mmPerCount, lowest = -Infinity, highest = Infinity, step } = adjuster
   const wanted = at + changeMm / mmPerCount
-  if (!Number.isFinite(wanted) || !(step > 0) || lowest > highest) return undefined
+  if (![wanted, mmPerCount, step].every(Number.isFinite) || !(step > 0) || !(lowest <= highest)) return undefined
   // Steps are counted from where it stands: a collar at 3.3 turns has not slipped by being moved half a turn.
   const rounded = at + Math.round((wanted - at) / step) * step
   const to = Math.min(highest, Math.max(lowest, rounded))
   const byCounts = Number((to - at).toPrecision(12))
   const stopped = wanted > highest || wanted < lowest
-  return { to: Number(to.toPrecision(12)), byCounts, givesMm: byCounts * mmPerCount, shortMm: stopped ? Math.abs(wanted - to) * Math.abs(mmPerCount) : 0 }
+  const move = { to: Number(to.toPrecision(12)), byCounts, givesMm: byCounts * mmPerCount, shortMm: stopped ? Math.abs(wanted - to) * Math.abs(mmPerCount) : 0 }
+  return Object.values(move).every(Number.isFinite) ? move : undefined
 }

@@ -30,6 +30,9 @@ export interface AirSpringAt {
   volumeMl: number
 }
 
+/** Beyond these a number is no fork's but a slip of the pen, and would run on into numbers without end. */
+const [smallestMm, largestMm, largestBar] = [0.1, 10_000, 1000]
+
 const section = (diameterMm: number): number => (Math.PI / 4) * diameterMm ** 2
 
 /**
@@ -65,9 +68,11 @@ function compressedVolume({ boreMm, oilLevelMm, springVolumeMl = 0 }: AirSpring)
 }
 
 function findProblem(leg: AirSpring, exponent: number, pressureAbs: number): string | undefined {
-  if (![leg.sealDiameterMm, leg.boreMm, leg.travelMm].every((measure) => measure > 0)) return 'tube diameters and travel above zero'
+  const { sealDiameterMm, boreMm, travelMm, oilLevelMm } = leg
+  const measures = [sealDiameterMm, boreMm, travelMm, oilLevelMm]
+  if (!measures.every((measure) => measure >= smallestMm && measure <= largestMm)) return 'tube diameters, oil level and travel of a fork, in mm'
   if (!(exponent >= 1 && exponent <= 1.4)) return 'an exponent of the air between 1 (slow) and 1.4 (fast)'
-  if (!(pressureAbs > 0)) return 'an absolute pressure above zero'
+  if (!(pressureAbs > 0 && pressureAbs < largestBar)) return 'an absolute pressure above zero and below 1000 bar'
   return compressedVolume(leg) > 0 ? undefined : 'room for the air: the oil and the spring fill the tube before the travel ends'
 }
 

@@ -1,11 +1,14 @@
 import { derive, given } from '../working/derive'
-import { isMissing, reasons, type Amount, type Outcome, type Result } from '../working/result'
+import { isMissing, type Amount, type Outcome, type Result } from '../working/result'
 
 export interface TargetSpring {
   /** Load per mm of sag, N/mm. */
   wheelRate: Result
-  /** Preload as sag sees it, mm at the wheel: how far the load would have to sink an end without preload before it moves this one. */
-  wheelPreload: Result
+  /**
+   * Preload as sag sees it, mm at the wheel: how much further an end without preload would sink under the same load.
+   * The only one of the two that needs the bike's own sprung load.
+   */
+  wheelPreload: Outcome
 }
 
 /**
@@ -38,6 +41,5 @@ export function springForTargets({ bikeLoadN, riderLoadN, bikeSagMm, riderSagMm 
     formula: 'preload = W · (S − B) / R − B', unit: 'mm', from: { W, R, B, S },
     by: (v) => (v.W * (v.S - v.B)) / v.R - v.B, unless, assumptions, source,
   })
-  if (isMissing(wheelRate) || isMissing(wheelPreload)) return { missing: reasons(wheelRate, wheelPreload) }
-  return { wheelRate, wheelPreload }
+  return isMissing(wheelRate) ? wheelRate : { wheelRate, wheelPreload }
 }

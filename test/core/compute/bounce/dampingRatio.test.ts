@@ -66,6 +66,12 @@ describe('dampingRatio', () => {
     nearRelative(get(dampingRatio({ heightsMm: heights.map((value) => ({ value, u: 0.577 })), spacing: 'halfCycle' })).u, spread, 0.03)
   })
 
+  it('shows the formula for two heights and the line for more', () => {
+    const formula = (...heightsMm: number[]) => get(dampingRatio({ heightsMm, spacing: 'halfCycle' })).working.formula
+    assert.equal(formula(40, 10), 'ratio = δ / √(π² + δ²), δ = ln(x0 / x1)')
+    assert.equal(formula(40, 15, 6), 'ratio = δ / √(π² + δ²), δ = −slope of ln(x0), … ln(x2) over the swings')
+  })
+
   it('says what is missing', () => {
     assert.match(missingOf(dampingRatio({ heightsMm: [40], spacing: 'halfCycle' }))[0]!, /two swing heights/)
     assert.match(missingOf(dampingRatio({ heightsMm: [40, 0], spacing: 'halfCycle' }))[0]!, /above zero/)

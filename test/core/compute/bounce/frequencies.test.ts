@@ -58,5 +58,7 @@ describe('frequencyFromDeflection and frequencyFromRate', () => {
   it('say what is missing', () => {
     assert.deepEqual(missingOf(frequencyFromDeflection(0)), ['a deflection above zero'])
     assert.deepEqual(missingOf(frequencyFromRate({ wheelRateNPerMm: 18, sprungLoadN: undefined })), ['sprung load on this end'])
+    assert.equal(missingOf(frequencyFromRate({ wheelRateNPerMm: 0, sprungLoadN: 1350 })).length, 1)
+    assert.equal(missingOf(frequencyFromRate({ wheelRateNPerMm: 18, sprungLoadN: 0 })).length, 1)
   })
 })

@@ -14,6 +14,8 @@ describe('overshoot', () => {
     near(overshoot(0.4037), 0.2500130787, 1e-6)
   })
 
+  it('is the whole push without damping', () => assert.equal(overshoot(0), 1))
+
   it('is none from a ratio of 1 on, and undefined below 0', () => {
     assert.deepEqual([overshoot(1), overshoot(1.5), overshoot(-0.1), overshoot(NaN)], [0, 0, undefined, undefined])
   })

@@ -50,6 +50,7 @@ describe('solveSteering', () => {
 
   it('asks for what would complete the set', () => {
     assert.deepEqual(missingOf(solveSteering({ rakeDeg: 24, offsetMm: 30 })), ['front tyre radius, or the trail'])
+    assert.deepEqual(missingOf(solveSteering({ rakeDeg: 24, trailMm: 100 })), ['one more of offset of the axle from the steering axis, front tyre radius'])
     assert.deepEqual(missingOf(solveSteering({ offsetMm: 30 })), ['rake', 'front tyre radius'])
     assert.deepEqual(missingOf(solveSteering({})), ['rake', 'offset of the axle from the steering axis', 'front tyre radius'])
   })

@@ -18,6 +18,7 @@ describe('progressivity', () => {
 
   it('says what is missing', () => {
     assert.deepEqual(missingOf(progressivity({ motionRatio: 0.45 }, undefined)), ['wheel travel'])
+    assert.deepEqual(missingOf(progressivity({ motionRatio: 0.45 }, 0)), ['wheel travel'])
     assert.equal(missingOf(progressivity({ table: [[0, 0], [50, 25]] }, 100)).length, 1)
     assert.equal(missingOf(progressivity(undefined, 100)).length, 1)
   })

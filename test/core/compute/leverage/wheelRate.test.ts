@@ -44,10 +44,17 @@ describe('wheelSpring', () => {
     }))
   })
 
+  it('says whether the leverage was measured or taken as constant', () => {
+    assert.match(at(65).rate.working.assumptions.join(), /measured leverage/)
+    const constant = get(wheelSpring({ springRateNPerMm: 95, preloadMm: 10, leverage: { motionRatio: 0.5 }, wheelMm: 65 }))
+    assert.match(constant.rate.working.assumptions.join(), /constant motion ratio/)
+  })
+
   it('says what is missing, and guesses nothing beyond the table', () => {
     assert.deepEqual(missingOf(wheelSpring({ springRateNPerMm: undefined, preloadMm: 10, leverage: { motionRatio: 0.5 }, wheelMm: 40 })), ['spring rate'])
     assert.deepEqual(missingOf(wheelSpring({ springRateNPerMm: 95, preloadMm: 10, leverage: undefined, wheelMm: 40 })), ['motion ratio or leverage table'])
     assert.deepEqual(missingOf(wheelSpring({ springRateNPerMm: 95, preloadMm: 10, leverage: { table: rising }, wheelMm: 140 })), ['a leverage table that reaches 140 mm of wheel travel'])
     assert.equal(missingOf(wheelSpring({ springRateNPerMm: 95, preloadMm: 10, leverage: { table: rising }, wheelMm: undefined })).length, 1)
+    for (const wheelMm of [-1, NaN]) assert.deepEqual(missingOf(wheelSpring({ springRateNPerMm: 95, preloadMm: 10, leverage: { motionRatio: 0.5 }, wheelMm })), ['place in the wheel travel'])
   })
 })

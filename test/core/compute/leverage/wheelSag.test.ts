@@ -28,6 +28,7 @@ describe('wheelSag', () => {
     assert.match(missingOf(wheelSag({ ...rear, loadN: 90_000, leverage: { table } }))[0]!, /carries the load/)
     assert.equal(missingOf(wheelSag({ ...rear, loadN: NaN, leverage: { table } })).length, 1)
     assert.equal(missingOf(wheelSag({ ...rear, travelMm: 0, leverage: { table } })).length, 1)
+    assert.deepEqual(missingOf(wheelSag({ ...rear, springRateNPerMm: 0, leverage: { table } })), ['a travel and a spring rate above zero'])
     assert.equal(missingOf(wheelSag({ ...rear, leverage: undefined })).length, 1)
   })
 })

@@ -23,8 +23,13 @@ describe('axleLoads', () => {
     }))
   })
 
+  it('tells a machine that stands on one wheel', () => {
+    assert.equal(get(axleLoads({ frontKg: 0, rearKg: 200, wheelbaseMm: 1400 })).behindFrontMm.value, 1400)
+  })
+
   it('says what is missing', () => {
     assert.deepEqual(missingOf(axleLoads({ frontKg: 90, rearKg: undefined, wheelbaseMm: undefined })), ['weight on the rear axle', 'wheelbase'])
     assert.deepEqual(missingOf(axleLoads({ frontKg: 0, rearKg: 0, wheelbaseMm: 1400 })), ['axle weights above zero'])
+    assert.deepEqual(missingOf(axleLoads({ frontKg: -5, rearKg: 200, wheelbaseMm: 1400 })), ['axle weights above zero'])
   })
 })

@@ -48,6 +48,10 @@ describe('liftingDeceleration and liftingAcceleration', () => {
     near(valueOf(liftingDeceleration({ behindFrontMm: 700, heightMm: 1000, slope: -0.1 })), 0.6, 1e-9)
   })
 
+  it('mirrored: a slope of 10 % up makes the front lift 0.1 g sooner', () => {
+    near(valueOf(liftingAcceleration({ aheadOfRearMm: 700, heightMm: 1000, slope: 0.1 })), 0.6, 1e-9)
+  })
+
   it('are where the load of the lifting wheel is zero', () => {
     fc.assert(fc.property(number(500, 900), number(400, 900), (aheadOfRearMm, heightMm) => {
       const of = { ...machine, aheadOfRearMm, heightMm }

@@ -26,9 +26,14 @@ describe('sharedRiderLoad', () => {
   it('from memory, no source: else 40 ± 10 % in front and 60 ± 10 % at the rear, said and in the uncertainty', () => {
     const [front, rear] = [get(sharedRiderLoad({ end: 'front', riderKg: 84 })), get(sharedRiderLoad({ end: 'rear', riderKg: 84 }))]
     near(front.value + rear.value, 84 * 9.80665, 1e-9)
-    near(front.u, (84 * 9.80665 * 0.1) / Math.sqrt(3), 1e-9)
+    for (const end of [front, rear]) near(end.u, (84 * 9.80665 * 0.1) / Math.sqrt(3), 1e-9)
     assert.match(front.working.assumptions.join(), /40 ± 10 %.*assumption/)
     near(assumedRiderShare.front.value + assumedRiderShare.rear.value, 1, 1e-12)
+  })
+
+  it('takes a share of nothing and of all', () => {
+    assert.equal(valueOf(sharedRiderLoad({ end: 'rear', riderKg: 84, share: 0 })), 0)
+    near(valueOf(sharedRiderLoad({ end: 'rear', riderKg: 84, share: 1 })), 84 * 9.80665, 1e-9)
   })
 
   it('has none for a share that is none, or without a rider', () => {

@@ -53,6 +53,8 @@ describe('planPreload', () => {
   it('says what is missing', () => {
     assert.deepEqual(missingOf(planPreload({ motionRatio: 1 })), ['a sag, with the rider or of the bike alone'])
     assert.deepEqual(missingOf(planPreload({ riderSagMm: { value: 38 }, motionRatio: 1 })), ['a window for the sag'])
+    assert.deepEqual(missingOf(planPreload({ bikeSagMm: { value: 8 }, riderWindow, motionRatio: 1 })), ['a window for the sag'])
+    assert.deepEqual(missingOf(planPreload({ bikeWindow, riderWindow, motionRatio: 1 })), ['a sag, with the rider or of the bike alone'])
     assert.deepEqual(missingOf(planPreload({ riderSagMm: { value: 38 }, riderWindow, motionRatio: undefined })), ['motion ratio, spring to sag'])
   })
 })

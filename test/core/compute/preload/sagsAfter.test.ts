@@ -13,6 +13,10 @@ describe('sagsAfter', () => {
     assert.deepEqual(sagsAfter({ bikeMm: 5, riderMm: 6 }, 8, 1).toppingOut, ['bike', 'rider'])
   })
 
+  it('counts an end that just reaches its top stop as topping out', () => {
+    assert.deepEqual(sagsAfter({ bikeMm: 8 }, 8, 1), { bikeMm: 0, toppingOut: ['bike'] })
+  })
+
   it('tells one sag where only one is known', () => {
     assert.deepEqual(sagsAfter({ riderMm: 36 }, 2, 1), { riderMm: 34, toppingOut: [] })
   })

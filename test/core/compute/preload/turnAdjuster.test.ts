@@ -22,6 +22,10 @@ describe('turnAdjuster', () => {
     assert.deepEqual(turnAdjuster(collar, -6), { to: 0, byCounts: -4, givesMm: -4, shortMm: 2 })
   })
 
+  it('tells what is wanting in mm at the spring and not in counts', () => {
+    near(turnAdjuster({ ...collar, mmPerCount: 1.5 }, 20)?.shortMm, 8, 1e-9)
+  })
+
   it('is not short where the range ends between two steps of what is wanted', () => {
     assert.equal(turnAdjuster({ ...collar, highest: 6.4 }, 2.4)?.shortMm, 0)
   })

@@ -18,6 +18,8 @@ describe('standardAtmosphere', () => {
     near(pascal(3048), 69680.6, 0.06)
   })
 
+  it('holds up to the ends of its range', () => assert.ok(standardAtmosphere(11_000)! < 0.23 && standardAtmosphere(-500)! > 1.07))
+
   it('is undefined where the formula does not hold', () => {
     assert.deepEqual([standardAtmosphere(12_000), standardAtmosphere(-600), standardAtmosphere(NaN)], [undefined, undefined, undefined])
   })

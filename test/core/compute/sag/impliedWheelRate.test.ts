@@ -33,5 +33,7 @@ describe('impliedWheelRate', () => {
     assert.equal(missingOf(impliedWheelRate({ riderLoadN: 450, bikeMm: [125], riderMm: [125] })).length, 1)
     assert.equal(missingOf(impliedWheelRate({ riderLoadN: 450, bikeMm: [125], riderMm: [130] })).length, 1)
     assert.equal(missingOf(impliedWheelRate({ riderLoadN: -1, bikeMm: [125], riderMm: [100] })).length, 1)
+    assert.deepEqual(missingOf(impliedWheelRate({ riderLoadN: 0, bikeMm: [125], riderMm: [100] })), ['a rider’s load above zero'])
+    assert.deepEqual(missingOf(impliedWheelRate({ riderLoadN: 450, bikeMm: [125], riderMm: [125] })), ['a rider sag above the bike’s'])
   })
 })

@@ -12,6 +12,9 @@ describe('judgeSag', () => {
 
   it('is sure when twice the standard uncertainty leaves the verdict as it is', () => {
     assert.equal(judgeSag({ value: 38, u: 0.7 }, window).sure, true)
+    assert.equal(judgeSag({ value: 30.5, u: 0.7 }, window).sure, false)
+    assert.equal(judgeSag({ value: 32, u: 1 }, window).sure, true)
+    assert.equal(judgeSag({ value: 38, u: 2 }, window).sure, false)
     assert.equal(judgeSag({ value: 36, u: 0.7 }, window).sure, false)
     assert.equal(judgeSag({ value: 34.5, u: 0.7 }, window).sure, false)
   })

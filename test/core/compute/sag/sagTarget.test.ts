@@ -33,6 +33,8 @@ describe('sagTarget', () => {
   it('says what is missing', () => {
     assert.deepEqual(missingOf(sagTarget({ use: undefined, end: 'front', load: 'rider' })), ['what the machine is used for'])
     assert.deepEqual(missingOf(sagTarget({ use: 'road', end: 'rear', load: 'rider' })), ['travel of this end'])
+    assert.deepEqual(missingOf(sagTarget({ use: 'road', end: 'rear', load: 'rider', travelMm: 0 })), ['travel of this end'])
+    assert.equal(get(sagTarget({ use: undefined, end: 'rear', load: 'rider', own: { low: 30, high: 30, unit: 'mm' } })).lowMm, 30)
     assert.match(missingOf(sagTarget({ use: 'enduro', end: 'front', load: 'bike' }))[0]!, /published window for enduro/)
     assert.equal(missingOf(sagTarget({ use: 'road', end: 'front', load: 'rider', own: { low: 35, high: 30, unit: 'mm' } })).length, 1)
   })

@@ -21,6 +21,8 @@ describe('forceCurve', () => {
 
   it('leaves out places without a finite force, and gives none without travel', () => {
     assert.equal(forceCurve(100, [{ name: 'odd', at: (mm) => 1 / (mm - 50) }], 2).length, 2)
+    assert.equal(forceCurve(100, [coilPart(9, 0)], 1).length, 2)
+    assert.deepEqual(forceCurve(100, [coilPart(9, 0)], 0), [])
     assert.deepEqual(forceCurve(0, [coilPart(9, 0)]), [])
     assert.deepEqual(forceCurve(NaN, [coilPart(9, 0)]), [])
   })

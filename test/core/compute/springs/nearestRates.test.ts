@@ -26,6 +26,8 @@ describe('nearestRates', () => {
   it('is undefined for a rate or a step not above zero', () => {
     assert.equal(nearestRates(0, 5), undefined)
     assert.equal(nearestRates(9, 0), undefined)
+    assert.equal(nearestRates(9, -1), undefined)
+    assert.equal(nearestRates(Infinity, 5), undefined)
     assert.equal(nearestRates(NaN, 5), undefined)
   })
 })

@@ -34,5 +34,7 @@ describe('spacerDisplacement', () => {
     assert.ok(Math.abs(valueOf(spacerDisplacement(spacer)) - 51) > 2)
   })
 
+  it('may fill the bore', () => near(valueOf(spacerDisplacement({ ...spacer, boreMm: 35 })), (200 * (35 ** 2 - 30 ** 2)) / 35 ** 2, 1e-9))
+
   it('must fit the bore', () => assert.equal(missingOf(spacerDisplacement({ ...spacer, boreMm: 34 })).length, 1))
 })

@@ -30,6 +30,8 @@ describe('stagedForce and stagedDeflection', () => {
     }))
   })
 
+  it('has none under no force', () => assert.equal(stagedDeflection([{ rateNPerMm: 3, gapMm: 0 }], 0), 0))
+
   it('has no deflection below zero force or without a spring', () => {
     assert.equal(stagedDeflection([{ rateNPerMm: 3, gapMm: 0 }], -1), undefined)
     assert.equal(stagedDeflection([], 10), undefined)

@@ -33,7 +33,7 @@ describe('derive', () => {
 
   it('has no uncertainty where none went in, and ignores one that is not a positive number', () => {
     assert.equal('u' in get(ratio(6, 3)), false)
-    assert.equal('u' in get(ratio({ value: 6, u: NaN }, { value: 3, u: -1 })), false)
+    for (const u of [NaN, -1, Infinity, 0]) assert.equal('u' in get(ratio({ value: 6, u }, 3)), false)
   })
 
   it('takes a result as the input of the next', () => {

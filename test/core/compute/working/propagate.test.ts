@@ -16,6 +16,12 @@ describe('propagate', () => {
     assert.equal(spread?.contributions[1], 0)
   })
 
+  it('signs each contribution by the way it moves the result', () => {
+    const { contributions } = propagate(([a, b]) => a! - 2 * b!, [{ value: 5, u: 3 }, { value: 2, u: 4 }])!
+    near(contributions[0], 3, 1e-12)
+    near(contributions[1], -8, 1e-12)
+  })
+
   it('is undefined when no input has an uncertainty', () => {
     assert.equal(propagate(([a]) => a!, [{ value: 1 }]), undefined)
   })
