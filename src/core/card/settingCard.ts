@@ -5,6 +5,7 @@ import { printNumber } from '../notation/amount'
 import { printPosition, type End } from '../notation/position'
 import { readPosition } from '../notation/position'
 import type { Entry } from '../notebook/notebook'
+import { baselineFor } from '../derived/baselineFor'
 import { countOf, isSame } from '../rules/standings'
 import { slotKey } from '../adjusters/adjuster'
 import type { Card, CardSection } from './card'
@@ -87,12 +88,6 @@ function changeLines(entry: Entry, slot: string, count: number, adjuster: Adjust
     ...since(entry.parent, entry.parent?.key ?? ''),
     ...(baseline === entry.parent ? [] : since(baseline, `${baseline?.key ?? ''} (baseline)`)),
   ]
-}
-
-/** The last baseline before an entry, along the line it comes from. */
-export function baselineFor(entry: Entry): Entry | undefined {
-  for (let at = entry.parent; at; at = at.parent) if (at.baseline) return at
-  return undefined
 }
 
 function effectSection({ control }: Adjuster): CardSection[] {

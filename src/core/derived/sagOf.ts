@@ -3,7 +3,7 @@ import type { End, LoadCase, Use } from '../compute/sag/loadCase'
 import { sag, type Readings } from '../compute/sag/sag'
 import { sagPercent } from '../compute/sag/sagPercent'
 import { sagTarget, type SagTarget } from '../compute/sag/sagTarget'
-import { readLength } from '../compute/working/resolution'
+import { readLength, usualReadingHalfWidthMm } from '../compute/working/resolution'
 import { found, type Outcome } from '../compute/working/result'
 import { measured, type Measured } from '../notebook/fields'
 import { factAt, windowAt, wordsAt } from '../notebook/machine'
@@ -23,29 +23,38 @@ export function sagLengthsOf(entry: Entry, end: End, load: LoadCase): SagLengths
   return { ...(extended ? { extended } : {}), ...(lifted ? { lifted } : {}), ...(pushed ? { pushed } : {}) }
 }
 
-function readingsOf({ lifted, pushed }: SagLengths): Readings | undefined {
-  if (lifted && pushed) return [readLength(lifted.base), readLength(pushed.base)]
+/** The loaded lengths of one end and load case, each with the uncertainty of reading it; `undefined` where none was taken. */
+export function readingsOf(notebook: Notebook, entry: Entry, end: End, load: LoadCase): Readings | undefined {
+  const { lifted, pushed } = sagLengthsOf(entry, end, load)
+  const read = ({ base }: Measured) => readLength(base, readingHalfWidth(notebook))
+  if (lifted && pushed) return [read(lifted), read(pushed)]
   const one = lifted ?? pushed
-  return one && [readLength(one.base)]
+  return one && [read(one)]
+}
+
+/** How near the truth a length is read, mm either way: what the notebook says, else what is usual. */
+export function readingHalfWidth(notebook: Notebook): number {
+  const said = factAt(notebook, ['machine', 'reading_resolution'], 'length')?.base
+  return said !== undefined && said > 0 ? said : usualReadingHalfWidthMm
 }
 
 /** Sag of one end and load case in mm, from the lengths measured in this entry alone: a length is never carried over. */
-export function sagOf(entry: Entry, end: End, load: LoadCase): Outcome {
-  const lengths = sagLengthsOf(entry, end, load)
-  return sag({ load, extendedMm: lengths.extended && readLength(lengths.extended.base), readingsMm: readingsOf(lengths) })
+export function sagOf(notebook: Notebook, entry: Entry, end: End, load: LoadCase): Outcome {
+  const { extended } = sagLengthsOf(entry, end, load)
+  return sag({ load, extendedMm: extended && readLength(extended.base, readingHalfWidth(notebook)), readingsMm: readingsOf(notebook, entry, end, load) })
 }
 
 /** The same as a share of the machine's travel at that end, in percent. */
 export function sagPercentOf(notebook: Notebook, entry: Entry, end: End, load: LoadCase): Outcome {
-  const inMm = sagOf(entry, end, load)
+  const inMm = sagOf(notebook, entry, end, load)
   const sagMm = found(inMm)
   return sagMm ? sagPercent({ sagMm, travelMm: travelOf(notebook, end) }) : inMm
 }
 
 /** The friction band in mm: of the readings with the rider aboard, else of the bike's. */
-export function frictionOf(entry: Entry, end: End): Outcome {
-  const aboard = friction(readingsOf(sagLengthsOf(entry, end, 'rider')))
-  return found(aboard) ? aboard : friction(readingsOf(sagLengthsOf(entry, end, 'bike')))
+export function frictionOf(notebook: Notebook, entry: Entry, end: End): Outcome {
+  const aboard = friction(readingsOf(notebook, entry, end, 'rider'))
+  return found(aboard) ? aboard : friction(readingsOf(notebook, entry, end, 'bike'))
 }
 
 /** Travel of an end in mm, as the notebook gives it. */

@@ -2,7 +2,7 @@ import { readQuantity, type Quantity } from '../notation/quantity'
 import type { Dimension } from '../notation/units'
 import type { Range } from '../text'
 import type { Notebook } from './notebook'
-import { nodeAt, scalarAt } from './tree'
+import { nodeAt, scalarAt, type TreeNode } from './tree'
 
 /** A fact about the machine or rider, in the base unit of its dimension, and where it stands. */
 export interface Fact {
@@ -13,7 +13,12 @@ export interface Fact {
 
 /** A fact under a path such as `['machine', 'front', 'travel']`; absent where it is missing or cannot be read. */
 export function factAt(notebook: Notebook, path: readonly (string | number)[], ...allowed: [Dimension, ...Dimension[]]): Fact | undefined {
-  const node = scalarAt(notebook.root, path)
+  return factIn(notebook.root, path, ...allowed)
+}
+
+/** The same under any node, such as an entry's. */
+export function factIn(within: TreeNode | undefined, path: readonly (string | number)[], ...allowed: [Dimension, ...Dimension[]]): Fact | undefined {
+  const node = scalarAt(within, path)
   const reading = node && readQuantity(node.text, ...allowed)
   return reading?.value && { base: reading.value.base, quantity: reading.value, range: node!.range }
 }

@@ -1,4 +1,4 @@
-import { naturalEnd, type Adjuster, type Assembly, type Facing, type Leg } from '../adjusters/adjuster'
+import { countedFrom, usualHigherIs, type Adjuster, type Assembly, type Facing, type Leg } from '../adjusters/adjuster'
 import { findControl } from '../adjusters/controls'
 import { findUnit } from '../notation/units'
 import { pairOf, scalarAt, type MapNode, type Pair } from './tree'
@@ -26,15 +26,16 @@ function readAdjuster(pair: Pair): Adjuster | undefined {
   const counts = findUnit(word('counts') ?? '')
   if (!control || !counts) return undefined
   const id = pair.key.text
-  const counted = word('counted')
-  const end = counted === 'out' ? 'closed' : counted === 'in' ? 'open' : naturalEnd(control, counts)
+  const counted = (['out', 'in'] as const).find((each) => each === word('counted'))
+  const higherIs = (['more', 'less'] as const).find((each) => each === word('higher_is'))
+  const end = countedFrom(control, counts, { ...(counted ? { counted } : {}), ...(higherIs ? { higherIs } : {}) })
   return {
     id, label: word('label') ?? labelFrom(id), control, counts, nameRange: pair.key.range,
     on: assemblies.find((each) => each === word('on')) ?? 'chassis',
     legs: readLegs(node),
     ...(end === undefined ? {} : { end }),
     rangeIs: word('range_is') === 'measured' ? 'measured' : 'book',
-    higherIs: word('higher_is') === 'less' ? 'less' : 'more',
+    higherIs: higherIs ?? usualHigherIs(control, counts),
     closes: word('closes') === 'anticlockwise' ? 'anticlockwise' : 'clockwise',
     ...readFigures(node, counts.dimension),
     ...readWords(node),

@@ -9,10 +9,10 @@ export const riderSagBelowStatic: EntryRule = {
   severity: 'error',
   says: 'The machine sags less with its rider than alone.',
   why: 'A rider only adds load. One of the lengths is wrong, or the two load cases stand in each other’s place.',
-  checkEntry: (entry) =>
+  checkEntry: (entry, notebook) =>
     ends.flatMap((end) => {
-      const rider = found(sagOf(entry, end, 'rider'))?.value
-      const alone = found(sagOf(entry, end, 'bike'))?.value
+      const rider = found(sagOf(notebook, entry, end, 'rider'))?.value
+      const alone = found(sagOf(notebook, entry, end, 'bike'))?.value
       const { lifted, pushed } = sagLengthsOf(entry, end, 'rider')
       const at = lifted ?? pushed
       if (rider === undefined || alone === undefined || !at || rider >= alone) return []

@@ -13,7 +13,7 @@ export const sagBeyondTravel: EntryRule = {
     ends.flatMap((end) => {
       const travel = travelOf(notebook, end)
       return loads.flatMap((load) => {
-        const value = found(sagOf(entry, end, load))?.value
+        const value = found(sagOf(notebook, entry, end, load))?.value
         const { lifted, pushed } = sagLengthsOf(entry, end, load)
         const at = lifted ?? pushed
         if (travel === undefined || value === undefined || value <= travel || !at) return []

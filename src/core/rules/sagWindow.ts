@@ -25,7 +25,7 @@ function windowRule(code: string, load: LoadCase, why: string): EntryRule {
     says: `The ${loadWords[load]} lies outside its window.`,
     checkEntry: (entry, notebook) =>
       ends.flatMap((end): Report[] => {
-        const value = found(sagOf(entry, end, load))
+        const value = found(sagOf(notebook, entry, end, load))
         const target = found(sagTargetOf(notebook, end, load))
         const { lifted, pushed } = sagLengthsOf(entry, end, load)
         const at = lifted ?? pushed

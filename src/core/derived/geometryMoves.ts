@@ -1,0 +1,88 @@
+import { movementWords } from '../adjusters/changeWords'
+import { slotKey, type Slot } from '../adjusters/adjuster'
+import { ownPosition } from '../adjusters/convert'
+import { raiseAtWheel } from '../compute/geometry/raiseAtWheel'
+import { isMissing, type Outcome } from '../compute/working/result'
+import { printPosition } from '../notation/position'
+import { factIn } from '../notebook/machine'
+import type { Entry, Notebook } from '../notebook/notebook'
+import { countAt, millimetresFor, slotsFor } from './countAt'
+import { motionRatioAt } from './springsFitted'
+
+/**
+ * What moved since the machine's geometry figures were taken. The datum is the place where an adjuster was first
+ * recorded in the notebook, whichever entry that was: the figures hold there. It is said with every number.
+ */
+export interface GeometryMoves {
+  forkUpMm: number
+  rearRaisedMm: number
+  frontRadiusMm?: number
+  rearRadiusMm?: number
+  /** Whether nothing moved at all, so that the figures hold as they are written. */
+  none: boolean
+  assumptions: string[]
+}
+
+export function geometryMovesOf(notebook: Notebook, entry: Entry): Outcome<GeometryMoves> {
+  const fork = movedSince(notebook, entry, 'fork_height')
+  const shock = movedSince(notebook, entry, 'ride_height')
+  if (isMissing(fork)) return fork
+  if (isMissing(shock)) return shock
+  const raised = raiseOf(notebook, shock.mm)
+  if (isMissing(raised)) return raised
+  const radii = { ...radiusOf(entry, 'front'), ...radiusOf(entry, 'rear') }
+  return {
+    forkUpMm: fork.mm, rearRaisedMm: raised.mm, ...radii,
+    none: fork.mm === 0 && raised.mm === 0 && Object.keys(radii).length === 0,
+    assumptions: [...fork.datum, ...shock.datum],
+  }
+}
+
+/** How far the rear wheel came down against the chassis for a longer shock, mm. */
+function raiseOf(notebook: Notebook, shockLongerMm: number): Outcome<{ mm: number }> {
+  if (shockLongerMm === 0) return { mm: 0 }
+  const ratio = motionRatioAt(notebook, 0)
+  if (isMissing(ratio)) return ratio
+  const raise = raiseAtWheel({ shockLongerMm, motionRatio: ratio.ratio })
+  return isMissing(raise) ? raise : { mm: raise.value }
+}
+
+interface Moved {
+  mm: number
+  datum: string[]
+}
+
+/** How far the adjusters of a control stand from where they were first recorded, mm towards more; the mean over the legs. */
+function movedSince(notebook: Notebook, entry: Entry, control: 'fork_height' | 'ride_height'): Outcome<Moved> {
+  const slots = (['fork', 'shock', 'chassis'] as const).flatMap((on) => slotsFor(notebook, control, on))
+  const moves: number[] = []
+  const datum = new Set<string>()
+  for (const slot of slots) {
+    const first = firstRecord(notebook, slot)
+    const now = countAt(entry, slot)
+    if (!first) continue
+    datum.add(`the geometry figures hold for ${slot.adjuster.label} at ${printPosition(ownPosition(first.count, slot.adjuster))}, as first recorded in ${first.entry.key}`)
+    if (now === undefined) continue
+    const moved = millimetresFor(slot.adjuster, now - first.count)
+    if (moved.count === undefined) return { missing: [`${moved.missing}, for its ${movementWords(slot.adjuster, now - first.count)}`] }
+    moves.push(moved.count)
+  }
+  return { mm: moves.length === 0 ? 0 : moves.reduce((sum, mm) => sum + mm, 0) / moves.length, datum: [...datum] }
+}
+
+function firstRecord({ entries }: Notebook, slot: Slot): { entry: Entry; count: number } | undefined {
+  for (const entry of entries) {
+    const count = entry.settings.has(slotKey(slot.adjuster.id, slot.leg)) ? countAt(entry, slot) : undefined
+    if (count !== undefined) return { entry, count }
+  }
+  return undefined
+}
+
+/** The radius of the tyre that this entry, or the nearest before it on its line, says came on. */
+function radiusOf(entry: Entry, end: 'front' | 'rear'): { frontRadiusMm?: number; rearRadiusMm?: number } {
+  for (let at: Entry | undefined = entry; at; at = at.parent) {
+    const radius = factIn(at.node, ['tyres', `${end}_radius`], 'length')?.base
+    if (radius !== undefined) return { [`${end}RadiusMm`]: radius }
+  }
+  return {}
+}

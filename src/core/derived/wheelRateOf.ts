@@ -1,0 +1,50 @@
+import { impliedWheelRate } from '../compute/sag/impliedWheelRate'
+import type { End } from '../compute/sag/loadCase'
+import { compareRates, type RateComparison } from '../compute/springs/compareRates'
+import { forkRateAlongTubes } from '../compute/springs/forkWheelRate'
+import { shockMeanWheelRate } from '../compute/springs/shockMeanWheelRate'
+import { shockWheelRate } from '../compute/springs/shockWheelRate'
+import { found, isMissing, reasons, type Outcome } from '../compute/working/result'
+import { factAt } from '../notebook/machine'
+import type { Entry, Notebook } from '../notebook/notebook'
+import { assuming } from './assuming'
+import { riderLoadOf } from './loadsOf'
+import { readingsOf, sagOf } from './sagOf'
+import { forkSpringsOf, leverageOf, shockSpringOf } from './springsFitted'
+import { springPreloadOf } from './springPreloadOf'
+
+/** The rate that both sags of this entry imply at one end, N/mm, with the assumptions its load stands on. */
+export function impliedRateOf(notebook: Notebook, entry: Entry, end: End): Outcome {
+  const load = riderLoadOf(notebook, entry, end)
+  const rate = impliedWheelRate({
+    riderLoadN: found(load), bikeMm: readingsOf(notebook, entry, end, 'bike'), riderMm: readingsOf(notebook, entry, end, 'rider'),
+  })
+  if (!isMissing(load)) return assuming(rate, load.working.assumptions)
+  // Why the load is missing says more than that it is.
+  return isMissing(rate) ? { missing: [...load.missing, ...rate.missing.slice(1)] } : load
+}
+
+/** The rate of the springs fitted in this entry as the sags would see it, N/mm: along the tubes in front, at the wheel in the rear. */
+export function fittedRateOf(notebook: Notebook, entry: Entry, end: End): Outcome {
+  if (end === 'front') return forkRateAlongTubes({ legRatesNPerMm: Object.values(forkSpringsOf(notebook, entry)), rakeDeg: rakeOf(notebook) })
+  const { rateNPerMm, count } = shockSpringOf(notebook, entry)
+  const leverage = leverageOf(notebook)
+  if (!leverage || 'motionRatio' in leverage) return shockWheelRate({ springRateNPerMm: rateNPerMm, motionRatio: leverage?.motionRatio, springs: count })
+  const [bike, rider] = [sagOf(notebook, entry, 'rear', 'bike'), sagOf(notebook, entry, 'rear', 'rider')]
+  if (isMissing(bike) || isMissing(rider)) return { missing: reasons(bike, rider) }
+  const preload = springPreloadOf(notebook, entry, 'rear')
+  if (isMissing(preload)) return preload
+  return shockMeanWheelRate({ springRateNPerMm: rateNPerMm, preloadMm: preload.mm, leverage, springs: count, fromMm: bike.value, toMm: rider.value })
+}
+
+/** What the sags imply against what is fitted. */
+export function rateComparisonOf(notebook: Notebook, entry: Entry, end: End): Outcome<RateComparison> {
+  const [implied, fitted] = [impliedRateOf(notebook, entry, end), fittedRateOf(notebook, entry, end)]
+  if (isMissing(implied) || isMissing(fitted)) return { missing: reasons(implied, fitted) }
+  return compareRates({ impliedNPerMm: implied, fittedNPerMm: fitted })
+}
+
+/** The machine's rake as written, degrees. */
+export function rakeOf(notebook: Notebook): number | undefined {
+  return factAt(notebook, ['machine', 'geometry', 'rake'], 'angle')?.base
+}
