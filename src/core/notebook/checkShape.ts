@@ -13,15 +13,24 @@ export function checkShape(root: TreeNode, text: string): Finding[] {
   if (check(writtenPlain(root))) return []
   const byPlace = new Map<string, ShapeError[]>()
   for (const error of check.errors ?? []) byPlace.set(error.instancePath, [...(byPlace.get(error.instancePath) ?? []), error])
-  const places = [...byPlace.keys()]
-  const findings = [...byPlace].flatMap(([place, errors]): Finding[] => {
-    // Of a choice that went wrong further down, only what is further down is worth a word.
-    const deeper = errors.some(({ keyword }) => keyword === 'anyOf') && places.some((other) => other.startsWith(`${place}/`))
+  // Of a choice that went wrong further down, only what is further down is worth a word.
+  const above = new Set([...byPlace.keys()].flatMap(prefixes))
+  const findings = [...byPlace].slice(0, mostFindings).flatMap(([place, errors]): Finding[] => {
+    const deeper = errors.some(({ keyword }) => keyword === 'anyOf') && above.has(place)
     const { node, range } = find(root, place)
     const words = deeper ? undefined : place === '' ? rootWords(errors, root, lineEndOf(text)) : shapeWords(errors, subjectOf(place), node)
     return words ? [{ code: 'wrong-shape', severity: 'error', ...words, range }] : []
   })
   return findings.sort((a, b) => a.range.start - b.range.start)
+}
+
+/** After so many one more is no help. */
+const mostFindings = 200
+
+/** The pointers to what holds a place. @example prefixes('/entries/0/id') // ['/entries/0', '/entries', ''] */
+function prefixes(pointer: string): string[] {
+  const steps = pointer.split('/')
+  return steps.slice(1).map((_, at) => steps.slice(0, steps.length - 1 - at).join('/'))
 }
 
 /** The last key of a JSON pointer, to speak of in a sentence; an item of a list has none. */
@@ -41,12 +50,15 @@ export interface ShapeError {
   params: Record<string, unknown>
 }
 
+/** Of a longer list or group, which no season fills, the rest is not looked at: the check slows down with every error. */
+const mostLookedAt = 5000
+
 /** Plain values as a YAML library gives them, without the keys that have nothing behind them. */
 function writtenPlain(node: TreeNode): unknown {
   if (node.kind === 'scalar') return node.value
-  if (node.kind === 'list') return node.items.map(writtenPlain)
+  if (node.kind === 'list') return node.items.slice(0, mostLookedAt).map(writtenPlain)
   const result: Record<string, unknown> = {}
-  for (const { key, value } of node.pairs) {
+  for (const { key, value } of node.pairs.slice(0, mostLookedAt)) {
     // A key such as `__proto__` must become an ordinary property.
     if (!isBlank(value)) Object.defineProperty(result, key.text, { value: writtenPlain(value), enumerable: true, configurable: true, writable: true })
   }

@@ -74,14 +74,3 @@ export function scalarAt(node: TreeNode | undefined, path: readonly (string | nu
   const found = nodeAt(node, path)
   return found?.kind === 'scalar' && found.style !== 'empty' && found.value !== null ? found : undefined
 }
-
-/** Plain values for the schema check and for scripts: what a generic YAML library would give. */
-export function toPlain(node: TreeNode | undefined): unknown {
-  if (node === undefined) return undefined
-  if (node.kind === 'scalar') return node.value
-  if (node.kind === 'list') return node.items.map(toPlain)
-  const result: Record<string, unknown> = {}
-  // A key such as `__proto__` must become an ordinary property.
-  for (const { key, value } of node.pairs) Object.defineProperty(result, key.text, { value: toPlain(value), enumerable: true, configurable: true, writable: true })
-  return result
-}

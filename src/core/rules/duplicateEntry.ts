@@ -9,6 +9,7 @@ export const duplicateEntry: NotebookRule = {
   checkNotebook: ({ entries }) => {
     const ids = new Set(entries.flatMap((entry) => (entry.id ? [entry.id.value] : [])))
     const seen = new Set<string>()
+    const given = new Map<string, string>()
     return entries.flatMap((entry) => {
       const { id } = entry
       if (!id) return []
@@ -16,7 +17,9 @@ export const duplicateEntry: NotebookRule = {
         seen.add(id.value)
         return []
       }
-      const free = freeId(id.value, ids)
+      // Counting on from the id given last keeps this quick where very many are alike.
+      const free = freeId(given.get(id.value) ?? id.value, ids)
+      given.set(id.value, free)
       ids.add(free)
       return [{ message: `‘${id.value}’ is the id of an entry above already: give this one its own`, range: id.range, entry, fixes: [writeInstead(id.range, free)] }]
     })

@@ -1,19 +1,21 @@
-import { asProse, Refusal, setPath } from '../notebook/edits/setPath'
 import type { Fix } from '../finding'
+import { asProse, Refusal, setPath } from '../notebook/edits/setPath'
 import type { Entry, Notebook } from '../notebook/notebook'
 import { freeId } from './duplicateEntry'
-import type { EntryRule } from './rule'
+import type { NotebookRule } from './rule'
 
-export const entryWithoutId: EntryRule = {
+export const entryWithoutId: NotebookRule = {
   code: 'entry-without-id',
   severity: 'warning',
   says: 'An entry has no id.',
   why: 'Only an entry with a name can be gone back to, compared or come from.',
-  checkEntry: (entry, notebook) => (entry.id ? [] : [{ message: 'this entry has no `id`: give it a short name', range: entry.range, fixes: nameFix(entry, notebook) }]),
+  checkNotebook: (notebook) => {
+    const taken = new Set(notebook.entries.flatMap((each) => (each.id ? [each.id.value] : [])))
+    return notebook.entries.filter(({ id }) => !id).map((entry) => ({ message: 'this entry has no `id`: give it a short name', range: entry.range, entry, fixes: nameFix(entry, notebook, taken) }))
+  },
 }
 
-function nameFix(entry: Entry, notebook: Notebook): Fix[] {
-  const taken = new Set(notebook.entries.flatMap((each) => (each.id ? [each.id.value] : [])))
+function nameFix(entry: Entry, notebook: Notebook, taken: ReadonlySet<string>): Fix[] {
   const id = freeId(`entry-${entry.index}`, taken)
   try {
     return [{ title: `Name it ‘${id}’`, changes: setPath(notebook.text, entry.node, ['id'], id, asProse) }]

@@ -4,16 +4,22 @@ import { acceptedWithoutReason } from './acceptedWithoutReason'
 import { adjusterCrept } from './adjusterCrept'
 import { belowZero } from './belowZero'
 import { beyondRange } from './beyondRange'
+import { bottomed } from './bottomed'
 import { datesBackwards } from './datesBackwards'
 import { duplicateEntry } from './duplicateEntry'
 import { entryWithoutId } from './entryWithoutId'
 import { forkHeightUneven } from './forkHeightUneven'
 import { fractionOfStep } from './fractionOfStep'
+import { frictionBand } from './frictionBand'
+import { geometryContradiction } from './geometryContradiction'
+import { impossibleFigure } from './impossibleFigure'
 import { leftAtStop } from './leftAtStop'
 import { legsDiffer } from './legsDiffer'
+import { leverageNotRising } from './leverageNotRising'
 import { newerFormat } from './newerFormat'
 import { noReason } from './noReason'
 import { parentLoop } from './parentLoop'
+import { riderAddsNothing } from './riderAddsNothing'
 import { riderSagBelowStatic } from './riderSagBelowStatic'
 import type { Description, Rule } from './rule'
 import { sagBeyondTravel } from './sagBeyondTravel'
@@ -21,6 +27,7 @@ import { sagLengthsSwapped } from './sagLengthsSwapped'
 import { sagLongerThanExtended } from './sagLongerThanExtended'
 import { riderSagWindow, staticSagWindow } from './sagWindow'
 import { severalChanges } from './severalChanges'
+import { swingsGrow } from './swingsGrow'
 import { unknownAdjuster } from './unknownAdjuster'
 import { unknownKey } from './unknownKey'
 import { unknownLeg } from './unknownLeg'
@@ -30,6 +37,7 @@ import { unreadableDate } from './unreadableDate'
 import { unreadablePosition } from './unreadablePosition'
 import { unreadableValue } from './unreadableValue'
 import { unusableWindow } from './unusableWindow'
+import { wheelRateMismatch } from './wheelRateMismatch'
 import { wrongEnd } from './wrongEnd'
 import { wrongUnit } from './wrongUnit'
 
@@ -39,6 +47,8 @@ export const rules: readonly Rule[] = [
   beyondRange, belowZero, wrongEnd, wrongUnit, fractionOfStep, leftAtStop,
   severalChanges, noReason,
   sagLongerThanExtended, riderSagBelowStatic, sagBeyondTravel, sagLengthsSwapped, staticSagWindow, riderSagWindow, unusableWindow,
+  frictionBand, wheelRateMismatch, bottomed,
+  impossibleFigure, riderAddsNothing, leverageNotRising, geometryContradiction, swingsGrow,
   unreadablePosition, unreadableValue, unreadableDate,
   unknownAdjuster, unknownLeg, unknownKey,
   entryWithoutId, duplicateEntry, unknownParent, parentLoop, datesBackwards,

@@ -6,17 +6,26 @@ const apart: readonly (readonly string[])[] = [
 ]
 
 /**
- * The name that was probably meant, never one for another end, side, circuit or number: a wrong guess taken in a
+ * The name that was probably meant, but for `except`; never one for another end, side, circuit or number: a wrong guess taken in a
  * hurry would put a setting on the wrong adjuster.
  *
  * @example meantName('fork_rebond', ['fork_rebound', 'shock_rebound']) // 'fork_rebound'
  * @example meantName('shock_rebound', ['fork_rebound']) // undefined
  * @example meantName('run-3', ['run-1']) // undefined
  */
-export function meantName(written: string, names: Iterable<string>): string | undefined {
+export function meantName(written: string, names: Iterable<string>, except?: string): string | undefined {
   const said = marksOf(written)
-  return nearest(written, [...names].filter((name) => isCompatible(said, marksOf(name))))
+  const possible: string[] = []
+  let looked = 0
+  for (const name of names) {
+    if (++looked > mostNames) return undefined
+    if (name !== except && isCompatible(said, marksOf(name))) possible.push(name)
+  }
+  return nearest(written, possible)
 }
+
+/** Comparing with more names than a machine or a season has would keep whoever types waiting. */
+const mostNames = 400
 
 interface Marks {
   words: readonly string[]

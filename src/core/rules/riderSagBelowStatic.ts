@@ -2,7 +2,7 @@ import { found } from '../compute/working/result'
 import { printNumber } from '../notation/amount'
 import { sagLengthsOf, sagOf } from '../derived/sagOf'
 import type { EntryRule } from './rule'
-import { ends, endWord } from './sagEnds'
+import { endWord, measuredEnds } from './sagEnds'
 
 export const riderSagBelowStatic: EntryRule = {
   code: 'rider-sag-below-static',
@@ -10,7 +10,7 @@ export const riderSagBelowStatic: EntryRule = {
   says: 'The machine sags less with its rider than alone.',
   why: 'A rider only adds load. One of the lengths is wrong, or the two load cases stand in each other’s place.',
   checkEntry: (entry, notebook) =>
-    ends.flatMap((end) => {
+    measuredEnds(entry).flatMap((end) => {
       const rider = found(sagOf(notebook, entry, end, 'rider'))?.value
       const alone = found(sagOf(notebook, entry, end, 'bike'))?.value
       const { lifted, pushed } = sagLengthsOf(entry, end, 'rider')

@@ -2,7 +2,7 @@ import { found } from '../compute/working/result'
 import { sagLengthsOf, sagOf, travelOf } from '../derived/sagOf'
 import { printNumber } from '../notation/amount'
 import type { EntryRule } from './rule'
-import { ends, endWord, loads } from './sagEnds'
+import { endWord, loads, measuredEnds } from './sagEnds'
 
 export const sagBeyondTravel: EntryRule = {
   code: 'sag-beyond-travel',
@@ -10,7 +10,7 @@ export const sagBeyondTravel: EntryRule = {
   says: 'A sag is more than the travel of its end.',
   why: 'The end would stand on its bump stop. A length or the travel is wrong.',
   checkEntry: (entry, notebook) =>
-    ends.flatMap((end) => {
+    measuredEnds(entry).flatMap((end) => {
       const travel = travelOf(notebook, end)
       return loads.flatMap((load) => {
         const value = found(sagOf(notebook, entry, end, load))?.value

@@ -1,10 +1,17 @@
 import type { End, LoadCase } from '../compute/sag/loadCase'
 import { printNumber } from '../notation/amount'
 import type { Measured } from '../notebook/fields'
+import type { Entry } from '../notebook/notebook'
+import { nodeAt } from '../notebook/tree'
 
 export const ends: readonly End[] = ['front', 'rear']
 export const loads: readonly LoadCase[] = ['bike', 'rider']
 export const loadWords: Record<LoadCase, string> = { bike: 'static sag (bike alone)', rider: 'rider sag (rider aboard)' }
+
+/** The ends an entry has sag lengths of; most entries have none. */
+export function measuredEnds(entry: Entry): readonly End[] {
+  return ends.filter((end) => nodeAt(entry.node, ['sag', end]) !== undefined)
+}
 
 /** 'Front' or 'Rear' at the head of a message. */
 export function endWord(end: End): string {

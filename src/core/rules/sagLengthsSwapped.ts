@@ -1,6 +1,6 @@
 import { sagLengthsOf } from '../derived/sagOf'
 import type { EntryRule } from './rule'
-import { ends, endWord, loads, sayMeasured } from './sagEnds'
+import { endWord, loads, measuredEnds, sayMeasured } from './sagEnds'
 
 export const sagLengthsSwapped: EntryRule = {
   code: 'sag-lengths-swapped',
@@ -8,7 +8,7 @@ export const sagLengthsSwapped: EntryRule = {
   says: 'The length after pushing is longer than the one after lifting.',
   why: 'Friction holds the machine up after lifting and down after pushing, so the first length is the longer one. The average is right all the same; the notes are not.',
   checkEntry: (entry, { text }) =>
-    ends.flatMap((end) => loads.flatMap((load) => {
+    measuredEnds(entry).flatMap((end) => loads.flatMap((load) => {
       const { lifted, pushed } = sagLengthsOf(entry, end, load)
       if (!lifted || !pushed || pushed.base <= lifted.base) return []
       const changes = [{ ...lifted.range, text: text.slice(pushed.range.start, pushed.range.end) }, { ...pushed.range, text: text.slice(lifted.range.start, lifted.range.end) }]

@@ -4,7 +4,7 @@ import type { Fix } from '../finding'
 import type { Measured } from '../notebook/fields'
 import type { Entry } from '../notebook/notebook'
 import type { EntryRule } from './rule'
-import { ends, endWord, loads, sayMeasured } from './sagEnds'
+import { endWord, loads, measuredEnds, sayMeasured } from './sagEnds'
 
 export const sagLongerThanExtended: EntryRule = {
   code: 'sag-longer-than-extended',
@@ -12,7 +12,7 @@ export const sagLongerThanExtended: EntryRule = {
   says: 'A loaded length is longer than the extended one.',
   why: 'With the wheel in the air the end is as long as it gets. A longer reading was taken elsewhere, or the lengths stand in the wrong places.',
   checkEntry: (entry, { text }) =>
-    ends.flatMap((end) => {
+    measuredEnds(entry).flatMap((end) => {
       const { extended, loaded } = lengths(entry, end)
       if (!extended) return []
       return loaded.filter((length) => length.base > extended.base).map((length) => ({

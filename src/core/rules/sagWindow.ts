@@ -4,7 +4,7 @@ import { found } from '../compute/working/result'
 import { sagLengthsOf, sagOf, sagTargetOf, travelOf } from '../derived/sagOf'
 import { printNumber } from '../notation/amount'
 import type { EntryRule, Report } from './rule'
-import { ends, endWord, loadWords } from './sagEnds'
+import { endWord, loadWords, measuredEnds } from './sagEnds'
 
 /** A place to start, as the trade teaches it; preload moves sag and leaves the rate as it is. */
 const advice = {
@@ -24,7 +24,7 @@ function windowRule(code: string, load: LoadCase, why: string): EntryRule {
     code, why, severity: 'warning',
     says: `The ${loadWords[load]} lies outside its window.`,
     checkEntry: (entry, notebook) =>
-      ends.flatMap((end): Report[] => {
+      measuredEnds(entry).flatMap((end): Report[] => {
         const value = found(sagOf(notebook, entry, end, load))
         const target = found(sagTargetOf(notebook, end, load))
         const { lifted, pushed } = sagLengthsOf(entry, end, load)

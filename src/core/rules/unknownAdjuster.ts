@@ -1,7 +1,7 @@
-import { nodeAt, pairOf } from '../notebook/tree'
 import { settingRow, type Entry, type Notebook } from '../notebook/notebook'
+import { nodeAt, pairOf, type TreeNode } from '../notebook/tree'
 import { meantName } from './meantName'
-import type { EntryRule } from './rule'
+import type { EntryRule, Report } from './rule'
 import { writeInstead } from './writeInstead'
 
 export const unknownAdjuster: EntryRule = {
@@ -9,21 +9,25 @@ export const unknownAdjuster: EntryRule = {
   severity: 'error',
   says: 'A setting names an adjuster that this machine does not have.',
   why: 'A setting under a wrong name is lost: nothing compares, carries or checks it.',
-  checkEntry: (entry, notebook) =>
-    entry.strangers.filter(({ name, leg }) => leg === undefined && !isDefined(name, notebook)).map(({ name, range }) => {
-      const meant = meantName(name, unusedNames(entry, notebook))
-      const hint = meant ? `did you mean ${meant}?` : 'define it under `adjusters` first'
-      return { message: `this machine has no adjuster ‘${name}’: ${hint}`, range, row: settingRow(name), fixes: meant ? [writeInstead(range, meant)] : [] }
-    }),
+  checkEntry: (entry, notebook) => {
+    const strangers = entry.strangers.filter(({ leg }) => leg === undefined)
+    return strangers.length === 0 ? [] : report(strangers, entry, notebook)
+  },
 }
 
-/** An adjuster may be defined and yet lack what it takes to read its positions; its own place says so. */
-function isDefined(name: string, { root }: Notebook): boolean {
-  return pairOf(nodeAt(root, ['adjusters']), name) !== undefined
+function report(strangers: Entry['strangers'], entry: Entry, { root, adjusters }: Notebook): Report[] {
+  // An adjuster may be defined and yet lack what it takes to read its positions; its own place says so.
+  const defined = namesIn(nodeAt(root, ['adjusters']))
+  // A name that is set here already would stand here twice.
+  const written = namesIn(pairOf(entry.node, 'settings')?.value)
+  const free = [...adjusters.keys()].filter((name) => !written.has(name))
+  return strangers.filter(({ name }) => !defined.has(name)).map(({ name, range }) => {
+    const meant = meantName(name, free)
+    const hint = meant ? `did you mean ${meant}?` : 'define it under `adjusters` first'
+    return { message: `this machine has no adjuster ‘${name}’: ${hint}`, range, row: settingRow(name), fixes: meant ? [writeInstead(range, meant)] : [] }
+  })
 }
 
-/** A name that is set here already would stand here twice. */
-function unusedNames(entry: Entry, { adjusters }: Notebook): string[] {
-  const settings = pairOf(entry.node, 'settings')?.value
-  return [...adjusters.keys()].filter((name) => !pairOf(settings, name))
+function namesIn(node: TreeNode | undefined): ReadonlySet<string> {
+  return new Set(node?.kind === 'map' ? node.pairs.map(({ key }) => key.text) : [])
 }

@@ -20,16 +20,17 @@ function walk(node: TreeNode, schemas: readonly SchemaNode[], text: string): Rep
     return node.items.flatMap((each) => walk(each, item, text))
   }
   const known = keysOf(schemas)
+  const written = new Set(node.pairs.map(({ key }) => key.text))
+  // A key that stands here already would stand here twice.
+  const free = [...(known ?? [])].filter((name) => !written.has(name))
   return node.pairs.flatMap((pair) => {
     const { key, value } = pair
-    if (known !== undefined && !known.has(key.text)) return [isRestOfSentence(node, pair) ? cutSentence(node, pair, text) : unknown(node, pair, known)]
+    if (known !== undefined && !known.has(key.text)) return [isRestOfSentence(node, pair) ? cutSentence(node, pair, text) : unknown(pair, free)]
     return walk(value, schemasBelow(schemas, key.text), text)
   })
 }
 
-function unknown(map: MapNode, { key }: Pair, known: ReadonlySet<string>): Report {
-  // A key that stands here already would stand here twice.
-  const free = [...known].filter((name) => !map.pairs.some((pair) => pair.key.text === name))
+function unknown({ key }: Pair, free: readonly string[]): Report {
   const meant = meantName(key.text, free)
   const hint = meant ? `; did you mean ${meant}?` : ', so nothing is done with it'
   return { message: `‘${key.text}’ is no key of the format here${hint}`, range: key.range, fixes: meant ? [writeInstead(key.range, meant)] : [] }

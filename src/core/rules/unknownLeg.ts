@@ -1,7 +1,8 @@
-import { settingRow, type Entry } from '../notebook/notebook'
+import type { Adjuster } from '../adjusters/adjuster'
+import { settingRow, type Entry, type Stranger } from '../notebook/notebook'
 import { nodeAt, pairOf } from '../notebook/tree'
 import { meantName } from './meantName'
-import type { EntryRule } from './rule'
+import type { EntryRule, Report } from './rule'
 import { writeInstead } from './writeInstead'
 
 export const unknownLeg: EntryRule = {
@@ -9,18 +10,27 @@ export const unknownLeg: EntryRule = {
   severity: 'error',
   says: 'A setting names a leg that the adjuster does not have.',
   why: 'Legs are left and right as seen from the saddle; an adjuster in one leg has only that one.',
-  checkEntry: (entry) =>
-    entry.strangers.flatMap(({ leg, adjuster, range }) => {
-      if (leg === undefined || !adjuster) return []
-      const meant = meantName(leg, unusedLegs(entry, adjuster.id, adjuster.legs))
-      return [{ message: `${adjuster.label} ${sayLegs(adjuster.legs)}, not ‘${leg}’`, range, row: settingRow(adjuster.id), fixes: meant ? [writeInstead(range, meant)] : [] }]
-    }),
+  checkEntry: (entry) => {
+    const unwritten = new Map<Adjuster, readonly string[]>()
+    return entry.strangers.flatMap((stranger) => {
+      const { adjuster } = stranger
+      if (stranger.leg === undefined || !adjuster) return []
+      const legs = unwritten.get(adjuster) ?? unwrittenLegs(entry, adjuster)
+      unwritten.set(adjuster, legs)
+      return [report(stranger, stranger.leg, adjuster, legs)]
+    })
+  },
 }
 
 /** A leg that is set here already would stand here twice. */
-function unusedLegs(entry: Entry, adjusterId: string, legs: readonly string[]): string[] {
-  const value = nodeAt(entry.node, ['settings', adjusterId])
+function unwrittenLegs(entry: Entry, { id, legs }: Adjuster): readonly string[] {
+  const value = nodeAt(entry.node, ['settings', id])
   return legs.filter((leg) => !pairOf(value, leg))
+}
+
+function report({ range }: Stranger, leg: string, { id, label, legs }: Adjuster, free: readonly string[]): Report {
+  const meant = meantName(leg, free)
+  return { message: `${label} ${sayLegs(legs)}, not ‘${leg}’`, range, row: settingRow(id), fixes: meant ? [writeInstead(range, meant)] : [] }
 }
 
 function sayLegs(legs: readonly string[]): string {

@@ -12,7 +12,7 @@ export const unknownParent: NotebookRule = {
     return entries.flatMap((entry) => {
       const { from, id } = entry
       if (!from || ids.has(from.value)) return []
-      const meant = meantName(from.value, [...ids].filter((each) => each !== id?.value))
+      const meant = meantName(from.value, ids, id?.value)
       const hint = meant ? `; did you mean ${meant}?` : ', so nothing is carried into this one'
       return [{ message: `no entry is called ‘${from.value}’${hint}`, range: from.range, entry, fixes: meant ? [writeInstead(from.range, meant)] : [] }]
     })

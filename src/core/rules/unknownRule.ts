@@ -11,21 +11,21 @@ export const unknownRule: NotebookRule = {
   severity: 'warning',
   says: '`rules` or `accepted` names a finding that there is not, or that cannot be silenced.',
   why: 'A misspelt code silences nothing.',
-  checkNotebook: (notebook, codes) => named(notebook).flatMap(({ code, range, beside }) => (code === '' || codes.has(code) ? [] : [report(code, range, [...codes].filter((each) => !beside.includes(each)))])),
+  checkNotebook: (notebook, codes) => named(notebook).flatMap(({ code, range, beside }) => (code === '' || codes.has(code) ? [] : [report(code, range, [...codes].filter((each) => !beside.has(each)))])),
 }
 
 interface Named {
   code: string
   range: Range
   /** Codes that stand in the same group and cannot stand there twice. */
-  beside: readonly string[]
+  beside: ReadonlySet<string>
 }
 
 function named({ root, accepted }: Notebook): Named[] {
   const rules = pairOf(root, 'rules')?.value
   const pairs = rules?.kind === 'map' ? rules.pairs : []
-  const beside = pairs.map(({ key }) => key.text)
-  return [...pairs.map(({ key }) => ({ code: key.text, range: key.range, beside })), ...accepted.map(({ finding, range }) => ({ code: finding, range, beside: [] }))]
+  const beside = new Set(pairs.map(({ key }) => key.text))
+  return [...pairs.map(({ key }) => ({ code: key.text, range: key.range, beside })), ...accepted.map(({ finding, range }) => ({ code: finding, range, beside: new Set<string>() }))]
 }
 
 function report(code: string, range: Range, codes: readonly string[]): Report {

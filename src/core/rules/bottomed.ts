@@ -1,0 +1,21 @@
+import { found } from '../compute/working/result'
+import { travelUsedOf } from '../derived/travelUsedOf'
+import { printNumber } from '../notation/amount'
+import { measured } from '../notebook/fields'
+import type { EntryRule } from './rule'
+import { ends, endWord } from './sagEnds'
+
+export const bottomed: EntryRule = {
+  code: 'bottomed',
+  severity: 'info',
+  says: 'A ride used all the travel of an end.',
+  why: 'An end on its stop springs no more, and the tyre takes the rest. Once at the hardest place of a ride is as it should be; more is for sag, spring, oil and compression damping, in that order.',
+  checkEntry: (entry, notebook) => ends.flatMap((end) => {
+    const used = found(travelUsedOf(notebook, entry, end))
+    const at = measured(entry, `ride.${end}_travel_used`)
+    if (used?.verdict !== 'bottomed' || !at) return []
+    const left = used.reserveMm.value
+    const how = left < 0 ? `${printNumber(-left, 1)} mm more than there is: the tie slipped, the stop gave, or the travel is noted wrong` : `${printNumber(left, 1)} mm left`
+    return [{ message: `${endWord(end)}: the travel was used up (${how}); ${used.suggests[0]}`, range: at.range, row: at.key }]
+  }),
+}
