@@ -3,6 +3,7 @@ import { registerCommands } from './commands'
 import { registerDiagnostics } from './diagnostics'
 import { registerGridEditor } from './grid/gridEditor'
 import { Sessions } from './grid/sessions'
+import { registerLanguage } from './language'
 import { Notebooks } from './notebooks'
 import { registerQuickFixes } from './quickFixes'
 
@@ -16,6 +17,7 @@ export function activate(context: vscode.ExtensionContext): void {
     registerGridEditor(context, notebooks, sessions),
     registerDiagnostics(notebooks),
     registerQuickFixes(notebooks),
+    registerLanguage(notebooks),
     registerCommands(notebooks, sessions),
   )
 }

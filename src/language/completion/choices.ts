@@ -11,7 +11,7 @@ export function choiceCompletions({ path, cursor }: Asked): Completion[] {
   return [...named, ...examples].map((value) => {
     const label = textOf(value)
     const detail = choiceWords(path, label)
-    return { label, kind: 'choice', insert: label, ...(detail ? { detail } : {}), ...(about ? { about } : {}) }
+    return { label, kind: 'choice', insert: label, ...(detail ? { detail } : {}), ...(about ? { about } : {}), fromSchema: true }
   })
 }
 

@@ -19,6 +19,8 @@ export interface Completion {
   filter?: string
   /** Once inserted, more can be completed. */
   again?: boolean
+  /** Only what the schema says, which a YAML extension may offer as well. */
+  fromSchema?: boolean
 }
 
 /** What can be typed at a cursor, best first, and the text that it takes the place of. */

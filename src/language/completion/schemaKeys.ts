@@ -9,7 +9,7 @@ export function schemaKeyCompletions(asked: Asked): Completion[] {
   return [...names].filter((name) => !asked.cursor.beside.has(name)).map((name) => {
     const below = schemasBelow(nodes, name)
     const about = below.find((node) => node.description !== undefined)?.description
-    return { label: name, kind: 'key', ...(about ? { about } : {}), ...insertion(name, below, asked) }
+    return { label: name, kind: 'key', fromSchema: true, ...(about ? { about } : {}), ...insertion(name, below, asked) }
   })
 }
 

@@ -1,0 +1,25 @@
+import * as vscode from 'vscode'
+import { headSvg } from '../../core/card/headSvg'
+import { escapeMarkdown } from '../../core/card/cardMarkdown'
+import { hoverAt, type Hover } from '../../language'
+import { toRange } from '../convert'
+import { notebookPattern, type Notebooks } from '../notebooks'
+import { readsSchema } from './schemaExtension'
+
+export function registerHover(notebooks: Notebooks): vscode.Disposable {
+  return vscode.languages.registerHoverProvider({ pattern: notebookPattern }, {
+    provideHover(document, position) {
+      const hover = hoverAt(notebooks.of(document).notebook, document.offsetAt(position))
+      if (!hover || (hover.fromSchema && readsSchema())) return undefined
+      return new vscode.Hover(toMarkdown(hover), toRange(document, hover.range))
+    },
+  })
+}
+
+function toMarkdown({ markdown, drawing }: Hover): vscode.MarkdownString {
+  if (!drawing) return new vscode.MarkdownString(markdown)
+  // A picture in a hover is a document of its own: it knows no colour of the theme, only whether that is dark.
+  const isLight = [vscode.ColorThemeKind.Light, vscode.ColorThemeKind.HighContrastLight].includes(vscode.window.activeColorTheme.kind)
+  const svg = encodeURIComponent(headSvg(drawing, isLight ? 'black' : 'white')).replace(/[()']/g, (c) => `%${c.charCodeAt(0).toString(16)}`)
+  return new vscode.MarkdownString(`${markdown}\n\n![${escapeMarkdown(drawing.text)}](data:image/svg+xml,${svg})`)
+}
