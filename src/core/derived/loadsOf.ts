@@ -7,7 +7,8 @@ import type { Entry, Notebook } from '../notebook/notebook'
 
 /** What scales under one wheel read, kg: this entry's weighing, else the machine's. A rider may weigh in for one entry alone. */
 export function axleMassOf(notebook: Notebook, entry: Entry, load: LoadCase, end: End): number | undefined {
-  return (factIn(entry.node, ['axle_loads', load, end], 'mass') ?? factAt(notebook, ['machine', 'axle_loads', load, end], 'mass'))?.base
+  const kg = (factIn(entry.node, ['axle_loads', load, end], 'mass') ?? factAt(notebook, ['machine', 'axle_loads', load, end], 'mass'))?.base
+  return kg !== undefined && kg > 0 ? kg : undefined
 }
 
 /** The rider's mass with all they ride in, kg. */

@@ -1,7 +1,6 @@
 import type { Dimension } from '../notation/units'
 import { printNumber } from '../notation/amount'
 import { factAt, type Fact } from '../notebook/machine'
-import { measured } from '../notebook/fields'
 import type { Notebook } from '../notebook/notebook'
 import type { NotebookRule, Report } from './rule'
 import { ends } from './sagEnds'
@@ -24,9 +23,9 @@ const aboveZero: readonly [path: readonly string[], dimension: Dimension, name: 
 export const impossibleFigure: NotebookRule = {
   code: 'impossible-figure',
   severity: 'error',
-  says: 'A figure that cannot be: a travel, rate, load or radius that is not above zero, a rake of 90° or more, travel used below zero.',
+  says: 'A figure that cannot be: a travel, rate, load or radius that is not above zero, or a rake of 90° or more.',
   why: 'Nothing is computed with it, and whatever rests on it stays empty.',
-  checkNotebook: (notebook) => [...figures(notebook), ...rake(notebook), ...travels(notebook)],
+  checkNotebook: (notebook) => [...figures(notebook), ...rake(notebook)],
 }
 
 const isNot = (name: string, fact: Fact, must: string): Report => ({ message: `the ${name} cannot be ${printNumber(fact.quantity.amount)} ${fact.quantity.unit.symbol}: it is ${must}`, range: fact.range })
@@ -41,11 +40,4 @@ function figures(notebook: Notebook): Report[] {
 function rake(notebook: Notebook): Report[] {
   const fact = factAt(notebook, ['machine', 'geometry', 'rake'], 'angle')
   return fact && !(Math.abs(fact.base) < 90) ? [isNot('rake', fact, 'told from the vertical, so less than 90°')] : []
-}
-
-function travels({ entries }: Notebook): Report[] {
-  return entries.flatMap((entry) => ends.flatMap((end) => {
-    const used = measured(entry, `ride.${end}_travel_used`)
-    return used && used.base < 0 ? [{ ...isNot('travel used', used, 'zero or more'), entry, row: used.key }] : []
-  }))
 }
