@@ -10,14 +10,17 @@ import { numberText } from './units'
  * The positions that a typed number can mean on an adjuster. In its own count it is written as typed. Counted from the
  * other end or in another unit it is offered as such and written converted, so that nobody counts from the wrong end.
  *
- * @example typedPositions('3', …, rebound of 10 clicks) // '3 out', '3 clicks out', '3 in' which writes '7 clicks out'
+ * @example typedPositions('3', …, rebound of 10 clicks) // '3', '3 out', '3 clicks out', '3 in' which writes '7 clicks out'
  */
 export function typedPositions(typed: string, { amount, rest }: Amount, adjuster: Adjuster, before: Position | undefined): Completion[] {
   const number = numberText(typed, rest)
   const own = ownPosition(amount, adjuster)
   const short: Position[] = own.end ? [{ amount, end: own.end }] : []
   const ownForms = before?.unit ? [own, ...short] : [...short, own]
+  // First what stands there: whoever ends the line after a bare number wants just that.
+  const asIs: Completion[] = rest === '' ? [{ label: number, kind: 'position', detail: `is ${printPosition(own)}`, insert: number }] : []
   return [
+    ...asIs,
     ...ownForms.map((form) => asTyped(form, number, adjuster)),
     ...otherForms(amount, adjuster).flatMap((form) => converted(form, number, adjuster)),
   ]
