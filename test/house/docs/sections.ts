@@ -1,4 +1,5 @@
 import { cautions } from '../../../src/core/grid/cautions'
+import { commandList } from './commandList'
 import { controlsTable } from './controlsTable'
 import { keysTable } from './keysTable'
 import { positionsTable, quantitiesTable, refusedTable } from './notationTables'
@@ -19,6 +20,7 @@ export function pathOfGroup(group: string): string[] {
 export const generated: Readonly<Record<string, Readonly<Record<string, () => string>>>> = {
   'README.md': {
     rules: rulesTable,
+    commands: commandList,
     cautions: () => cautions.map((caution) => `- ${caution}`).join('\n'),
   },
   'schemas/FORMAT.md': {
