@@ -1,4 +1,5 @@
 import { check, checkUsage } from './check'
+import { exportFile, exportUsage } from './export'
 import { UsageError, type Outcome, type World } from './outcome'
 import { show, showUsage } from './show'
 
@@ -6,6 +7,7 @@ import { show, showUsage } from './show'
 const commands: Record<string, { usage: string; run: (args: readonly string[], world: World) => Outcome }> = {
   check: { usage: checkUsage, run: check },
   show: { usage: showUsage, run: show },
+  export: { usage: exportUsage, run: exportFile },
 }
 
 const usage = `detent: setup notebooks for motorcycle suspension

@@ -3,9 +3,8 @@ import { cellOf } from '../core/grid/cells'
 import { rowsOf, type RowSource } from '../core/grid/rows'
 import { wordsAt } from '../core/notebook/machine'
 import type { Entry, Notebook } from '../core/notebook/notebook'
-import { readNotebook } from '../core/notebook/readNotebook'
-import { lineAndColumn } from '../core/text'
 import { UsageError, type Outcome, type World } from './outcome'
+import { readWhole } from './readWhole'
 
 export const showUsage = `detent show FILE [--entry ID | --all]
 
@@ -17,11 +16,7 @@ export function show(args: readonly string[], world: World): Outcome {
   const { values, positionals } = parseArgs({ args: [...args], allowPositionals: true, options: { entry: { type: 'string' }, all: { type: 'boolean', default: false } } })
   const [path, ...more] = positionals
   if (path === undefined || more.length > 0) throw new UsageError('show: name one file')
-  const notebook = readNotebook(world.read(path))
-  if (notebook.broken) {
-    const { line, column } = lineAndColumn(notebook.text, notebook.broken.range.start)
-    throw new UsageError(`${path}:${line + 1}:${column + 1}: ${notebook.broken.message}`)
-  }
+  const notebook = readWhole(path, world)
   const entries = chosen(notebook, path, values.entry, values.all === true)
   const title = wordsAt(notebook, ['machine', 'name']) ?? path
   const tables = entries.map((entry) => stateTable(notebook, entry))
