@@ -1,3 +1,4 @@
+import type { Card } from './core/card/card'
 import type { Cell, Column, GridFinding, GridPlace, GridView, Trouble } from './core/grid/view'
 import type { Gesture } from './core/grid/gesture'
 
@@ -14,15 +15,19 @@ export type ToWebview =
   | { type: 'placeRevealed'; place: GridPlace; edit?: boolean }
   /** Before a save: whatever is being typed is to be sent as a gesture, then `pendingSent`. */
   | { type: 'pendingAsked'; id: number }
+  /** The card asked for, with its drawing as SVG; neither where there is none. */
+  | { type: 'cardGiven'; id: number; card?: Card; drawing?: string }
   /** A command from the palette or a key binding that acts on the selected cell. */
   | { type: 'commandGiven'; command: GridCommand }
 
-export type GridCommand = 'addEntry' | 'annotate' | 'editHeader' | 'nextFinding' | 'previousFinding' | 'showFindings' | 'clearCell'
+export type GridCommand = 'addEntry' | 'annotate' | 'editHeader' | 'nextFinding' | 'previousFinding' | 'showFindings' | 'clearCell' | 'showCard'
 
 export type FromWebview =
   | { type: 'ready' }
   | { type: 'gesture'; id: number; gesture: Gesture }
   | { type: 'pendingSent'; id: number }
+  /** The card of a row, in an entry where one is named. */
+  | { type: 'cardAsked'; id: number; row: string; column?: string }
   /** Open the text at this place, or at the trouble's line. */
   | { type: 'openText'; place?: GridPlace; line?: number }
   | { type: 'selectionChanged'; place: GridPlace | null }

@@ -6,6 +6,7 @@ import { HEADER } from './model/spot'
 import { Announcer } from './view/announcer'
 import { Banners } from './view/banners'
 import { BeginScreen, FirstEntry } from './view/beginScreen'
+import { Cards } from './view/cards'
 import { Cautions } from './view/cautions'
 import { CellEditor } from './view/cellEditor'
 import { DetailBar } from './view/detailBar'
@@ -28,6 +29,7 @@ export interface AppPorts {
 /** The page: puts the parts together and has each of them drawn when what it shows has changed. */
 export class App {
   readonly session: Session
+  readonly cards: Cards
   readonly #announcer = new Announcer()
   readonly #toast = new Toast()
   readonly #body: GridBody
@@ -57,6 +59,7 @@ export class App {
     this.#refusal = new Refusal(session, this.#body)
     this.#top = new TopBar(session)
     this.#popover = new Popover(root, () => this.#focusGrid())
+    this.cards = new Cards(session, this.#body, this.#popover, root)
     this.#forms = new Forms(this.#popover)
     this.#detail = new DetailBar(session, (finding, anchor) => this.#forms.open(acceptForm(session, finding, () => anchor.getBoundingClientRect())))
     this.#banners = new Banners(session)
@@ -105,6 +108,7 @@ export class App {
       case 'panels': return this.#drawPanels()
       case 'form': return this.#openForm(change.form)
       case 'flush': return this.#forms.flush()
+      case 'card': return this.cards.openCurrent()
       case 'focus': return this.#focusGrid()
       case 'leave': return this.#top.focus()
     }

@@ -20,7 +20,7 @@ const app = new App(document.getElementById('app')!, {
   save: (state) => editor.setState(state),
 }, readSavedState(editor.getState()))
 
-window.addEventListener('message', (event: MessageEvent<ToWebview>) => receive(app.session, event.data))
+window.addEventListener('message', ({ data }: MessageEvent<ToWebview>) => (data.type === 'cardGiven' ? app.cards.take(data) : receive(app.session, data)))
 window.addEventListener('pagehide', () => app.save())
 keepUndoInFields()
 editor.postMessage({ type: 'ready' })

@@ -5,6 +5,7 @@ import type { Sessions } from '../grid/sessions'
 import { isNotebook, viewType, type Notebooks } from '../notebooks'
 import { newNotebook } from './newNotebook'
 import { openAsText } from './openAsText'
+import { reopen } from './reopen'
 
 /** Commands that act on the grid in focus, by their name in the manifest. */
 const gridCommands: Record<string, GridCommand> = {
@@ -15,6 +16,7 @@ const gridCommands: Record<string, GridCommand> = {
   'detent.previousFinding': 'previousFinding',
   'detent.showFindings': 'showFindings',
   'detent.clearCell': 'clearCell',
+  'detent.showCard': 'showCard',
 }
 
 /** Registers every command of the manifest; a test holds the two lists against each other. */
@@ -27,12 +29,12 @@ export function registerCommands(notebooks: Notebooks, sessions: Sessions): vsco
     }),
     vscode.commands.registerCommand('detent.openAsGrid', async (uri?: vscode.Uri) => {
       const target = uri ?? activeNotebook()
-      if (target) await vscode.commands.executeCommand('vscode.openWith', target, viewType)
+      if (target) await reopen(target, viewType)
     }),
     vscode.commands.registerCommand('detent.showInGrid', async (uri?: vscode.Uri, place?: GridPlace) => {
       const target = uri ?? activeNotebook()
       if (!target) return
-      await vscode.commands.executeCommand('vscode.openWith', target, viewType)
+      await reopen(target, viewType)
       if (place) for (const session of sessions.on(target)) session.reveal(place)
     }),
     vscode.commands.registerCommand('detent.newNotebook', newNotebook),

@@ -3,11 +3,12 @@ import type { GridPlace } from '../../core/grid/view'
 import { fieldNode } from '../../core/notebook/fields'
 import { toRange } from '../convert'
 import type { Notebooks } from '../notebooks'
+import { reopen } from './reopen'
 
 /** Reopens a notebook as text, at a cell's value or a line where one is named. */
 export async function openAsText(document: vscode.TextDocument, notebooks: Notebooks, at: { place?: GridPlace; line?: number } = {}): Promise<void> {
   const selection = at.place ? rangeOf(document, notebooks, at.place) : at.line === undefined ? undefined : lineRange(document, at.line)
-  await vscode.commands.executeCommand('vscode.openWith', document.uri, 'default', selection ? { selection } : {})
+  await reopen(document.uri, 'default', selection ? { selection } : {})
 }
 
 function lineRange(document: vscode.TextDocument, line: number): vscode.Range {

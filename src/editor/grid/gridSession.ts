@@ -1,11 +1,13 @@
 import * as vscode from 'vscode'
 import { applyGesture, type Answer } from '../../core/grid/applyGesture'
+import { cardFor } from '../../core/card/cardFor'
+import { headSvg } from '../../core/card/headSvg'
 import { buildGrid } from '../../core/grid/buildGrid'
 import { diffGrid } from '../../core/grid/diffGrid'
 import type { Gesture } from '../../core/grid/gesture'
 import type { GridPlace, GridView } from '../../core/grid/view'
 import type { FromWebview, GridCommand, ToWebview } from '../../protocol'
-import type { Notebooks } from '../notebooks'
+import type { Analysis, Notebooks } from '../notebooks'
 import type { EditQueue } from './editQueue'
 import { openAsText } from '../commands/openAsText'
 
@@ -66,6 +68,7 @@ export class GridSession implements vscode.Disposable {
       case 'ready': return this.#show()
       case 'gesture': return void this.#perform(message.id, message.gesture)
       case 'pendingSent': return this.#waiting.get(message.id)?.()
+      case 'cardAsked': return this.#giveCard(message)
       case 'openText': return void openAsText(this.document, this.notebooks, message)
       case 'selectionChanged': return
     }
@@ -120,6 +123,18 @@ export class GridSession implements vscode.Disposable {
       ...(answer.refused === undefined ? {} : { refused: answer.refused }),
       ...('reveal' in answer && answer.reveal ? { reveal: answer.reveal } : {}),
     })
+  }
+
+  #giveCard({ id, row, column }: Extract<FromWebview, { type: 'cardAsked' }>): void {
+    const { notebook } = this.#readable()
+    const card = cardFor(notebook, row, column)
+    this.#post({ type: 'cardGiven', id, ...(card ? { card } : {}), ...(card?.drawing ? { drawing: headSvg(card.drawing) } : {}) })
+  }
+
+  /** The notebook as it is, or as it last was without an error. */
+  #readable(): Analysis {
+    const now = this.notebooks.of(this.document)
+    return (now.notebook.broken && this.notebooks.lastGood(this.document)) || now
   }
 
   #compute(gesture: Gesture): Answer {

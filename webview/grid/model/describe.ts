@@ -16,13 +16,16 @@ export function spotName(model: GridModel, { row, column }: Spot): string {
   return rowPart ? rowName(rowPart) : (columnPart?.id ?? '')
 }
 
+/** A unit is said with bare figures only: a text such as `3 out` has its own. */
+export const withUnit = (text: string, unit: string | undefined) => (unit && /^[-+]?[\d.,]+$/.test(text) ? `${text} ${unit}` : text)
+
 /** What is read first: the text, then the unit, then where it stands. */
 export function spokenName(model: GridModel, spot: Spot, pending: Pending | undefined): string {
   const row = model.row(spot.row)
   const cell = model.cell(spot)
   if (!cell || !row) return spotName(model, spot)
   const text = (pending?.text ?? cell.text) || say('cell.empty')
-  return [row.unit && text === cell.text && cell.text ? `${text} ${row.unit}` : text, spotName(model, spot)].join(', ')
+  return [withUnit(text, row.unit), spotName(model, spot)].join(', ')
 }
 
 /** What is read after the name: where the value comes from, what is wrong, what a person remarked. */
@@ -52,7 +55,6 @@ export function headerMore(column: Column | undefined): string[] {
     column.asFound ? say('entry.asFound') : '',
     column.baseline ? say('entry.baseline') : '',
     column.from ? say('entry.from', column.from) : '',
-    column.verdict,
   ].filter(Boolean)
 }
 

@@ -9,7 +9,7 @@ import { goToFinding } from './walk'
 import { beginEdit, clearSelected, openForm, sendOpenCell } from './write'
 
 /** Takes a message from the host. */
-export function receive(session: Session, message: ToWebview): void {
+export function receive(session: Session, message: Exclude<ToWebview, { type: 'cardGiven' }>): void {
   switch (message.type) {
     case 'gridShown':
       wordAs(message.strings)
@@ -105,5 +105,6 @@ function obey(session: Session, command: GridCommand): void {
     case 'previousFinding': return goToFinding(session, true)
     case 'showFindings': return session.show('findings', true)
     case 'clearCell': return clearSelected(session)
+    case 'showCard': return session.ports.changed({ kind: 'card' })
   }
 }

@@ -23,6 +23,8 @@ export type Change =
   | { kind: 'form'; form: FormName }
   /** Open forms are to send what they hold, before a save. */
   | { kind: 'flush' }
+  /** The card of the current cell is to be opened. */
+  | { kind: 'card' }
   /** The grid is to have the focus, or to give it up to the bar above. */
   | { kind: 'focus' | 'leave' }
 

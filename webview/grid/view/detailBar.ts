@@ -1,7 +1,7 @@
 import { createButton } from '../../controls'
 import type { GridFinding } from '../../../src/core/grid/view'
 import { say } from '../strings'
-import { headerMore, spotName } from '../model/describe'
+import { headerMore, spotName, withUnit } from '../model/describe'
 import type { Session } from '../model/session'
 import { HEADER, LABELS } from '../model/spot'
 import { make } from './dom'
@@ -62,11 +62,10 @@ function factsOf({ model, active, pending, activePlace }: Session): Facts {
   const cell = model.cell(active)
   const typed = pending.at(activePlace)
   const text = typed?.text ?? cell?.text ?? ''
-  const unit = row.unit && text && !typed && !text.includes(row.unit) ? ` ${row.unit}` : ''
   const state = cell?.state === 'carried' ? say('cell.carried') : cell?.changed ? say('cell.changed') : cell?.state === 'computed' ? say('cell.computed') : ''
   return {
     place: [`${place[0]}${column?.date ? ` · ${column.date}` : ''}${state ? ` · ${state}` : ''}`],
-    text: text ? text + unit : '',
+    text: typed ? text : withUnit(text, row.unit),
     more: [cell?.about, cell?.remark && say('cell.remark', cell.remark)].filter((each): each is string => Boolean(each)),
   }
 }

@@ -40,7 +40,7 @@ export function paintCell(slot: Slot, row: number, column: number, look: Look): 
   slot.set('aria-selected', inBlock(look.block, row, column) ? 'true' : 'false')
   slot.set('aria-readonly', rowFacts.kind === 'computed' || !model.writable ? 'true' : undefined)
   slot.set('aria-invalid', worst === 'error' || worst === 'warning' ? 'true' : undefined)
-  slot.set('title', [...findings.map(findingName), cell.remark && say('cell.remark', cell.remark), cell.about].filter(Boolean).join('\n'))
+  slot.set('title', [...findings.map(findingName), cell.remark && say('cell.remark', cell.remark)].filter(Boolean).join('\n'))
   speak(slot, { row, column }, look)
 }
 
@@ -54,7 +54,7 @@ export function paintHeader(slot: WordsSlot, column: number, look: Look): void {
     .filter(Boolean).join(' ')
   slot.set('aria-colindex', String(column + 2))
   slot.set('aria-selected', inBlock(look.block, HEADER, column) ? 'true' : 'false')
-  slot.set('title', [facts.reason, ...findings.map(findingName)].filter(Boolean).join('\n'))
+  slot.set('title', [headerMore(facts).join(' · '), facts.reason, ...findings.map(findingName)].filter(Boolean).join('\n'))
   speak(slot, { row: HEADER, column }, look)
 }
 

@@ -13,11 +13,12 @@ export class TopBar {
   readonly #counts = make('button', 'counts', { type: 'button' })
   readonly add = createButton(say('bar.addEntry'), 'plain', () => openForm(this.session, 'entry'))
   readonly #remark = createButton(say('bar.remark'), 'plain', () => openForm(this.session, 'remark'))
+  readonly #about = createButton(say('bar.about'), 'plain', () => this.session.ports.changed({ kind: 'card' }))
   readonly #text = createButton(say('bar.editAsText'), 'plain', () => this.#openText())
 
   constructor(readonly session: Session) {
     this.#counts.addEventListener('click', () => session.show('findings', !session.findingsOpen))
-    const actions = make('div', 'actions', { role: 'toolbar' }, this.add.element, this.#remark.element, this.#text.element, this.#counts)
+    const actions = make('div', 'actions', { role: 'toolbar' }, this.add.element, this.#remark.element, this.#about.element, this.#text.element, this.#counts)
     actions.setAttribute('aria-label', say('bar.actions'))
     this.element.append(this.#title, actions)
   }
@@ -28,9 +29,11 @@ export class TopBar {
     this.#title.textContent = view.title || say('bar.untitled')
     this.add.label = say('bar.addEntry')
     this.#remark.label = say('bar.remark')
+    this.#about.label = say('bar.about')
     this.#text.label = say('bar.editAsText')
     this.add.enabled = model.writable
     this.#remark.enabled = model.writable && onCell
+    this.#about.enabled = onCell
     this.#drawCounts(findingsOpen)
   }
 

@@ -1,0 +1,96 @@
+import type { Card } from '../../../src/core/card/card'
+import type { ToWebview } from '../../../src/protocol'
+import type { Session } from '../model/session'
+import { HEADER, LABELS, sameSpot, type Spot } from '../model/spot'
+import { say } from '../strings'
+import { make } from './dom'
+import type { GridBody } from './gridBody'
+import type { Popover } from './popover'
+
+type CardGiven = Extract<ToWebview, { type: 'cardGiven' }>
+
+/** How long the pointer rests on a cell before its card comes. */
+const restMs = 600
+
+/**
+ * The card of a cell: what it is, where, which way to turn it and what that does. It comes when the pointer rests on
+ * a cell, and on a key for those who use none; asked for each time, so that it is never older than the notebook.
+ */
+export class Cards {
+  #asked = 0
+  #then: ((given: CardGiven) => void) | undefined
+  #resting: ReturnType<typeof setTimeout> | undefined
+  #over: Spot | undefined
+  #shown: HTMLElement | undefined
+
+  constructor(readonly session: Session, readonly body: GridBody, readonly popover: Popover, readonly root: HTMLElement) {
+    body.grid.addEventListener('pointermove', (event) => event.buttons === 0 && this.#point(body.spotAt(event.clientX, event.clientY)))
+    for (const name of ['pointerdown', 'pointerleave', 'keydown', 'wheel']) body.grid.addEventListener(name, () => this.hide(), { passive: true })
+  }
+
+  take(given: CardGiven): void {
+    if (given.id === this.#asked) this.#then?.(given)
+  }
+
+  /** Opens the card of the current cell as a dialog that can be read with the keyboard. */
+  openCurrent(): void {
+    this.hide()
+    const spot = this.session.active
+    this.#ask(spot, ({ card, drawing }) => {
+      if (!card) return this.session.ports.announce(say('card.none'), 'shown')
+      const content = make('div', 'card card-read', { tabindex: '0' }, ...cardParts(card, drawing))
+      this.popover.show(card.title, content, [content], () => this.body.rectOf(spot))
+      content.focus()
+    })
+  }
+
+  hide(): void {
+    clearTimeout(this.#resting)
+    this.#over = undefined
+    this.#shown?.remove()
+    this.#shown = undefined
+  }
+
+  #point(spot: Spot): void {
+    if (this.#over && sameSpot(this.#over, spot)) return
+    this.hide()
+    this.#over = spot
+    this.#resting = setTimeout(() => this.popover.isOpen || this.session.editing || this.#ask(spot, (given) => this.#showBeside(spot, given)), restMs)
+  }
+
+  #ask(spot: Spot, then: (given: CardGiven) => void): void {
+    const row = this.session.model.row(spot.row)
+    if (spot.row === HEADER || !row || row.kind === 'group') return
+    const column = spot.column === LABELS ? undefined : this.session.model.column(spot.column)?.key
+    this.#then = then
+    this.session.ports.send({ type: 'cardAsked', id: ++this.#asked, row: row.key, ...(column === undefined ? {} : { column }) })
+  }
+
+  #showBeside(spot: Spot, { card, drawing }: CardGiven): void {
+    if (!card || !this.#over || !sameSpot(this.#over, spot)) return
+    const element = make('div', 'card card-hover', { role: 'tooltip' }, ...cardParts(card, drawing))
+    this.root.append(element)
+    this.#shown = element
+    const { left, right, top } = this.body.rectOf(spot)
+    const { clientWidth, clientHeight } = document.documentElement
+    // Beside the cell rather than over it, so that its neighbours can still be read.
+    const fits = right + 6 + element.offsetWidth <= clientWidth - 8
+    element.style.left = `${Math.max(8, fits ? right + 6 : left - element.offsetWidth - 6)}px`
+    element.style.top = `${Math.max(8, Math.min(top, clientHeight - element.offsetHeight - 8))}px`
+  }
+}
+
+/** The contents of a card. The drawing is made by the host as SVG and says the same as the sentence beside it. */
+function cardParts(card: Card, drawing: string | undefined): HTMLElement[] {
+  const head = make('div', 'card-head', {}, make('div', 'card-title', {}, card.title), ...(card.subtitle ? [make('div', 'card-subtitle', {}, card.subtitle)] : []))
+  const sections = card.sections.map(({ heading, lines, caution }) => {
+    const parts = [...(heading ? [make('h3', '', {}, heading)] : []), ...lines.map((line) => make('p', '', {}, line))]
+    return make('section', caution ? 'card-caution' : '', {}, ...parts)
+  })
+  return [head, ...(drawing ? [picture(drawing)] : []), ...sections]
+}
+
+function picture(svg: string): HTMLElement {
+  const parsed = new DOMParser().parseFromString(svg, 'image/svg+xml').documentElement
+  return make('div', 'card-drawing', {}, parsed.nodeName === 'svg' ? document.importNode(parsed, true) : '')
+}
