@@ -60,6 +60,7 @@ class TreeBuilder {
     const keys = new Set<string>()
     for (const item of source.items) {
       const key = this.#key(item.key as Node | null, source)
+      if (key.style === 'empty') this.#complain('a key is missing here, before the colon', key.range)
       if (keys.has(key.text)) this.#complain('this key stands here twice; keep one of them', key.range)
       keys.add(key.text)
       pairs.push({ key, value: item.value ? this.node(item.value as Node) : emptyAt(key.range.end) })
@@ -113,7 +114,8 @@ class TreeBuilder {
 
   #range(node: Node): Range {
     const [start, end] = node.range ?? [0, 0]
-    return { start, end: trimmedEnd(this.text, start, end) }
+    const isBlock = isScalar(node) && styles[node.type ?? 'PLAIN'] === 'block'
+    return { start, end: isBlock ? end - lineEndBefore(this.text, end) : trimmedEnd(this.text, start, end) }
   }
 }
 
@@ -125,7 +127,12 @@ function emptyAt(offset: number): ScalarNode {
   return { kind: 'scalar', value: null, text: '', style: 'empty', range: { start: offset, end: offset } }
 }
 
-/** Block values reach over their last line end; what belongs to the value ends before it. */
+/** The length of the line end that stands before an offset. Lines of blanks may be part of a block value; its last line end is not. */
+function lineEndBefore(text: string, offset: number): number {
+  return text[offset - 1] !== '\n' ? 0 : text[offset - 2] === '\r' ? 2 : 1
+}
+
+/** Nested values reach over their last line end; what belongs to the value ends before it. */
 function trimmedEnd(text: string, start: number, end: number): number {
   let at = end
   while (at > start && ' \t\r\n'.includes(text[at - 1]!)) at--

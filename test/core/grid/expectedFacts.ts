@@ -38,15 +38,17 @@ function newFacts({ entries }: Notebook, { after, date, id, reason }: Extract<Ge
 }
 
 function put(facts: Facts, path: readonly string[], text: string): void {
-  if (text === '') delete facts[factKey(path)]
-  else facts[factKey(path)] = text
+  const key = factKey(path)
+  if (text === '') delete facts[key]
+  // A block has a line end that is not shown; typing what is shown changes nothing.
+  else if (facts[key]?.trim() !== text) facts[key] = text
 }
 
 function pathOf(notebook: Notebook, row: string): string[] {
   if (!row.startsWith('settings/')) return row.split('.')
   const name = row.slice('settings/'.length)
   const leg = /\/(left|right)$/.exec(name)?.[1]
-  if (leg === undefined) return ['settings', name]
+  if (leg === undefined || notebook.adjusters.get(name)?.legs.length === 0) return ['settings', name]
   const id = name.slice(0, -leg.length - 1)
   // A value without a leg's name is the only leg's.
   return notebook.adjusters.get(id)?.legs.length === 1 ? ['settings', id, 'only'] : ['settings', id, leg]

@@ -9,21 +9,21 @@ import { commentsOf, plainNotebook } from './plainFacts'
 
 /** Makes a gesture on a text and checks everything an edit promises. Gives the new text, or why it was refused. */
 export function keptPromises(text: string, gesture: Gesture): { text: string; refused?: undefined } | { refused: string } {
-  const notebook = readNotebook(text)
+  const notebook = readOnce(text)
   const answer = applyGesture(notebook, [], gesture)
   if (answer.refused !== undefined) return { refused: answer.refused }
   const { changes } = answer
   const after = applyChanges(text, changes)
   try {
     checkChanges(text, changes)
-    const before = plainNotebook(text)
-    const now = plainNotebook(after)
+    const before = plainOnce(text)
+    const now = plainOnce(after)
     assert.deepEqual(now.problems, [], 'the text parses')
-    assert.equal(readNotebook(after).broken, undefined)
+    assert.equal(readOnce(after).broken, undefined)
     const expected = expectedFacts(before, notebook, gesture, answer.reveal)
     assert.deepEqual(sameEnds(now, text), sameEnds(expected, text), 'the notebook says what was asked for and nothing else is different')
     checkPlaces(text, changes, gesture)
-    if (gesture.kind !== 'removeEntry') assert.deepEqual(commentsOf(after), commentsOf(text), 'comments')
+    if (gesture.kind !== 'removeEntry') assert.deepEqual(commentsOnce(after), commentsOnce(text), 'comments')
     assert.equal(after.startsWith('\ufeff'), text.startsWith('\ufeff'), 'byte order mark')
     if (text.includes('\n') && !loneLineFeed.test(text)) assert.doesNotMatch(after, loneLineFeed, 'line ends')
     checkOneByOne(text, gesture, after)
@@ -34,6 +34,20 @@ export function keptPromises(text: string, gesture: Gesture): { text: string; re
   return { text: after }
 }
 
+/** Gestures follow one another on the same text, which need not be read afresh for every question. */
+function remembering<T>(read: (text: string) => T): (text: string) => T {
+  const known = new Map<string, T>()
+  return (text) => {
+    const value = known.get(text) ?? read(text)
+    if (known.size > 8) known.clear()
+    known.set(text, value)
+    return value
+  }
+}
+
+const readOnce = remembering(readNotebook)
+const plainOnce = remembering(plainNotebook)
+const commentsOnce = remembering(commentsOf)
 const loneLineFeed = /(?<!\r)\n/
 
 function visible(text: string): string {
@@ -68,7 +82,7 @@ function checkPlaces(text: string, changes: readonly TextChange[], gesture: Gest
   if (gesture.kind === 'addEntry' || gesture.kind === 'applyFix' || gesture.kind === 'acceptFinding' || gesture.kind === 'begin') return
   if (gesture.kind === 'setHeader' && gesture.field === 'id') return
   const columns = new Set('cells' in gesture ? gesture.cells.map(({ column }) => column) : [gesture.column])
-  const { entries } = readNotebook(text)
+  const { entries } = readOnce(text)
   // The list's last entry gives way to `[]`, behind its key.
   if (gesture.kind === 'removeEntry' && entries.length === 1) return
   const places = entries.filter(({ key }) => columns.has(key)).map((entry) => {
@@ -83,7 +97,7 @@ function checkOneByOne(text: string, gesture: Gesture, after: string): void {
   let now = text
   const steps: TextChange[][] = []
   for (const cell of gesture.cells) {
-    const answer = applyGesture(readNotebook(now), [], gesture.kind === 'setCells' ? { kind: 'setCell', ...cell as { column: string; row: string; text: string } } : { kind: 'clearCells', cells: [cell] })
+    const answer = applyGesture(readOnce(now), [], gesture.kind === 'setCells' ? { kind: 'setCell', ...cell as { column: string; row: string; text: string } } : { kind: 'clearCells', cells: [cell] })
     if (answer.changes === undefined) throw new Error(`alone, it is refused: ${answer.refused}`)
     steps.push(answer.changes)
     now = applyChanges(now, answer.changes)

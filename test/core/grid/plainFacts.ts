@@ -11,7 +11,7 @@ export interface PlainNotebook {
 }
 
 export function plainNotebook(text: string): PlainNotebook {
-  const document = parseDocument(text, { version: '1.2', schema: 'core', logLevel: 'silent', prettyErrors: false })
+  const document = parseDocument(text, { version: '1.2', schema: 'core', resolveKnownTags: false, logLevel: 'silent', prettyErrors: false })
   const problems = document.errors.map(({ code, message, pos }) => `${code} at ${pos[0]}: ${message}`)
   const root = document.contents as Node | null
   const rest: Facts = {}

@@ -121,7 +121,8 @@ class Writer {
   }
 
   #blockMap(pairs: [string, Value][], indent: number): string[] {
-    return pairs.flatMap(([key, value]) => [...this.#between(indent), ...this.#pair(key, value, indent)])
+    const lines = pairs.flatMap(([key, value]) => [...this.#between(indent), ...this.#pair(key, value, indent)])
+    return [...lines, ...this.#between(indent + (this.choices.once(2) ? 3 : 0))]
   }
 
   #pair(key: string, value: Value, indent: number): string[] {

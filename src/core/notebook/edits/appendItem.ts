@@ -1,9 +1,9 @@
-import { lineEnd, lineEndOf, type TextChange } from '../../text'
+import { lineEndOf, type TextChange } from '../../text'
 import type { Notebook } from '../notebook'
 import { pairOf, type ListNode, type MapNode, type Pair, type TreeNode } from '../tree'
 import { commentsIn } from './comments'
 import { insertPair } from './insertPair'
-import { behindBlock, behindColon, indentOf, indentUnder, isNothing, skipBlank } from './layout'
+import { behindBlock, behindColon, deeperEnd, indentOf, indentUnder, isNothing, keepsBlankLines, skipBlank } from './layout'
 import { dashOf } from './listItems'
 import { Refusal, refuseFixed, refuseMarked, refuseShared } from './refusal'
 import type { Context } from './writeScalar'
@@ -42,22 +42,23 @@ function newList(text: string, root: MapNode | undefined, key: string, lines: It
 
 /** Before the `...` that ends a document, else the end of the text. */
 function documentEnd(text: string, from: number): number {
-  const match = /\n\.\.\.(?=\s|$)/.exec(text.slice(from))
-  return match ? from + match.index + 1 : text.length
+  const match = /(?:^|\n)\.\.\.(?=\s|$)/.exec(text.slice(from))
+  return match ? from + match.index + match[0].length - '...'.length : text.length
 }
 
 function behindLast(text: string, list: ListNode, lines: ItemLines): TextChange {
   const last = list.items.at(-1)!
   if (list.flow) return { start: last.range.end, end: last.range.end, text: `, ${inBraces(text, lines)}` }
   const dash = dashOf(text, list, list.items.length - 1)
-  const at = behindBlock(text, last, last.range.end)
+  const indent = indentOf(text, dash)
+  const at = behindBlock(text, last, indent.length, last.range.end)
   const gap = /^- +(?=\S)/.exec(text.slice(dash, last.range.start))?.[0] ?? '- '
-  return { start: at, end: at, text: `${gapAbove(text, list, dash)}${lineEndOf(text)}${inBlock(text, lines, indentOf(text, dash), gap)}` }
+  return { start: at, end: at, text: `${gapAbove(text, list, dash)}${lineEndOf(text)}${inBlock(text, lines, indent, gap)}` }
 }
 
-/** A blank line, where one stands above the last item too. */
+/** A blank line, where one stands above the last item too, unless that one would take it for its own. */
 function gapAbove(text: string, list: ListNode, dash: number): string {
-  return list.items.length > 1 && /\n[ \t]*\r?\n *$/.test(text.slice(0, dash)) ? lineEndOf(text) : ''
+  return list.items.length > 1 && !keepsBlankLines(text, list) && /\n[ \t]*\r?\n *$/.test(text.slice(0, dash)) ? lineEndOf(text) : ''
 }
 
 function firstInFlow(text: string, { key, value }: Pair, lines: ItemLines): TextChange {
@@ -74,10 +75,11 @@ function firstInBlock(text: string, root: MapNode, pair: Pair, lines: ItemLines)
   const colon = behindColon(text, key.range.end)
   if (colon === undefined) throw new Refusal(`\`${key.text}\` has no colon behind it; change it in the text`)
   if (commentsIn(text, value.range.start, value.range.end).length > 0) return [firstInFlow(text, pair, lines)]
-  const body = lineEndOf(text) + inBlock(text, lines, `${indentUnder(text, root)}  `)
+  const indent = indentUnder(text, root)
+  const body = lineEndOf(text) + inBlock(text, lines, `${indent}  `)
   const start = isEmpty(value) || skipBlank(text, colon) === value.range.start && !text.slice(colon, value.range.start).includes('\n') ? colon : value.range.start
   const end = isEmpty(value) ? colon : value.range.end
-  const stop = lineEnd(text, end)
+  const stop = deeperEnd(text, end, indent.length)
   if (text.slice(end, stop).trim() === '') return [{ start, end: stop, text: body }]
   return [...(start === end ? [] : [{ start, end, text: '' }]), { start: stop, end: stop, text: body }]
 }

@@ -9,8 +9,9 @@ import { behindBlock, indentUnder, pairEnd } from './layout'
 export function insertPair(text: string, map: MapNode, key: string, value: string, after?: Pair): TextChange {
   const neighbour = after ?? map.pairs.at(-1)
   if (map.flow) return insertIntoFlow(text, map, `${key}:${value}`, neighbour)
-  const at = neighbour ? behindBlock(text, neighbour.value, pairEnd(text, neighbour)) : map.range.end
-  return { start: at, end: at, text: `${lineEndOf(text)}${indentUnder(text, map)}${key}:${value}` }
+  const indent = indentUnder(text, map)
+  const at = neighbour ? behindBlock(text, neighbour.value, indent.length, pairEnd(text, neighbour)) : map.range.end
+  return { start: at, end: at, text: `${lineEndOf(text)}${indent}${key}:${value}` }
 }
 
 function insertIntoFlow(text: string, map: MapNode, pair: string, neighbour: Pair | undefined): TextChange {

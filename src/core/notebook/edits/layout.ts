@@ -42,15 +42,34 @@ export function pairEnd(text: string, { key, value }: Pair): number {
   return key.range.end + text.slice(key.range.end, behind).trimEnd().length
 }
 
-/** Where a new line goes that is to follow a block value, which keeps the comment on its last line. */
-export function behindBlock(text: string, node: TreeNode, from = 0): number {
-  let at = lineEnd(text, Math.max(contentEnd(node), from))
-  if (!keepsBlankLines(text, node)) return at
-  for (let next = lineAfter(text, at); next !== undefined; next = lineAfter(text, at)) {
-    if (text.slice(next, lineEnd(text, next)).trim() !== '') break
-    at = lineEnd(text, next)
+/**
+ * The end of the lines that follow the one `offset` is on and hold but comments further in than `column`, or blanks:
+ * they belong to what stands above them, and a block value written above them would swallow them.
+ */
+export function deeperEnd(text: string, offset: number, column: number): number {
+  let end = lineEnd(text, offset)
+  for (let at = end; at < text.length;) {
+    const start = text.indexOf('\n', at) + 1
+    if (start === 0) break
+    at = lineEnd(text, start)
+    const line = text.slice(start, at)
+    const indent = line.search(/[^ ]/)
+    if (line.trim() !== '' && !(line[indent] === '#' && indent > column)) break
+    if (line !== '') end = at
   }
-  return at
+  return end
+}
+
+/** Where a new line at `column` goes that is to follow a block value, which keeps the comments behind and below it. */
+export function behindBlock(text: string, node: TreeNode, column: number, from = 0): number {
+  return deeperEnd(text, Math.max(contentEnd(node), from), column)
+}
+
+/** Whether a node ends in a `|` or `>` block, which takes further-in lines that come to stand below it for its own. */
+export function endsInBlock(node: TreeNode): boolean {
+  if (node.kind === 'scalar') return node.style === 'block' && !node.alias
+  const last = node.kind === 'map' ? node.pairs.at(-1)?.value : node.items.at(-1)
+  return last !== undefined && !node.flow && !node.alias && endsInBlock(last)
 }
 
 /** A value that ends in a `|+` block owns the blank lines below it. */
@@ -59,11 +78,6 @@ export function keepsBlankLines(text: string, node: TreeNode): boolean {
   if (node.kind === 'scalar') return node.style === 'block' && /^[|>]\d?\+/.test(text.slice(node.range.start, node.range.start + 3))
   const last = node.kind === 'map' ? node.pairs.at(-1)?.value : node.items.at(-1)
   return last !== undefined && !node.flow && keepsBlankLines(text, last)
-}
-
-function lineAfter(text: string, offset: number): number | undefined {
-  const at = text.indexOf('\n', offset)
-  return at < 0 || at + 1 === text.length ? undefined : at + 1
 }
 
 /** How a value under this map is written. */

@@ -1,6 +1,6 @@
 import { lineEnd, lineStart, type TextChange } from '../../text'
 import type { ListNode } from '../tree'
-import { contentEnd, isFirstOnLine, keepsBlankLines, skipBlank } from './layout'
+import { contentEnd, deeperEnd, indentOf, isFirstOnLine, keepsBlankLines, skipBlank } from './layout'
 import { Refusal } from './refusal'
 import { eraseWholeLines } from './removePair'
 
@@ -15,7 +15,8 @@ export function dashOf(text: string, list: ListNode, index: number): number {
 export function eraseItem(text: string, list: ListNode, index: number): TextChange {
   const before = list.items[index - 1]
   if (before && keepsBlankLines(text, before)) throw new Refusal('the text before this owns the blank lines below it; change it in the text')
-  const erased = eraseWholeLines(text, dashOf(text, list, index), lineEnd(text, contentEnd(list.items[index]!)))
+  const dash = dashOf(text, list, index)
+  const erased = eraseWholeLines(text, dash, deeperEnd(text, contentEnd(list.items[index]!), indentOf(text, dash).length))
   const isBlank = (at: number) => text.slice(lineStart(text, at), lineEnd(text, at)).trim() === ''
   const meet = erased.start > 0 && erased.end < text.length && isBlank(erased.start - 1) && isBlank(erased.end)
   return meet ? { ...erased, end: text.indexOf('\n', erased.end) + 1 || text.length } : erased

@@ -3,9 +3,13 @@ import type { MapNode, TreeNode } from '../tree'
 /** What keeps an edit from being made, in words for the person. */
 export class Refusal extends Error {}
 
+export function sharedElsewhere(): Refusal {
+  return new Refusal('this value is shared with another place; change it in the text')
+}
+
 /** @throws Refusal where a change below this node would be one in another place too */
 export function refuseShared(node: TreeNode): void {
-  if (node.alias || node.shared) throw new Refusal('this value is shared with another place; change it in the text')
+  if (node.alias || node.shared) throw sharedElsewhere()
 }
 
 /** @throws Refusal where pairs can neither be put into a map nor taken out */

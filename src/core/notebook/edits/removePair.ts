@@ -1,7 +1,7 @@
 import { lineEnd, lineEndOf, lineStart, type TextChange } from '../../text'
 import { holdsShared, type MapNode, type Pair } from '../tree'
 import { commentsIn } from './comments'
-import { indentOf, isFirstOnLine, isPlainKey, keepsBlankLines, pairEnd, skipBlank } from './layout'
+import { deeperEnd, endsInBlock, indentOf, isFirstOnLine, isPlainKey, keepsBlankLines, pairEnd, skipBlank } from './layout'
 import { Refusal } from './refusal'
 
 /**
@@ -20,7 +20,9 @@ export function removePair(text: string, map: MapNode, pair: Pair): TextChange[]
   if (!isFirstOnLine(text, start)) return [pullUpNext(text, map, pair)]
   const previous = map.pairs[map.pairs.indexOf(pair) - 1]
   if (previous && keepsBlankLines(text, previous.value)) throw new Refusal('the text before this owns the blank lines below it; change it in the text')
-  return [eraseLines(text, start, end)]
+  // Below a block value what stands further in would become part of it, so it moves out to where the pair was.
+  const isTaken = previous && endsInBlock(previous.value)
+  return [eraseLines(text, start, isTaken ? deeperEnd(text, end, indentOf(text, start).length) : end)]
 }
 
 function refuseOddKey(text: string, { key }: Pair): void {

@@ -1,7 +1,7 @@
 import { lineEnd, type TextChange } from '../../text'
 import { nodeAt, pairOf, type MapNode, type Pair, type TreeNode } from '../tree'
 import { insertPair } from './insertPair'
-import { behindColon, contextOf, isNothing } from './layout'
+import { behindColon, contextOf, deeperEnd, isNothing, pairEnd } from './layout'
 import { Refusal, refuseFixed, refuseMarked } from './refusal'
 import { removePair } from './removePair'
 import { putInLine, replaceScalar } from './replaceScalar'
@@ -44,7 +44,10 @@ export function replaceValue(text: string, map: MapNode, pair: Pair, typed: stri
   if (value.kind !== 'scalar') throw new Refusal(`\`${pair.key.text}\` holds a group of values here; change it in the text`)
   if (value.value !== null && value.text.trim() === typed.trim()) return []
   refuseMarked(value)
-  const written = write(typed, contextOf(text, map), value.alias ? undefined : value.style)
+  const context = contextOf(text, map)
+  // Comments below that stand further in would become the last lines of a block.
+  const isCrowded = !map.flow && deeperEnd(text, pairEnd(text, pair), context.indent.length) > lineEnd(text, pairEnd(text, pair))
+  const written = write(typed, { ...context, flow: map.flow || isCrowded }, value.alias ? undefined : value.style)
   return value.style === 'empty' ? putBehindColon(text, pair, written) : replaceScalar(text, value, written)
 }
 
@@ -102,7 +105,7 @@ function fillEmpty(text: string, map: MapNode, pair: Pair, wanted: Wanted): Text
   if (!isEmpty(pair.value)) return [{ ...pair.value.range, text: inBraces() }]
   const colon = behindColon(text, pair.key.range.end)
   if (context.flow || colon === undefined) return putBehindColon(text, pair, inBraces())
-  const at = lineEnd(text, colon)
+  const at = deeperEnd(text, colon, context.indent.length)
   return [{ start: at, end: at, text: nested(wanted, context) }]
 }
 

@@ -3,7 +3,7 @@ import type { Entry } from '../notebook'
 import { holdsShared, nodeAt, type ListNode, type MapNode, type TreeNode } from '../tree'
 import { commentsIn } from './comments'
 import { behindBlock, contextOf, indentOf, isNothing } from './layout'
-import { Refusal, refuseFixed, refuseMarked, refuseShared } from './refusal'
+import { Refusal, refuseFixed, refuseMarked, refuseShared, sharedElsewhere } from './refusal'
 import { dashOf } from './listItems'
 import { eraseLines } from './removePair'
 import { asFigure, clearPath, removePath, setPath } from './setPath'
@@ -60,8 +60,9 @@ function setInList(text: string, list: ListNode, half: Half, typed: string): Tex
 
 function addToList(text: string, list: ListNode, last: TreeNode, written: string): TextChange {
   if (list.flow) return { start: last.range.end, end: last.range.end, text: `, ${written}` }
-  const at = behindBlock(text, last)
-  return { start: at, end: at, text: `${lineEndOf(text)}${indentOf(text, dashOf(text, list, 0))}- ${written}` }
+  const indent = indentOf(text, dashOf(text, list, 0))
+  const at = behindBlock(text, last, indent.length)
+  return { start: at, end: at, text: `${lineEndOf(text)}${indent}- ${written}` }
 }
 
 /** Takes out one length of a reading; the other keeps its meaning. */
@@ -79,7 +80,8 @@ function clearInList(text: string, entry: Entry, path: readonly string[], list: 
   if (!gone) return []
   if (list.items.length > 2 || gone.kind !== 'scalar' || (other && other.kind !== 'scalar')) throw new Refusal('this reading holds something else; change it in the text')
   if (!other) return removePath(text, entry.node, path)
-  if (holdsShared(list) || other.marked) refuseMarked({ ...other, marked: true })
+  if (holdsShared(list)) throw sharedElsewhere()
+  refuseMarked(other)
   if (!list.flow && half === 'pushed') return [eraseLines(text, dashOf(text, list, 1), gone.range.end)]
   if (!list.flow || commentsIn(text, list.range.start, list.range.end).length > 0) throw new Refusal('write this reading as `{lifted: …, pushed: …}` first, in the text')
   const kept = text.slice(other.range.start, other.range.end)

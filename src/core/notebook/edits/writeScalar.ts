@@ -46,9 +46,9 @@ export function inFlow(text: string, node: ScalarNode): string {
   return isSafe ? stood : figureText(node.text, { flow: true, indent: '', lineEnd: '\n' })
 }
 
-const unprintable = /[\x00-\x1f\x7f-\x9f\u2028\u2029\ufeff\ud800-\udfff\ufffe\uffff]/
+const unprintable = /[\x00-\x1f\x7f-\x9f\u2028\u2029\ufeff\ud800-\udfff\ufffe\uffff]/u
 /** Printable throughout, with nothing at its ends that a literal block would change. */
-const blockSafe = /^(?![ \t\n])[^\x00-\x09\x0b-\x1f\x7f-\x9f\u2028\u2029\ufeff\ud800-\udfff\ufffe\uffff]*(?<!\s)$/
+const blockSafe = /^(?![ \t\n])[^\x00-\x09\x0b-\x1f\x7f-\x9f\u2028\u2029\ufeff\ud800-\udfff\ufffe\uffff]*(?<!\s)$/u
 
 /** JSON's strings are YAML's double-quoted ones; what YAML does not count as printable is escaped besides. */
 function quoted(text: string): string {
