@@ -1,5 +1,8 @@
-import type { Finding } from '../finding'
+import type { Finding, Fix } from '../finding'
+import { eraseItem } from '../notebook/edits/listItems'
+import { Refusal, removePath } from '../notebook/edits/setPath'
 import type { Accepted, Notebook } from '../notebook/notebook'
+import { holdsShared, nodeAt } from '../notebook/tree'
 import type { Description, Report } from './rule'
 
 /**
@@ -26,11 +29,26 @@ export const acceptedForNothing = {
 /** The acceptances that accept nothing. Of a rule that was turned off nobody knows what it would have found. */
 export function findIdle(notebook: Notebook, used: ReadonlySet<Accepted>, spoken: ReadonlySet<string>): Report[] {
   const idle = notebook.accepted.filter((accepted) => accepted.reason !== undefined && spoken.has(accepted.finding) && !used.has(accepted))
-  return idle.map(({ finding, entry, about, range }) => {
+  return idle.map((accepted) => {
+    const { finding, entry, about, range } = accepted
     const where = `${entry === undefined ? '' : ` in ${entry}`}${about === undefined ? '' : ` about ${about}`}`
-    return { range, message: `‘${finding}’ is not found${where || ' here'} any more: take this acceptance out` }
+    return { range, message: `‘${finding}’ is not found${where || ' here'} any more: take this acceptance out`, fixes: takeOut(notebook, accepted) }
   })
 }
+
+function takeOut({ root, text }: Notebook, { node }: Accepted): Fix[] {
+  const list = nodeAt(root, ['accepted'])
+  if (!root || list?.kind !== 'list' || list.alias || holdsShared(list)) return []
+  try {
+    if (list.items.length === 1) return [{ title, changes: removePath(text, root, ['accepted']) }]
+    return list.flow ? [] : [{ title, changes: [eraseItem(text, list, list.items.indexOf(node))] }]
+  } catch (error) {
+    if (error instanceof Refusal) return []
+    throw error
+  }
+}
+
+const title = 'Take this acceptance out'
 
 function covers({ finding: code, entry, about, reason }: Accepted, finding: Finding): boolean {
   if (reason === undefined || code !== finding.code) return false

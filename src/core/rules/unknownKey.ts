@@ -56,5 +56,7 @@ function quoteFix({ pairs, ...map }: MapNode, pair: Pair, text: string): Fix[] {
   const begun = pairs[first]?.value
   if (begun?.kind !== 'scalar' || begun.style !== 'plain' || begun.alias) return []
   const range = { start: begun.range.start, end: pairs[last]!.key.range.end }
-  return [{ title: 'Put the sentence in quotes', changes: [{ ...range, text: JSON.stringify(text.slice(range.start, range.end)) }] }]
+  const sentence = text.slice(range.start, range.end)
+  // A comment in between would become part of the sentence.
+  return /[#\n]/.test(sentence) ? [] : [{ title: 'Put the sentence in quotes', changes: [{ ...range, text: JSON.stringify(sentence) }] }]
 }

@@ -1,5 +1,5 @@
 import assert from 'node:assert/strict'
-import { codesOf, findingsOf, source } from './check'
+import { codesOf, findingsOf, fixedBy, source } from './check'
 
 const twoAdjusters = source`
   format: 1
@@ -65,6 +65,12 @@ describe('an acceptance that accepts nothing', () => {
   it('is not told while its own rule is off, for nobody knows what that would find', () => {
     assert.ok(!codesOf(`${idle}rules: {no-reason: off}\n`).includes('accepted-for-nothing'))
     assert.ok(!codesOf(idle, new Map([['no-reason', 'off']])).includes('accepted-for-nothing'))
+  })
+
+  it('is taken out by its fix, with the list where it was the only one', () => {
+    assert.equal(fixedBy('accepted-for-nothing', idle), twoAdjusters)
+    const two = `${twoAdjusters}accepted:\n  - finding: legs-differ\n    reason: known # long ago\n  - finding: no-reason # once\n    reason: known\nnotes: end\n`
+    assert.equal(fixedBy('accepted-for-nothing', two), two.replace('  - finding: no-reason # once\n    reason: known\n', ''))
   })
 
   it('can be silenced and made louder like any other', () => {

@@ -90,6 +90,10 @@ describe('the fix for a sentence cut by a comma', () => {
     assert.equal(findingsOf(fixedBy('unknown-key', text)).length, 0)
   })
 
+  it('is not offered where it would swallow a comment', () => {
+    assert.equal(findingsOf('format: 1\nentries: [{id: 1, ride: {felt: better, # much\n  but lazy}}]\n')[0]?.fixes, undefined)
+  })
+
   it('is not offered where no sentence begins', () => {
     assert.equal(findingsOf('format: 1\nmachine: {front: {travel: 120}, strange}\n')[0]?.fixes, undefined)
   })
