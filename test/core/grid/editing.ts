@@ -15,6 +15,7 @@ export function edited(text: string, gesture: Gesture): string {
   const outcome = keptPromises(text, gesture)
   assert.equal(outcome.refused, undefined)
   const after = (outcome as { text: string }).text
+  if (!text.includes('\n')) return after
   const crlf = keptPromises(text.replaceAll('\n', '\r\n'), gesture)
   assert.equal((crlf as { text: string }).text, after.replaceAll('\n', '\r\n'))
   return after

@@ -52,7 +52,7 @@ function behindLast(text: string, list: ListNode, lines: ItemLines): TextChange 
   const dash = dashOf(text, list, list.items.length - 1)
   const indent = indentOf(text, dash)
   const at = behindBlock(text, last, indent.length, last.range.end)
-  const gap = /^- +(?=\S)/.exec(text.slice(dash, last.range.start))?.[0] ?? '- '
+  const gap = /^- +$/.exec(text.slice(dash, last.range.start))?.[0] ?? '- '
   return { start: at, end: at, text: `${gapAbove(text, list, dash)}${lineEndOf(text)}${inBlock(text, lines, indent, gap)}` }
 }
 
