@@ -1,4 +1,4 @@
-import { readdirSync, readFileSync, statSync } from 'node:fs'
+import { readdirSync, readFileSync, statSync, writeFileSync } from 'node:fs'
 import { join } from 'node:path'
 import { UsageError, type World } from './outcome'
 
@@ -14,6 +14,18 @@ export const disk: World = {
     } catch (error) {
       throw new UsageError(`${path}: ${why(error)}`)
     }
+  },
+  create(path, text) {
+    try {
+      // `wx` refuses to write over a file, also one that came in between.
+      writeFileSync(path, text, { flag: 'wx' })
+    } catch (error) {
+      throw new UsageError(`${path}: ${why(error)}`)
+    }
+  },
+  today() {
+    const now = new Date()
+    return [now.getFullYear(), now.getMonth() + 1, now.getDate()].map((part) => String(part).padStart(2, '0')).join('-')
   },
   find(paths) {
     return paths.flatMap((path) => (path === '-' ? [path] : isFolder(path) ? notebooksIn(path) : [path]))
@@ -41,6 +53,7 @@ function why(error: unknown): string {
   const code = (error as { code?: string }).code
   if (code === 'ENOENT') return 'there is no such file or folder'
   if (code === 'EACCES') return 'this may not be read'
+  if (code === 'EEXIST') return 'this file is there already, and is left as it is'
   if (code === 'EISDIR') return 'this is a folder'
   return error instanceof Error ? error.message : String(error)
 }

@@ -13,6 +13,10 @@ export class UsageError extends Error {}
 export interface World {
   /** @throws UsageError where it cannot be read */
   read: (path: string) => string
+  /** Writes a new file. @throws UsageError where one is there already, or it cannot be written */
+  create: (path: string, text: string) => void
+  /** This day, `YYYY-MM-DD`. */
+  today: () => string
   /** The notebooks under files and folders, sorted; a file named itself is taken whatever its name. */
   find: (paths: readonly string[]) => string[]
 }

@@ -1,5 +1,6 @@
 import { check, checkUsage } from './check'
 import { exportFile, exportUsage } from './export'
+import { newNotebook, newUsage } from './newNotebook'
 import { UsageError, type Outcome, type World } from './outcome'
 import { show, showUsage } from './show'
 
@@ -7,6 +8,7 @@ import { show, showUsage } from './show'
 const commands: Record<string, { usage: string; run: (args: readonly string[], world: World) => Outcome }> = {
   check: { usage: checkUsage, run: check },
   show: { usage: showUsage, run: show },
+  new: { usage: newUsage, run: newNotebook },
   export: { usage: exportUsage, run: exportFile },
 }
 

@@ -24,6 +24,11 @@ entries:
 function world(files: Record<string, string>): World {
   return {
     find: (paths) => [...paths],
+    create: (path, text) => {
+      if (path in files) throw new UsageError(`${path}: this file is there already`)
+      files[path] = text
+    },
+    today: () => '2026-04-18',
     read: (path) => {
       const text = files[path]
       if (text === undefined) throw new UsageError(`${path}: there is no such file or folder`)
@@ -88,5 +93,23 @@ describe('detent', () => {
 
   it('tells its usage on --help', () => {
     for (const args of [['--help'], ['check', '--help'], ['show', '-h']]) assert.equal(run(args, files).code, 0)
+  })
+
+  it('new writes a notebook that check finds nothing against, and never over a file that is there', () => {
+    const made: Record<string, string> = { 'old.setup.yaml': 'format: 1\n' }
+    const shelf = world(made)
+    const { code, out } = run(['new', 'garage/tern-650.setup.yaml', '--from', 'both-circuits-both-legs'], shelf)
+    assert.equal(code, 0, out)
+    assert.match(made['garage/tern-650.setup.yaml'] ?? '', /name: Tern 650\n[^]*date: 2026-04-18\n/)
+    assert.equal(run(['check', 'garage/tern-650.setup.yaml', '--fail-on', 'info'], shelf).code, 0)
+    assert.match(run(['new', 'old.setup.yaml', '--from', 'both-circuits-both-legs'], shelf).err ?? '', /there already/)
+    assert.equal(made['old.setup.yaml'], 'format: 1\n')
+  })
+
+  it('new names the kinds there are, and the one that was probably meant', () => {
+    assert.match(run(['new', 'a.setup.yaml'], files).err ?? '', /--from names the kind of machine: /)
+    assert.match(run(['new', 'a.setup.yaml', '--from', 'air-fork-'], files).err ?? '', /did you mean air-fork\?/)
+    assert.match(run(['new', 'a.yaml', '--from', 'air-fork'], files).err ?? '', /named \*\.setup\.yaml/)
+    assert.match(run(['new', '-', '--from', 'air-fork'], files).out, /^entries:$/m)
   })
 })

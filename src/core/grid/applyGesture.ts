@@ -1,4 +1,6 @@
 import type { Finding } from '../finding'
+import { findArchitecture } from '../adjusters/architectures'
+import { writeNotebook } from '../adjusters/architectures/writeNotebook'
 import { acceptFinding } from '../notebook/edits/acceptFinding'
 import { composeChanges } from '../notebook/edits/composeChanges'
 import { addEntry, removeEntry, renameEntry } from '../notebook/edits/entries'
@@ -8,6 +10,7 @@ import { readNotebook } from '../notebook/readNotebook'
 import { scalarAt } from '../notebook/tree'
 import { applyChanges, type TextChange } from '../text'
 import { clearOne, setOne } from './cellEdits'
+import { cautions } from './cautions'
 import { entryAt } from './entryAt'
 import type { Gesture } from './gesture'
 import { rowsOf } from './rows'
@@ -42,7 +45,7 @@ function answer(notebook: Notebook, findings: readonly Finding[], gesture: Gestu
     case 'annotate': return { changes: annotate(notebook, gesture) }
     case 'applyFix': return applyFix(findings[gesture.finding], gesture.fix)
     case 'acceptFinding': return accept(notebook, findings[gesture.finding], gesture.reason)
-    case 'begin': return { refused: 'This file is not empty.' }
+    case 'begin': return begin(notebook, gesture)
   }
 }
 
@@ -125,4 +128,14 @@ function accept(notebook: Notebook, finding: Finding | undefined, reason: string
   if (!finding) return { refused: 'this finding is gone' }
   if (reason.trim() === '') return { refused: 'a finding is accepted with a reason, so that the next reader can judge it' }
   return { changes: acceptFinding(notebook, finding, reason.trim()) }
+}
+
+/** Writes a new notebook into a file that holds nothing, or comments only, which stay on top. */
+function begin({ text, root }: Notebook, { start, date, name }: Extract<Gesture, { kind: 'begin' }>): Answer {
+  const architecture = findArchitecture(start)
+  if (!architecture) return { refused: 'there is no such kind of machine to begin from' }
+  if (root) return { refused: 'this file holds something already: go on in the text, or begin in an empty file' }
+  const written = writeNotebook(architecture, { date, cautions, ...(name ? { name } : {}) })
+  if (text.trim() === '') return { changes: [{ start: text.startsWith('\ufeff') ? 1 : 0, end: text.length, text: written }] }
+  return { changes: [{ start: text.length, end: text.length, text: `${text.endsWith('\n') ? '\n' : '\n\n'}${written}` }] }
 }

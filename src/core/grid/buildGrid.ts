@@ -1,3 +1,4 @@
+import { architectures } from '../adjusters/architectures'
 import type { Finding } from '../finding'
 import { wordsAt } from '../notebook/machine'
 import type { Entry, Notebook } from '../notebook/notebook'
@@ -17,6 +18,7 @@ export function buildGrid(notebook: Notebook, findings: readonly Finding[]): Gri
   const columns = notebook.entries.map((entry) => columnOf(entry, listed, rowKeys))
   const cells = sources.map((source) => (source.kind === 'group' ? [] : notebook.entries.map((entry) => cellOf(source, notebook, entry))))
   markCells(cells, sources.map(({ row }) => row.key), columns, listed)
+  const beginnings = notebook.root ? [] : architectures.map(({ key, label, about }) => ({ key, label, about }))
   const empty = notebook.adjusters.size === 0 && notebook.entries.length === 0
   return {
     title: wordsAt(notebook, ['machine', 'name']) ?? '',
@@ -24,6 +26,7 @@ export function buildGrid(notebook: Notebook, findings: readonly Finding[]): Gri
     ...(notebook.broken ? { trouble: { message: notebook.broken.message, line: lineOf(starts, notebook.broken.range.start) + 1 } } : {}),
     ...(notebook.newer ? { readOnly: 'This notebook is written in a newer format. Update Detent to edit it.' } : {}),
     columns, rows: sources.map(({ row }) => row), cells, findings: listed, cautions: [...cautions],
+    ...(empty && beginnings.length > 0 && !notebook.broken ? { beginnings } : {}),
   }
 }
 

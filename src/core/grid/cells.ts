@@ -1,10 +1,12 @@
-import { isMissing } from '../compute/working/result'
+import { isMissing, type Outcome } from '../compute/working/result'
 import { printNumber } from '../notation/amount'
+import { printWithUncertainty } from '../notation/uncertainty'
 import { fieldNode } from '../notebook/fields'
 import type { Entry, Notebook } from '../notebook/notebook'
 import { scalarAt } from '../notebook/tree'
 import { countOf, isSame } from '../rules/standings'
 import { lineEnd } from '../text'
+import type { Computed, NumberRow } from './computedRow'
 import type { RowSource } from './rows'
 import type { Cell } from './view'
 
@@ -38,11 +40,19 @@ function fieldCell(key: string, notebook: Notebook, entry: Entry): Cell {
   return node ? { state: 'set', text: node.text.trimEnd(), ...remark } : { state: 'empty', text: '', ...remark }
 }
 
-function computedCell({ key, compute, digits }: Extract<RowSource, { kind: 'computed' }>['computed'], notebook: Notebook, entry: Entry): Cell {
+function computedCell(computed: Computed, notebook: Notebook, entry: Entry): Cell {
+  const remark = remarkOf(notebook, entry, [`computed/${computed.key}`])
+  const said = 'compute' in computed ? numberCell(computed, notebook, entry) : computed.say(notebook, entry)
+  if (isMissing(said)) return { state: 'computed', text: '', about: `needs ${said.missing.join(' and ')}`, ...remark }
+  return { state: 'computed', text: said.text, ...(said.about ? { about: said.about } : {}), ...remark }
+}
+
+function numberCell({ compute, note, digits, plusMinus }: NumberRow, notebook: Notebook, entry: Entry): Outcome<{ text: string; about?: string }> {
   const outcome = compute(notebook, entry)
-  const remark = remarkOf(notebook, entry, [`computed/${key}`])
-  if (isMissing(outcome)) return { state: 'computed', text: '', about: `needs ${outcome.missing.join(' and ')}`, ...remark }
-  return { state: 'computed', text: printNumber(outcome.value, digits), ...remark }
+  if (isMissing(outcome)) return outcome
+  const about = note?.(notebook, entry, outcome)
+  const { value, u } = outcome
+  return { text: plusMinus && u !== undefined ? printWithUncertainty(value, u, digits) : printNumber(value, digits), ...(about ? { about } : {}) }
 }
 
 /** What a person wrote about a value: under `remarks`, or as a comment behind it on its line. */

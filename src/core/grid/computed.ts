@@ -1,35 +1,15 @@
 import type { End } from '../compute/sag/loadCase'
-import type { Outcome } from '../compute/working/result'
-import { frictionOf, sagOf, sagPercentOf } from '../derived/sagOf'
-import type { Entry, Notebook } from '../notebook/notebook'
+import { computedBounce } from './computedBounce'
+import { computedGeometry } from './computedGeometry'
+import { computedRide } from './computedRide'
+import type { Computed } from './computedRow'
+import { computedSag } from './computedSag'
+import { computedSprings } from './computedSprings'
 
-/** A row that is worked out: what it is called, what it is in, and how it comes about. A new one is a row here. */
-export interface Computed {
-  /** As in the export: `front.static_sag_mm`. */
-  key: string
-  group: 'sag_front' | 'sag_rear'
-  label: string
-  detail?: string
-  unit: string
-  digits: number
-  about: string
-  compute: (notebook: Notebook, entry: Entry) => Outcome
-}
+const ends: readonly End[] = ['front', 'rear']
 
-function sagRows(end: End): Computed[] {
-  const group = `sag_${end}` as const
-  return [
-    { key: `${end}.static_sag_mm`, group, label: 'Static sag', detail: 'bike alone', unit: 'mm', digits: 1, compute: (notebook, entry) => sagOf(notebook, entry, end, 'bike'),
-      about: 'Extended length less the mean of the two lengths with the bike alone, which averages the friction.' },
-    { key: `${end}.static_sag_pct`, group, label: 'Static sag', detail: 'of travel', unit: '%', digits: 1, compute: (notebook, entry) => sagPercentOf(notebook, entry, end, 'bike'),
-      about: 'Static sag as a share of the travel of this end.' },
-    { key: `${end}.rider_sag_mm`, group, label: 'Rider sag', detail: 'rider aboard', unit: 'mm', digits: 1, compute: (notebook, entry) => sagOf(notebook, entry, end, 'rider'),
-      about: 'Extended length less the mean of the two lengths with the rider aboard, which averages the friction.' },
-    { key: `${end}.rider_sag_pct`, group, label: 'Rider sag', detail: 'of travel', unit: '%', digits: 1, compute: (notebook, entry) => sagPercentOf(notebook, entry, end, 'rider'),
-      about: 'Rider sag as a share of the travel of this end.' },
-    { key: `${end}.friction_mm`, group, label: 'Friction band', unit: 'mm', digits: 1, compute: (notebook, entry) => frictionOf(notebook, entry, end),
-      about: 'How far apart the end comes to rest after lifting and after pushing: rider aboard where measured, else the bike alone.' },
-  ]
-}
-
-export const computedRows: readonly Computed[] = [...sagRows('front'), ...sagRows('rear')]
+/** Every row that is worked out, in the order of the grid. */
+export const computedRows: readonly Computed[] = [
+  ...ends.flatMap((end) => [...computedSag(end), ...computedSprings(end)]),
+  ...computedGeometry, ...ends.flatMap(computedBounce), ...ends.flatMap(computedRide),
+]

@@ -17,4 +17,4 @@ export type Gesture =
   /** Accept a finding with a reason, so that it is no longer reported. */
   | { kind: 'acceptFinding'; finding: number; reason: string }
   /** Begin a notebook in an empty file. */
-  | { kind: 'begin'; start: string; date: string }
+  | { kind: 'begin'; start: string; date: string; name?: string }

@@ -1,7 +1,8 @@
 import { slotKey, slotsOf, type Adjuster, type Slot } from '../adjusters/adjuster'
 import { fields, type Field } from '../notebook/fields'
 import { settingRow, type Notebook } from '../notebook/notebook'
-import { computedRows, type Computed } from './computed'
+import { computedRows } from './computed'
+import type { Computed } from './computedRow'
 import type { Row } from './view'
 
 /** A row of the grid and what its cells are made from. */
@@ -12,7 +13,7 @@ export type RowSource =
   | { row: Row; kind: 'computed'; computed: Computed }
 
 const assemblies = [['fork', 'Fork'], ['shock', 'Shock'], ['chassis', 'Chassis'], ['tyres', 'Tyres']] as const
-const fieldGroups = [['sag_front', 'Sag, front'], ['sag_rear', 'Sag, rear'], ['day', 'The day'], ['change', 'The change'], ['ride', 'The ride']] as const
+const fieldGroups = [['sag_front', 'Sag, front'], ['sag_rear', 'Sag, rear'], ['geometry', 'Geometry'], ['bounce', 'Bounce test'], ['day', 'The day'], ['change', 'The change'], ['ride', 'The ride']] as const
 
 /** The rows of a notebook: its adjusters by where they sit, one row a leg, then what is measured, computed and told. */
 export function rowsOf(notebook: Notebook): RowSource[] {
@@ -21,7 +22,7 @@ export function rowsOf(notebook: Notebook): RowSource[] {
     ...assemblies.flatMap(([on, label]) => group(on, label, adjusters.filter((adjuster) => adjuster.on === on).flatMap(slotsOf).map(settingSource))),
     ...fieldGroups.flatMap(([name, label]) => group(name, label, [
       ...fields.filter((field) => field.group === name).map(fieldSource),
-      ...computedRows.filter((computed) => computed.group === name).map(computedSource),
+      ...computedRows.filter((computed) => computed.group === name && (computed.wanted?.(notebook) ?? true)).map(computedSource),
     ])),
   ]
 }
@@ -67,6 +68,13 @@ function fieldSource(field: Field): RowSource {
 }
 
 function computedSource(computed: Computed): RowSource {
-  const { key, label, detail, unit, about } = computed
-  return { kind: 'computed', computed, row: { key: `computed/${key}`, kind: 'computed', label, ...(detail ? { detail } : {}), unit, lines: 1, prose: false, figures: true, about } }
+  const { key, label, detail, about } = computed
+  const unit = 'unit' in computed ? computed.unit : ''
+  return {
+    kind: 'computed', computed,
+    row: {
+      key: `computed/${key}`, kind: 'computed', label, ...(detail ? { detail } : {}), ...(unit ? { unit } : {}), lines: 1, prose: false,
+      figures: 'compute' in computed, about,
+    },
+  }
 }

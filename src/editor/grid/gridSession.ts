@@ -6,6 +6,7 @@ import { buildGrid } from '../../core/grid/buildGrid'
 import { diffGrid } from '../../core/grid/diffGrid'
 import type { Gesture } from '../../core/grid/gesture'
 import type { GridPlace, GridView } from '../../core/grid/view'
+import { labelFrom } from '../../core/notebook/readAdjusters'
 import type { FromWebview, GridCommand, ToWebview } from '../../protocol'
 import type { Analysis, Notebooks } from '../notebooks'
 import type { EditQueue } from './editQueue'
@@ -139,10 +140,15 @@ export class GridSession implements vscode.Disposable {
 
   #compute(gesture: Gesture): Answer {
     const { notebook, findings } = this.notebooks.of(this.document)
-    return applyGesture(notebook, findings, gesture)
+    return applyGesture(notebook, findings, gesture.kind === 'begin' ? { ...gesture, name: machineName(this.document.uri) } : gesture)
   }
 
   #post(message: ToWebview): void {
     void this.panel.webview.postMessage(message)
   }
+}
+
+/** A first name for a machine, from its file's. @example 'tern-650.setup.yaml' gives 'Tern 650' */
+function machineName({ path }: vscode.Uri): string {
+  return labelFrom(path.slice(path.lastIndexOf('/') + 1).replace(/\.setup\.ya?ml$/i, ''))
 }

@@ -1,0 +1,35 @@
+import type { Outcome, Result } from '../compute/working/result'
+import type { Entry, Notebook } from '../notebook/notebook'
+
+/** A row that is worked out: what it is called and how it comes about. A new one is a row in one of the lists beside this file. */
+export type Computed = NumberRow | WordsRow
+
+interface Common {
+  /** As in the export where it is exported: `front.static_sag_mm`. */
+  key: string
+  group: 'sag_front' | 'sag_rear' | 'geometry' | 'bounce' | 'ride'
+  label: string
+  detail?: string
+  about: string
+  /** Whether a notebook has anything for this row to speak of; a row without it is always there. */
+  wanted?: (notebook: Notebook) => boolean
+  /** Further computations that the row's number stands on, for who opens it. */
+  steps?: (notebook: Notebook, entry: Entry) => { name: string; outcome: Outcome }[]
+}
+
+export interface NumberRow extends Common {
+  unit: string
+  digits: number
+  /** Shown as `18.2 ± 0.9`, with one standard uncertainty. */
+  plusMinus?: boolean
+  compute: (notebook: Notebook, entry: Entry) => Outcome
+  /** A sentence more about the number. */
+  note?: (notebook: Notebook, entry: Entry, result: Result) => string | undefined
+}
+
+export interface WordsRow extends Common {
+  say: (notebook: Notebook, entry: Entry) => Outcome<{ text: string; about?: string }>
+}
+
+/** True where any entry of a notebook has what a row needs. */
+export const anyEntry = (has: (notebook: Notebook, entry: Entry) => boolean) => (notebook: Notebook): boolean => notebook.entries.some((entry) => has(notebook, entry))

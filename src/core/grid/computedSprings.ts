@@ -1,0 +1,76 @@
+import type { End } from '../compute/sag/loadCase'
+import { found, isMissing, type Outcome } from '../compute/working/result'
+import { riderLoadOf } from '../derived/loadsOf'
+import { preloadOf, preloadWords } from '../derived/preloadOf'
+import { readingsOf } from '../derived/sagOf'
+import { springVerdictOf, springWantedOf } from '../derived/springVerdict'
+import { fittedRateOf, impliedRateOf, rateComparisonOf } from '../derived/wheelRateOf'
+import { printNumber } from '../notation/amount'
+import type { Entry, Notebook } from '../notebook/notebook'
+import { anyEntry, type Computed } from './computedRow'
+
+/** Rate, preload and spring of one end, as far as its sags tell of them. */
+export function computedSprings(end: End): Computed[] {
+  const group = `sag_${end}` as const
+  const bothRead = anyEntry((notebook, entry) => (['bike', 'rider'] as const).every((load) => readingsOf(notebook, entry, end, load) !== undefined))
+  const where = end === 'front' ? 'along the tubes' : 'at the wheel'
+  return [
+    { key: `${end}.wheel_rate_n_per_mm`, group, label: 'Wheel rate', detail: 'as both sags imply', unit: 'N/mm', digits: 1, plusMinus: true, wanted: bothRead,
+      about: `The rider’s load on this end over the difference of both sags, N for a mm ${where}. ± is one standard uncertainty.`,
+      compute: (notebook, entry) => impliedRateOf(notebook, entry, end),
+      steps: (notebook, entry) => [{ name: 'The rider’s load', outcome: riderLoadOf(notebook, entry, end) }],
+      note: (notebook, entry) => againstFitted(notebook, entry, end) },
+    { key: `${end}.fitted_rate_n_per_mm`, group, label: 'Wheel rate', detail: 'of the springs fitted', unit: 'N/mm', digits: 1, wanted: bothRead,
+      about: `What the springs fitted in this entry make ${where}, to hold against what the sags imply.`,
+      compute: (notebook, entry) => fittedRateOf(notebook, entry, end) },
+    { key: `${end}.preload`, group, label: 'Preload', detail: 'to the window', wanted: anyEntry((notebook, entry) => !isMissing(preloadOf(notebook, entry, end))),
+      about: 'How far to turn the preload, and where it then stands, to bring the sag of this entry to the middle of its window. It moves the sags and leaves the rate as it is.',
+      say: (notebook, entry) => preloadAdvice(notebook, entry, end),
+      steps: (notebook, entry) => [{ name: 'At the spring', outcome: changeAtSpring(notebook, entry, end) }] },
+    { key: `${end}.spring`, group, label: 'Spring', detail: 'by both sags', wanted: anyEntry((notebook, entry) => !isMissing(springVerdictOf(notebook, entry, end))),
+      about: 'Whether the spring suits the load: with the rider’s sag set right, little sag of the bike alone means too soft a spring, much of it too stiff a one. A starting point, as the windows are.',
+      say: (notebook, entry) => springWords(notebook, entry, end),
+      steps: (notebook, entry) => [{ name: 'The nearest spring that meets both windows', outcome: rateWanted(notebook, entry, end) }] },
+  ]
+}
+
+function againstFitted(notebook: Notebook, entry: Entry, end: End): string | undefined {
+  const comparison = found(rateComparisonOf(notebook, entry, end))
+  if (!comparison) return undefined
+  const by = `${printNumber(Math.abs(comparison.difference.value), 0)} % ${comparison.difference.value < 0 ? 'below' : 'above'} the springs fitted`
+  return comparison.agree === undefined ? by : `${by}, ${comparison.agree ? 'within' : 'more than'} twice the uncertainty`
+}
+
+function preloadAdvice(notebook: Notebook, entry: Entry, end: End): Outcome<{ text: string; about?: string }> {
+  const preload = preloadOf(notebook, entry, end)
+  if (isMissing(preload)) return preload
+  const { plan } = preload
+  const then = plan.needed === 'none' ? [] : [[plan.after.bikeMm, 'bike alone'] as const, [plan.after.riderMm, 'rider aboard'] as const]
+    .flatMap(([mm, who]) => (mm === undefined ? [] : [`${printNumber(mm, 1)} mm ${who}`]))
+  const about = [...(then.length > 0 ? [`sag then: ${then.join(', ')}`] : []), ...plan.limits].join('; ')
+  return { text: preloadWords(preload), ...(about ? { about } : {}) }
+}
+
+function changeAtSpring(notebook: Notebook, entry: Entry, end: End): Outcome {
+  const preload = preloadOf(notebook, entry, end)
+  return isMissing(preload) ? preload : preload.plan.toMiddle
+}
+
+const verdicts = { fits: 'suits the load', tooSoft: 'too soft', tooStiff: 'too stiff', unknown: 'read again off the top stop' } as const
+
+function springWords(notebook: Notebook, entry: Entry, end: End): Outcome<{ text: string; about?: string }> {
+  const judged = springVerdictOf(notebook, entry, end)
+  if (isMissing(judged)) return judged
+  const { verdict, preloadFirst, then, bikeSagThenMm } = judged
+  const unsure = then.sure === false && verdict !== 'unknown' ? 'within the uncertainty it could be otherwise' : undefined
+  const first = preloadFirst && `with ${preloadFirst} preload first, the bike alone would sag ${printNumber(bikeSagThenMm, 1)} mm`
+  const wanted = found(springWantedOf(notebook, entry, end))
+  const sold = wanted && (verdict === 'tooSoft' || verdict === 'tooStiff') ? `${printNumber(wanted.rate.value, 1)} N/mm would meet both windows; the usual steps are ${[...new Set([wanted.sold.below, wanted.sold.above])].join(' and ')}` : undefined
+  const about = [first, unsure, sold].filter(Boolean).join('; ')
+  return { text: `${verdicts[verdict]}${unsure ? ', perhaps' : ''}`, ...(about ? { about } : {}) }
+}
+
+function rateWanted(notebook: Notebook, entry: Entry, end: End): Outcome {
+  const wanted = springWantedOf(notebook, entry, end)
+  return isMissing(wanted) ? wanted : wanted.rate
+}
