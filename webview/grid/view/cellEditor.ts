@@ -6,10 +6,13 @@ import { goOn } from '../model/walk'
 import { cancelEdit, commitEdit, draft } from '../model/write'
 import { ChoiceList } from './choiceList'
 import { make } from './dom'
-import type { GridBody } from './gridBody'
+import type { Box, GridBody } from './gridBody'
 
 /** The tallest an input for prose grows, in px, before it scrolls. */
 const tallest = 180
+
+/** The least width of an input for prose, in px: a cell is too narrow to read what one writes. */
+const proseWidth = 280
 
 /** The input over the cell that is being edited. It floats over the grid, since the cell beneath may be recycled. */
 export class CellEditor {
@@ -28,11 +31,7 @@ export class CellEditor {
     const spot = editing && model.spotOf(editing)
     if (!editing || !spot) return this.#close()
     if (!this.#input) this.#open()
-    const box = this.body.boxOf(spot)
-    const { style } = this.#input!
-    Object.assign(style, { left: `${box.left}px`, top: `${box.top}px`, minWidth: `${box.width}px`, minHeight: `${box.height}px` })
-    this.#choices?.place(box)
-    this.#fit()
+    this.#place(this.body.boxOf(spot))
   }
 
   #open(): void {
@@ -71,7 +70,7 @@ export class CellEditor {
   #typed(): void {
     draft(this.session, this.#input!.value)
     this.#choices?.narrow(this.#input!.value)
-    this.#fit()
+    this.follow()
   }
 
   #key(event: KeyboardEvent): void {
@@ -94,15 +93,18 @@ export class CellEditor {
     goOn(this.session, go)
   }
 
-  /** Grows with what is typed. */
-  #fit(): void {
-    const input = this.#input
-    if (!input) return
-    input.style.height = 'auto'
-    if (input instanceof HTMLTextAreaElement) input.style.height = `${Math.min(tallest, input.scrollHeight + 2)}px`
-    input.style.width = 'auto'
-    const room = this.body.scroller.clientWidth * 0.6
-    input.style.width = `${Math.min(room, Math.max(input.offsetWidth && parseFloat(input.style.minWidth), input.scrollWidth + 2))}px`
+  /** Over its cell, grown to what is typed as far as the sight allows, and moved back into it where it would not fit. */
+  #place(box: Box): void {
+    const input = this.#input!
+    const { style } = input
+    const sight = this.body.sight()
+    Object.assign(style, { width: `${box.width}px`, height: `${box.height}px` })
+    const width = Math.max(box.width, Math.min(input.scrollWidth + 2, sight.width * 0.6))
+    style.width = `${input instanceof HTMLTextAreaElement ? Math.max(width, Math.min(proseWidth, sight.width)) : width}px`
+    style.height = `${Math.max(box.height, Math.min(tallest, sight.height, input.scrollHeight + 2))}px`
+    style.left = `${Math.max(sight.left, Math.min(box.left, sight.left + sight.width - input.offsetWidth))}px`
+    style.top = `${Math.max(sight.top, Math.min(box.top, sight.top + sight.height - input.offsetHeight))}px`
+    this.#choices?.place(box, sight)
   }
 }
 

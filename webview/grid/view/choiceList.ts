@@ -33,8 +33,11 @@ export class ChoiceList {
     this.#list.remove()
   }
 
-  place({ left, top, width, height }: Box): void {
-    Object.assign(this.#list.style, { left: `${left}px`, top: `${top + height}px`, minWidth: `${width}px` })
+  /** Below the cell, or above it where there is no room below. */
+  place({ left, top, width, height }: Box, sight: Box): void {
+    const { style, offsetHeight } = this.#list
+    const fits = top + height + offsetHeight <= sight.top + sight.height
+    Object.assign(style, { left: `${left}px`, top: `${fits ? top + height : top - offsetHeight}px`, minWidth: `${width}px` })
   }
 
   /** Shows the choices that begin with what is typed, all of them when nothing is, and lights the first match. */

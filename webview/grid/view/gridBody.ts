@@ -125,6 +125,12 @@ export class GridBody {
     }
   }
 
+  /** What of the content is in sight, without the pinned header and labels. */
+  sight(): Box {
+    const { scrollLeft, scrollTop } = this.scroller
+    return { left: scrollLeft + this.#labels, top: scrollTop + headerHeight, ...this.#room() }
+  }
+
   /** The same as a rectangle on the page. */
   rectOf(spot: Spot): DOMRect {
     const box = this.boxOf(spot)

@@ -1,0 +1,34 @@
+// Serves the grid's page without an editor: the built webview, the fake host, and the editor's content security policy.
+//   node test/webview-browser/servePage.mjs [PORT]     to look at it by hand
+import { readFile } from 'node:fs/promises'
+import { createServer } from 'node:http'
+import { dirname, extname, join } from 'node:path'
+import { fileURLToPath } from 'node:url'
+import { build } from 'esbuild'
+
+const root = join(dirname(fileURLToPath(import.meta.url)), '../..')
+const page = join(root, 'test/webview/page')
+const types = { '.html': 'text/html', '.js': 'text/javascript', '.css': 'text/css' }
+const policy = "default-src 'none'; script-src 'nonce-test'; style-src 'self'; font-src 'self'; img-src 'self' data:"
+
+/** Builds the page anew and serves it; resolves with its address and a way to end it. */
+export async function servePage(port = 0) {
+  const built = await build({
+    entryPoints: { grid: join(root, 'webview/grid/main.ts'), host: join(page, 'fakeHost.ts') },
+    outdir: '/page', bundle: true, write: false, minify: true, format: 'iife', target: 'es2022', logLevel: 'warning',
+  })
+  const files = new Map(built.outputFiles.map(({ path, contents }) => [path.replace('/page', ''), contents]))
+  const server = createServer(async (request, response) => {
+    const path = new URL(request.url, 'http://page').pathname.replace(/^\/$/, '/page.html')
+    const body = files.get(path) ?? await readFile(join(page, path)).catch(() => undefined)
+    if (!body) return response.writeHead(404).end()
+    response.writeHead(200, { 'content-type': types[extname(path)] ?? 'text/plain', 'content-security-policy': policy }).end(body)
+  })
+  await new Promise(resolve => server.listen(port, '127.0.0.1', resolve))
+  return { address: `http://127.0.0.1:${server.address().port}/`, close: () => new Promise(resolve => server.close(resolve)) }
+}
+
+if (process.argv[1] === fileURLToPath(import.meta.url)) {
+  const { address } = await servePage(Number(process.argv[2] ?? 8080))
+  console.log(`${address}?theme=dark|light|hc-dark|hc-light&entries=9`)
+}
