@@ -32,8 +32,9 @@ const loudness: Record<string, string> = {
 /** What one of the format's choices says; `undefined` where its word says it all. @example choiceWords(['entries', '*', 'verdict'], 'keep') */
 export function choiceWords(path: readonly string[], value: string): string | undefined {
   const key = path.at(-1) ?? ''
-  if (path[0] === 'rules') return loudness[value]
+  if (path[0] === 'rules') return Object.hasOwn(loudness, value) ? loudness[value] : undefined
   if (key === 'controls') return findControl(value)?.words
   if (path.at(-2) === 'legs') return value === 'left' || value === 'right' ? `the ${value} leg, as seen from the saddle` : undefined
-  return Object.hasOwn(words, key) ? words[key]![value] : undefined
+  const known = Object.hasOwn(words, key) ? words[key]! : {}
+  return Object.hasOwn(known, value) ? known[value] : undefined
 }

@@ -2,11 +2,9 @@ import { ownCount } from '../core/adjusters/convert'
 import type { Finding } from '../core/finding'
 import { acceptFinding } from '../core/notebook/edits/acceptFinding'
 import { insertPair } from '../core/notebook/edits/insertPair'
-import { eraseItem } from '../core/notebook/edits/listItems'
-import { asProse, Refusal, removePath, setPath } from '../core/notebook/edits/setPath'
+import { asProse, Refusal, setPath } from '../core/notebook/edits/setPath'
 import type { Notebook } from '../core/notebook/notebook'
 import { pairOf } from '../core/notebook/tree'
-import { acceptedForNothing } from '../core/rules/acceptFindings'
 import { rules } from '../core/rules'
 import type { Range, TextChange } from '../core/text'
 import { blank, leaveBlank, type Filled } from './leaveBlank'
@@ -29,7 +27,7 @@ export interface CodeAction {
 export function codeActions(notebook: Notebook, findings: readonly Finding[], { start, end }: Range): CodeAction[] {
   return findings.filter(({ range }) => range.start <= end && start <= range.end).flatMap((finding) => [
     ...carried(finding),
-    ...(notebook.broken || notebook.newer ? [] : [addReason, noteFact, takeOut, accept].flatMap((make) => attempt(make, notebook, finding))),
+    ...(notebook.broken || notebook.newer ? [] : [addReason, noteFact, accept].flatMap((make) => attempt(make, notebook, finding))),
   ])
 }
 
@@ -73,16 +71,6 @@ function noteFact({ text, root, entries }: Notebook, { code, place }: Finding): 
   if (!setting || fact === undefined) return undefined
   const { id, label } = setting.adjuster
   return { title: `Note \`${fact}\` on ${label}, to convert it`, ...leaveBlank(setPath(text, root, ['adjusters', id, fact], blank, asProse), false) }
-}
-
-/** An acceptance that accepts nothing any more. */
-function takeOut({ text, root, accepted }: Notebook, { code, range }: Finding): ReturnType<Make> {
-  if (code !== acceptedForNothing.code) return undefined
-  const list = pairOf(root, 'accepted')?.value
-  const node = accepted.find((each) => each.range.start === range.start)?.node
-  if (list?.kind !== 'list' || !node) return undefined
-  const changes = list.items.length === 1 ? removePath(text, root!, ['accepted']) : [eraseItem(text, list, list.items.indexOf(node))]
-  return { title: 'Take this acceptance out', changes }
 }
 
 /** What a rule finds can be accepted, for a reason; what reading tells cannot. */

@@ -18,7 +18,7 @@ export interface InlayHint {
 }
 
 /**
- * Behind every setting the other notation where it helps (`3 out` of 10 is `7 in`, turns of preload are mm), and how it
+ * Behind every setting the other notation where it helps (`3 out` of 10 is `= 7 in`, turns of preload are mm), and how it
  * changed against the entry it comes from. In a broken text only what stands wholly before the error is sure.
  */
 export function inlayHints(notebook: Notebook, { start, end }: Range): InlayHint[] {
@@ -42,7 +42,7 @@ function hintsOf(entry: Entry): InlayHint[] {
 function notationHint(setting: Setting): InlayHint[] {
   const count = countOf(setting)
   const other = count === undefined ? undefined : otherNotation(setting, count)
-  return other ? [{ at: setting.node.range.end, label: other.text, about: other.about, kind: 'notation' }] : []
+  return other ? [{ at: setting.node.range.end, label: `= ${other.text}`, about: other.about, kind: 'notation' }] : []
 }
 
 function otherNotation({ adjuster, reading }: Setting, count: number): { text: string; about: string } | undefined {

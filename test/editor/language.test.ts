@@ -29,6 +29,8 @@ function ask<T>(command: string, uri: vscode.Uri, ...rest: unknown[]): Thenable<
 }
 
 describe('a notebook’s text', () => {
+  before(() => vscode.extensions.getExtension('detent.detent')!.activate())
+
   it('completes an adjuster and its position as one types', async () => {
     const file = write('new.setup.yaml', machine)
     await openText(file)
@@ -73,7 +75,7 @@ describe('a notebook’s text', () => {
     await until('the hints are shown', async () => (await page().locator('.view-lines').innerText()).replace(/\u00a0/g, ' ').includes('+2 · less rebound damping'))
     const all = new vscode.Range(0, 0, document.lineCount, 0)
     const hints = () => ask<vscode.InlayHint[]>('vscode.executeInlayHintProvider', document.uri, all)
-    assert.deepEqual((await hints()).map(({ label }) => label), ['13 in', '11 in', '+2 · less rebound damping'])
+    assert.deepEqual((await hints()).map(({ label }) => label), ['= 13 in', '= 11 in', '+2 · less rebound damping'])
     const configuration = vscode.workspace.getConfiguration('detent')
     try {
       await configuration.update('inlayHints', false, vscode.ConfigurationTarget.Global)

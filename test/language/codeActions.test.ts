@@ -1,4 +1,5 @@
 import assert from 'node:assert/strict'
+import { readdirSync, readFileSync } from 'node:fs'
 import { readNotebook } from '../../src/core/notebook/readNotebook'
 import { checkNotebook } from '../../src/core/rules/checkNotebook'
 import { applyChanges } from '../../src/core/text'
@@ -82,4 +83,38 @@ describe('codeActions', () => {
     assert.deepEqual(actions.map(({ title }) => title), [])
   })
   it('offers nothing in a broken text but what is carried', () => check(`${aNotebook}accepted: |[\n`, []))
+
+  describe('on every wrong notebook of the rules', () => {
+    const folder = 'test/fixtures/rules'
+    const read = readdirSync(folder).filter((name) => name.endsWith('.yaml')).map((name) => {
+      const notebook = readNotebook(readFileSync(`${folder}/${name}`, 'utf8'))
+      return { name, notebook, findings: checkNotebook(notebook) }
+    })
+    // What can be mended without knowing more than the notebook does, or by a person's own words.
+    const mendable = [
+      'fork-height-uneven', 'legs-differ', 'wrong-unit', 'fraction-of-step', 'sag-lengths-swapped', 'no-reason',
+      'entry-without-id', 'duplicate-entry', 'parent-loop', 'accepted-without-reason', 'accepted-for-nothing',
+    ]
+    for (const code of mendable) {
+      it(`has something to do about ${code}`, () => {
+        const found = read.flatMap(({ notebook, findings }) => findings.filter((finding) => finding.code === code).map((finding) => ({ notebook, finding })))
+        assert.ok(found.length > 0)
+        for (const { notebook, finding } of found) {
+          const actions = codeActions(notebook, [finding], finding.range).filter(({ title }) => !title.startsWith('Accept '))
+          assert.ok(actions.length > 0, finding.message)
+        }
+      })
+    }
+
+    it('leaves a text that can be read', () => {
+      for (const { name, notebook, findings } of read.filter((each) => !each.notebook.broken)) {
+        for (const { title, changes } of codeActions(notebook, findings, { start: 0, end: notebook.text.length })) {
+          const after = applyChanges(notebook.text, changes)
+          const now = readNotebook(after)
+          assert.equal(now.broken, undefined, `${name}: ${title}`)
+          assert.ok(!after.includes('\ue000'))
+        }
+      }
+    })
+  })
 })

@@ -1,7 +1,8 @@
 import type { Range } from '../../core/text'
 import { keysInBlock, keysInFlow } from './keysBehind'
 import { flowPlainEnd, isColon, isComment, isFlowColon, skipSpaces } from './scalars'
-import { scanTo, type Frame, type Scan } from './scan'
+import type { Frame, Scan } from './scan'
+import { scanTo } from './scanTo'
 
 /** Where a cursor stands in a notebook, as far as a text that may be half typed tells. */
 export interface Cursor {
