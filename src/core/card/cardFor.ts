@@ -1,9 +1,12 @@
 import type { Leg } from '../adjusters/adjuster'
 import { findField } from '../notebook/fields'
 import type { Entry, Notebook } from '../notebook/notebook'
+import { found, isMissing } from '../compute/working/result'
 import { computedRows } from '../grid/computed'
-import type { Card } from './card'
+import type { Computed } from '../grid/computedRow'
+import type { Card, CardSection } from './card'
 import { settingCard } from './settingCard'
+import { workingSections } from './workingSections'
 
 /** The card of a row, in an entry where one is named: settings have the full one, other rows what is known of them. */
 export function cardFor(notebook: Notebook, row: string, entryKey?: string): Card | undefined {
@@ -12,7 +15,31 @@ export function cardFor(notebook: Notebook, row: string, entryKey?: string): Car
   const field = findField(row)
   if (field?.about) return { title: field.detail ? `${field.label}, ${field.detail}` : field.label, sections: [{ heading: '', lines: [field.about] }] }
   const computed = computedRows.find(({ key }) => `computed/${key}` === row)
-  return computed && { title: computed.detail ? `${computed.label}, ${computed.detail}` : computed.label, sections: [{ heading: '', lines: [computed.about] }] }
+  return computed && computedCard(computed, notebook, entry)
+}
+
+/** What a row that is worked out is, and in an entry its whole working. */
+function computedCard(computed: Computed, notebook: Notebook, entry: Entry | undefined): Card {
+  const title = computed.detail ? `${computed.label}, ${computed.detail}` : computed.label
+  const about = { heading: '', lines: [computed.about] }
+  return { title, sections: entry ? [...answer(computed, notebook, entry), about, ...working(computed, notebook, entry)] : [about] }
+}
+
+/** What the row says in this entry, where it says it in words. */
+function answer(computed: Computed, notebook: Notebook, entry: Entry): CardSection[] {
+  if ('compute' in computed) {
+    const result = found(computed.compute(notebook, entry))
+    const note = result && computed.note?.(notebook, entry, result)
+    return note ? [{ heading: 'Here', lines: [note] }] : []
+  }
+  const said = computed.say(notebook, entry)
+  return isMissing(said) ? workingSections(said) : [{ heading: 'Here', lines: [said.text, ...(said.about ? [said.about] : [])] }]
+}
+
+function working(computed: Computed, notebook: Notebook, entry: Entry): CardSection[] {
+  const own = 'compute' in computed ? workingSections(computed.compute(notebook, entry)) : []
+  const steps = computed.steps?.(notebook, entry) ?? []
+  return [...own, ...steps.filter(({ outcome }) => !isMissing(outcome)).flatMap(({ name, outcome }) => workingSections(outcome, name))]
 }
 
 function cardOfSlot(notebook: Notebook, slot: string, entry: Entry | undefined): Card | undefined {

@@ -1,0 +1,39 @@
+import { formulaWithNumbers } from '../compute/working/formulaWithNumbers'
+import { isMissing, type Outcome, type Result, type WorkingInput } from '../compute/working/result'
+import { printNumber } from '../notation/amount'
+import { printWithUncertainty } from '../notation/uncertainty'
+import type { CardSection } from './card'
+
+/**
+ * How a number came about, for who wants to check it: the formula, the same with this entry's numbers, each input with
+ * its unit and uncertainty, what was assumed, and who says so. Of an absent number: what it needs.
+ */
+export function workingSections(outcome: Outcome, heading = 'How it comes about'): CardSection[] {
+  if (isMissing(outcome)) return [{ heading: heading === 'How it comes about' ? 'What it needs' : heading, lines: outcome.missing.map((fact) => `needs ${fact}`) }]
+  const { working } = outcome
+  const inputs = working.inputs.map(inputLine)
+  return [
+    { heading, lines: [working.formula, ...(working.inputs.length > 0 ? [formulaWithNumbers(working, numberOf)] : []), `= ${withUnit(outcome, outcome.unit)}`] },
+    ...(inputs.length > 0 ? [{ heading: 'From', lines: inputs }] : []),
+    ...(working.assumptions.length > 0 ? [{ heading: 'Assumes', lines: [...working.assumptions] }] : []),
+    { heading: 'Source', lines: [working.source] },
+  ]
+}
+
+const numberOf = ({ value }: Pick<WorkingInput, 'value'>): string => String(Number(value.toPrecision(6)))
+
+/** 'L1 = 152 ± 0.6 mm: length with the wheel off the ground', and how much of the uncertainty it brings. */
+function inputLine(input: WorkingInput): string {
+  const { symbol, name, contribution } = input
+  const share = contribution === undefined ? '' : `, which brings ± ${digitsOf(contribution)} of the result`
+  return `${symbol} = ${withUnit(input, input.unit)}: ${name}${share}`
+}
+
+function withUnit({ value, u }: Pick<Result, 'value' | 'u'>, unit: string): string {
+  const number = u === undefined ? numberOf({ value }) : printWithUncertainty(value, u, decimalsFor(u))
+  return unit === '' ? number : unit === '°' ? `${number}°` : `${number} ${unit}`
+}
+
+/** Two significant digits of an uncertainty, as the GUM asks (JCGM 100:2008, 7.2.6). */
+const decimalsFor = (u: number): number => Math.min(9, Math.max(0, 1 - Math.floor(Math.log10(u))))
+const digitsOf = (u: number): string => (u > 0 ? printNumber(u, decimalsFor(u)) : '0')
