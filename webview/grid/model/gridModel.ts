@@ -36,7 +36,12 @@ export class GridModel {
     if (!fits) return undefined
     const frame = patch.title !== view.title || patch.state !== view.state || patch.readOnly !== view.readOnly || !sameTrouble(patch, view)
     Object.assign(view, { title: patch.title, state: patch.state, readOnly: patch.readOnly, trouble: patch.trouble })
-    for (const [index, column] of patch.columns) this.#takeColumn(index, column)
+    // All old names go before the new ones come: two entries may have changed names with each other.
+    for (const [index] of patch.columns) this.#columns.delete(view.columns[index]!.key)
+    for (const [index, column] of patch.columns) {
+      view.columns[index] = column
+      this.#columns.set(column.key, index)
+    }
     for (const [row, column, cell] of patch.cells) view.cells[row]![column] = cell
     if (patch.findings) {
       view.findings = patch.findings
@@ -98,12 +103,6 @@ export class GridModel {
   /** Whether anything can be written, as a whole. */
   get writable(): boolean {
     return this.view.state === 'ready' && this.view.readOnly === undefined
-  }
-
-  #takeColumn(index: number, column: Column): void {
-    this.#columns.delete(this.view.columns[index]!.key)
-    this.view.columns[index] = column
-    this.#columns.set(column.key, index)
   }
 
   #takeFindings(findings: GridFinding[]): void {
