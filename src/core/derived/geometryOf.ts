@@ -42,6 +42,17 @@ export function solvedSteeringOf(notebook: Notebook): Outcome<SolvedSteering> {
  * Where nothing moved, figures that would not do for a computation are still given as they are written.
  */
 export function geometryOf(notebook: Notebook, entry: Entry, stance: Stance = 'figures'): Geometry {
+  const kept = known.get(entry)?.[stance]
+  if (kept) return kept
+  const geometry = workOut(notebook, entry, stance)
+  known.set(entry, { ...known.get(entry), [stance]: geometry })
+  return geometry
+}
+
+/** Four rows and every comparison with a baseline ask for the same; an entry never changes once it is read. */
+const known = new WeakMap<Entry, Partial<Record<Stance, Geometry>>>()
+
+function workOut(notebook: Notebook, entry: Entry, stance: Stance): Geometry {
   const moves = geometryMovesOf(notebook, entry)
   if (isMissing(moves)) return all(moves)
   const sunk = stance === 'riderSag' ? sunkBy(notebook, entry) : {}
