@@ -23,7 +23,7 @@ function settingCell(slot: string, adjusterId: string, notebook: Notebook, entry
   const standing = entry.state.get(slot)
   if (!standing) return { state: 'empty', text: '', ...remarkOf(notebook, entry, [slot, adjusterId]) }
   const { setting, setIn } = standing
-  const text = setting.node.text
+  const text = setting.node.text.trimEnd()
   if (setIn !== entry) return { state: 'carried', text, about: `as in ${setIn.key}`, ...remarkOf(notebook, entry, [slot, adjusterId]) }
   return { state: 'set', text, ...(isChanged(slot, entry) ? { changed: true } : {}), ...remarkOf(notebook, entry, [slot, adjusterId], setting.node.range.end) }
 }

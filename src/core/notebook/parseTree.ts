@@ -12,6 +12,8 @@ export interface Parsed {
 
 /** A text longer than this is no notebook but an accident, and would keep whoever typed in it waiting. */
 export const longestText = 1_000_000
+/** Colons, commas, brackets and line ends together: short as it is, a text of nothing else takes as long. */
+const mostMarks = 100_000
 /** Values behind aliases, each time one is followed. */
 const mostAliased = 100_000
 /** After so many complaints one more is no help. */
@@ -19,7 +21,7 @@ const mostFindings = 100
 
 /** Parses YAML 1.2 into a tree; never throws. An error in the findings means that the text must not be edited by us. */
 export function parseTree(text: string): Parsed {
-  if (text.length > longestText) return unread('this file is too long for a notebook, which holds one machine’s history', text)
+  if (isTooMuch(text)) return unread('this file is too long for a notebook, which holds one machine’s history', text)
   try {
     // Looking for keys that stand twice is left to us: the parser's way takes minutes for a long map.
     const document = parseDocument(text, { prettyErrors: false, version: '1.2', schema: 'core', resolveKnownTags: false, logLevel: 'error', uniqueKeys: false })
@@ -30,6 +32,13 @@ export function parseTree(text: string): Parsed {
   } catch (error) {
     return unread(`this cannot be read: ${String(error)}`, text)
   }
+}
+
+function isTooMuch(text: string): boolean {
+  if (text.length <= mostMarks || text.length > longestText) return text.length > longestText
+  let marks = 0
+  for (let at = 0; at < text.length; at++) if (':,[]{}\n'.includes(text[at]!)) marks++
+  return marks > mostMarks
 }
 
 function unread(message: string, text: string): Parsed {
@@ -153,7 +162,8 @@ const said: Partial<Record<YAMLError['code'], string>> = {
 function toFinding(severity: 'error' | 'warning', text: string) {
   return (error: YAMLError): Finding => {
     const start = Math.min(error.pos[0], text.length)
-    const words = said[error.code]
+    const isOpen = error.code === 'BAD_INDENT' && error.message.startsWith('Flow')
+    const words = isOpen ? 'a bracket is not closed' : said[error.code]
     const message = words ? `${words} (${error.message})` : error.message
     return { code: 'yaml-syntax', severity, message, range: { start, end: Math.max(start, Math.min(error.pos[1], text.length)) } }
   }

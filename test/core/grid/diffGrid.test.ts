@@ -1,0 +1,54 @@
+import assert from 'node:assert/strict'
+import fc from 'fast-check'
+import { applyGesture } from '../../../src/core/grid/applyGesture'
+import { buildGrid } from '../../../src/core/grid/buildGrid'
+import { diffGrid } from '../../../src/core/grid/diffGrid'
+import type { GridView } from '../../../src/core/grid/view'
+import { readNotebook } from '../../../src/core/notebook/readNotebook'
+import { checkNotebook } from '../../../src/core/rules/checkNotebook'
+import { applyChanges } from '../../../src/core/text'
+import { Choices } from './choices'
+import { head } from './editing'
+import { randomGesture } from './randomGesture'
+import { writeRandomNotebook } from './writeRandomNotebook'
+
+function gridOf(text: string): GridView {
+  const notebook = readNotebook(text)
+  return buildGrid(notebook, checkNotebook(notebook))
+}
+
+const before = `${head}entries:\n  - id: a\n    settings: {shock: 3}\n  - id: b\n`
+
+describe('the difference of two grids', () => {
+  it('is nothing where nothing is different', () => {
+    assert.deepEqual(diffGrid(gridOf(before), gridOf(before)), { columns: [], cells: [], findingsDiffer: false })
+  })
+
+  it('is the cell that was set and those that carry it', () => {
+    const [from, to] = [gridOf(before), gridOf(before.replace('shock: 3', 'shock: 4'))]
+    const row = from.rows.findIndex(({ key }) => key === 'settings/shock')
+    assert.deepEqual(diffGrid(from, to)!.cells.map(([at, column, { text }]) => [at, column, text]), [[row, 0, '4'], [row, 1, '4']])
+  })
+
+  it('is not told where rows or columns came, went or changed their names', () => {
+    for (const after of [`${before}  - id: c\n`, before.replace('id: b', 'id: c'), before.replace('  shock: {on: shock, controls: rebound, counts: clicks}\n', ''), before.replace('on: shock, ', 'on: shock, label: Other, ')]) {
+      assert.equal(diffGrid(gridOf(before), gridOf(after)), undefined)
+    }
+  })
+
+  it('makes the new grid out of the old one, whatever was done', () => {
+    fc.assert(fc.property(fc.array(fc.nat(9999), { maxLength: 600, size: 'max' }), (tape) => {
+      const choices = new Choices(tape)
+      const text = writeRandomNotebook(choices)
+      const { changes } = applyGesture(readNotebook(text), [], randomGesture(readNotebook(text), choices))
+      if (!changes) return
+      const [from, to] = [gridOf(text), gridOf(applyChanges(text, changes))]
+      const difference = diffGrid(from, to)
+      if (!difference) return
+      for (const [at, column] of difference.columns) from.columns[at] = column
+      for (const [row, column, cell] of difference.cells) from.cells[row]![column] = cell
+      assert.deepEqual([from.columns, from.cells, from.rows], [to.columns, to.cells, to.rows])
+      assert.equal(difference.findingsDiffer, JSON.stringify(from.findings) !== JSON.stringify(to.findings))
+    }), { numRuns: 40 * Number(process.env['DETENT_RUNS'] ?? 1), seed: 6 })
+  })
+})
