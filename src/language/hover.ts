@@ -9,6 +9,7 @@ import type { Range } from '../core/text'
 import { choiceWords } from './choiceWords'
 import { entryAtOffset } from './entryAtOffset'
 import { locate, type Located } from './locate'
+import { measuredHover } from './measuredHover'
 import { occurrenceAt } from './names/occurrences'
 
 /** What is shown about a place in the text. */
@@ -22,13 +23,14 @@ export interface Hover {
 }
 
 /**
- * What there is to say about the place under the pointer: the card of an adjuster, the story of an entry, the meaning
- * of a rule, and for everything else what the format says about a key or a choice.
+ * What there is to say about the place under the pointer: the card of an adjuster, the working of what follows from a
+ * measurement, the story of an entry, the meaning of a rule, and for everything else what the format says about a key
+ * or a choice.
  */
 export function hoverAt(notebook: Notebook, offset: number): Hover | undefined {
   const place = locate(notebook.root, offset)
   if (!place) return undefined
-  return settingHover(notebook, place, offset) ?? nameHover(notebook, offset) ?? ruleHover(place) ?? schemaHover(place)
+  return settingHover(notebook, place, offset) ?? measuredHover(notebook, place, offset) ?? nameHover(notebook, offset) ?? ruleHover(place) ?? schemaHover(place)
 }
 
 /** On a setting, its name, its leg or its value: the card of where it stands in this entry. */
