@@ -54,7 +54,7 @@ export class App {
       changed: (change) => this.#draw(change),
     }, saved)
     this.session = session
-    this.#body = new GridBody(session, () => this.#saveSoon())
+    this.#body = new GridBody(session, () => this.#saveSoon(100))
     this.#editor = new CellEditor(session, this.#body)
     this.#refusal = new Refusal(session, this.#body)
     this.#top = new TopBar(session)
@@ -172,9 +172,10 @@ export class App {
     if (manner === 'shown' && this.session.shown) this.#toast.show(text, this.#body.rectOf(this.session.active))
   }
 
-  #saveSoon(): void {
+  /** A page that is hidden is gone without a warning, so that only scrolling, which comes in dozens, waits a moment. */
+  #saveSoon(ms = 0): void {
     clearTimeout(this.#saving)
-    this.#saving = setTimeout(() => this.save(), 100)
+    this.#saving = setTimeout(() => this.save(), ms)
   }
 
   save(): void {

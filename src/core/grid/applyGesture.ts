@@ -12,8 +12,8 @@ import { applyChanges, type TextChange } from '../text'
 import { clearOne, setOne } from './cellEdits'
 import { cautions } from './cautions'
 import { entryAt } from './entryAt'
-import type { Gesture } from './gesture'
 import { rowsOf } from './rows'
+import type { Gesture } from './gesture'
 import type { GridPlace } from './view'
 
 /** What a gesture comes to: the changes of the text, and where to look next; or why it is refused. */
@@ -95,7 +95,8 @@ function newEntry(notebook: Notebook, { after, id, date, reason }: Extract<Gestu
     ...(reason?.trim() ? { reason } : {}),
     ...(notebook.entries.length === 0 ? { asFound: true } : {}),
   })
-  return { changes, reveal: { column: wanted, row: '' } }
+  const row = rowsOf(notebook).find(({ kind }) => kind !== 'group')?.row.key ?? ''
+  return { changes, reveal: { column: wanted, row } }
 }
 
 /** The id offered for the next entry. @example 'run-3' after 'run-2', 'as-found' for the first */

@@ -10,6 +10,8 @@ export async function reopen(uri: vscode.Uri, viewType: string, options: vscode.
   // Looked for only now: opening may have replaced the old tab by itself.
   const old = vscode.window.tabGroups.all.find((group) => group.viewColumn === viewColumn)?.tabs.find(({ input }) => showsOtherwise(input, uri, viewType))
   if (old) await vscode.window.tabGroups.close(old, true)
+  // Closing may leave the keyboard in the page that is gone.
+  await vscode.commands.executeCommand('workbench.action.focusActiveEditorGroup')
 }
 
 /** Whether a tab shows this file, and not in this kind of editor. */

@@ -98,12 +98,22 @@ describe('a gesture', () => {
   })
 
   it('begins a notebook only in an empty file', () => {
-    assert.equal(applyGesture(readNotebook('format: 1\n'), [], { kind: 'begin', start: 'blank', date: '2026-04-18' }).refused, 'This file is not empty.')
+    const begin = (text: string, start = 'split-damping') => applyGesture(readNotebook(text), [], { kind: 'begin', start, date: '2026-04-18', name: 'Tern' })
+    assert.match(begin('format: 1\n').refused ?? '', /holds something already/)
+    assert.match(begin('', 'no-such-kind').refused ?? '', /no such kind/)
+    for (const text of ['', '\n \n', '\ufeff']) {
+      const written = applyChanges(text, begin(text).changes!)
+      assert.deepEqual(checkNotebook(readNotebook(written)), [])
+      assert.match(written, /name: Tern\n/)
+    }
+    const commented = applyChanges('# the green one\n', begin('# the green one\n').changes!)
+    assert.ok(commented.startsWith('# the green one\n\n'))
+    assert.deepEqual(checkNotebook(readNotebook(commented)), [])
   })
 
   it('says where to look after a new entry', () => {
     const answer = applyGesture(readNotebook('format: 1\n'), [], { kind: 'addEntry', date: '2026-04-18' })
-    assert.deepEqual(answer.changes && answer.reveal, { column: 'as-found', row: '' })
+    assert.deepEqual(answer.changes && answer.reveal, { column: 'as-found', row: 'sag.front.extended' })
   })
 
   it('does not mind an entry in another entry’s words', () => {

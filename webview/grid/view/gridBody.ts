@@ -47,6 +47,8 @@ export class GridBody {
   #rowAxis = new Axis([])
   #columnAxis = new Axis([])
   #labels = 0
+  /** What the rows had for room when they were last laid out. */
+  #height = 0
   #columnSlots = 0
   #tidying: ReturnType<typeof setTimeout> | undefined
 
@@ -170,12 +172,16 @@ export class GridBody {
     setAttribute(this.grid, 'aria-disabled', model.view.state === 'broken' ? 'true' : undefined)
   }
 
+  /** A current cell that was in sight stays so, also when a panel opens over it. */
   #resize(): void {
     if (!this.#view) return
     const keep = this.keyedScroll()
+    const { active } = this.session
+    const sawActive = active.row === HEADER || this.#rowAxis.offset(active.row) < this.scroller.scrollTop + this.#height
     this.#layOut()
     this.#scrollTo(keep)
     this.#draw(true)
+    if (sawActive && active.row !== HEADER) this.reveal({ row: active.row, column: LABELS })
   }
 
   /** Sizes the content and the pool to the page. */
@@ -185,6 +191,7 @@ export class GridBody {
     this.#content.style.height = `${headerHeight + this.#rowAxis.total}px`
     this.scroller.style.setProperty('--labels', `${this.#labels}px`)
     const { width, height } = this.#room()
+    this.#height = height
     this.#columnSlots = this.#columnAxis.reach(width, spareColumns)
     const rowSlots = this.#rowAxis.reach(height, spareRows)
     while (this.#rows.length < rowSlots) {
