@@ -29,6 +29,5 @@ export async function servePage(port = 0) {
 }
 
 if (process.argv[1] === fileURLToPath(import.meta.url)) {
-  const { address } = await servePage(Number(process.argv[2] ?? 8080))
-  console.log(`${address}?theme=dark|light|hc-dark|hc-light&entries=9`)
+  void servePage(Number(process.argv[2] ?? 8080)).then(({ address }) => console.log(`${address}?theme=dark|light|hc-dark|hc-light&entries=9`))
 }

@@ -1,0 +1,83 @@
+import assert from 'node:assert/strict'
+import { readFileSync } from 'node:fs'
+import { createRequire } from 'node:module'
+import type { AxeResults } from 'axe-core'
+import { OpenGrid, themes, type Wanted } from './grid'
+
+const axe = readFileSync(createRequire(import.meta.url).resolve('axe-core/axe.min.js'), 'utf8')
+
+/** The states a person can bring the page into, each by what they do. */
+const states: Record<string, (grid: OpenGrid) => Promise<unknown>> = {
+  'at rest': async () => undefined,
+  'with findings open': async (grid) => {
+    await grid.page.click('.counts')
+    await grid.press('F8')
+  },
+  'with the list of findings focused': async (grid) => {
+    await grid.page.click('.counts')
+    await grid.page.focus('.findings-list')
+  },
+  'with a finding in the current cell': (grid) => grid.go({ row: 'fork_rebound.right', column: 'run-8' }),
+  'with a range selected': async (grid) => {
+    await grid.go({ row: 'fork_rebound.left', column: 'run-5' })
+    await grid.press('Shift+ArrowRight', 'Shift+ArrowDown', 'Shift+ArrowDown')
+  },
+  'while typing': async (grid) => {
+    await grid.go({ row: 'shock_rebound', column: 'run-8' })
+    await grid.type('4')
+  },
+  'while choosing': async (grid) => {
+    await grid.go({ row: 'verdict', column: 'run-8' })
+    await grid.press('Enter', 'ArrowDown')
+  },
+  'while writing prose': async (grid) => {
+    await grid.go({ row: 'felt', column: 'run-8' })
+    await grid.press('F2')
+  },
+  'with a text refused': async (grid) => {
+    await grid.go({ row: 'shock_rebound', column: 'run-8' })
+    await grid.type('bad')
+    await grid.press('Enter')
+    await grid.settle()
+    await grid.go({ row: 'shock_rebound', column: 'run-8' })
+  },
+  'with a text on its way and nobody answering': async (grid) => {
+    await grid.page.evaluate(() => { host.silent = true })
+    await grid.type('4')
+    await grid.press('Enter')
+    await grid.page.waitForSelector('.banner')
+  },
+  'with the header’s form': async (grid) => {
+    await grid.press('ArrowUp', 'F2')
+    await grid.settle()
+  },
+  'with the form of a new entry': async (grid) => {
+    await grid.page.click('text=Add entry')
+    await grid.settle()
+  },
+  'with the cautions unfolded': (grid) => grid.page.click('summary'),
+  broken: (grid) => grid.page.evaluate(() => host.show({ ...sampleView(9), state: 'broken', trouble: { message: 'A key is missing its colon.', line: 31 } })),
+  'read only': (grid) => grid.page.evaluate(() => host.show({ ...sampleView(9), readOnly: 'a version to read' })),
+  empty: (grid) => grid.page.evaluate(() => host.show({ title: '', state: 'empty', columns: [], rows: [], cells: [], findings: [], cautions: [], beginnings: [{ key: 'a', label: 'Both', about: 'Both legs alike.' }] })),
+  'without entries': (grid) => grid.page.evaluate(() => host.show(sampleView(0))),
+}
+
+async function violations(state: string, wanted: Wanted): Promise<string[]> {
+  const grid = await OpenGrid.open(wanted)
+  await states[state]!(grid)
+  await grid.settle()
+  // Through the browser's own console: the page's policy lets no other script in.
+  await grid.page.evaluate(axe)
+  const results = await grid.page.evaluate(() => (globalThis as unknown as { axe: { run(): Promise<AxeResults> } }).axe.run())
+  await grid.close()
+  return results.violations.flatMap(({ id, nodes }) => nodes.map(({ html, failureSummary }) => `${id}: ${html.slice(0, 160)} ${failureSummary ?? ''}`))
+}
+
+describe('accessibility, by axe', function () {
+  this.timeout(30_000)
+  for (const theme of themes) {
+    for (const state of Object.keys(states)) {
+      it(`has nothing to say, ${theme}, ${state}`, async () => assert.deepEqual(await violations(state, { theme, width: theme === 'light' ? 800 : 1280 }), []))
+    }
+  }
+})
