@@ -1,3 +1,4 @@
+import { advise, adviseUsage } from './advise'
 import { check, checkUsage } from './check'
 import { exportFile, exportUsage } from './export'
 import { newNotebook, newUsage } from './newNotebook'
@@ -10,6 +11,7 @@ const commands: Record<string, { usage: string; run: (args: readonly string[], w
   show: { usage: showUsage, run: show },
   new: { usage: newUsage, run: newNotebook },
   export: { usage: exportUsage, run: exportFile },
+  advise: { usage: adviseUsage, run: advise },
 }
 
 const usage = `detent: setup notebooks for motorcycle suspension

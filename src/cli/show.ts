@@ -3,6 +3,7 @@ import { cellOf } from '../core/grid/cells'
 import { rowsOf, type RowSource } from '../core/grid/rows'
 import { wordsAt } from '../core/notebook/machine'
 import type { Entry, Notebook } from '../core/notebook/notebook'
+import { chooseEntry } from './chooseEntry'
 import { UsageError, type Outcome, type World } from './outcome'
 import { readWhole } from './readWhole'
 
@@ -23,12 +24,9 @@ export function show(args: readonly string[], world: World): Outcome {
   return { out: [title, ...(tables.length > 0 ? tables : ['no entries yet\n'])].join('\n'), code: 0 }
 }
 
-function chosen({ entries }: Notebook, path: string, id: string | undefined, all: boolean): readonly Entry[] {
-  if (all) return entries
-  if (id === undefined) return entries.slice(-1)
-  const entry = entries.find((each) => each.key === id || each.id?.value === id)
-  if (!entry) throw new UsageError(`${path} has no entry ‘${id}’; it has ${entries.map(({ key }) => key).join(', ') || 'none'}`)
-  return [entry]
+function chosen(notebook: Notebook, path: string, id: string | undefined, all: boolean): readonly Entry[] {
+  if (all) return notebook.entries
+  return id === undefined ? notebook.entries.slice(-1) : [chooseEntry(notebook, path, id)]
 }
 
 /** One entry's state as lines of label, value and unit; rows that hold nothing are left out. */

@@ -74,6 +74,17 @@ function turned(slot: Slot, entry: Entry): Outcome<PreloadAdjuster> {
   return { at, mmPerCount: perCount.count, step: stepOf(adjuster), ...boundsOf(adjuster) }
 }
 
+/** Whether every preload adjuster of an end can still be turned that way; true where there is none or its range is unknown. */
+export function hasPreloadRoom(notebook: Notebook, entry: Entry, end: End, wanted: 'more' | 'less'): boolean {
+  return slotsFor(notebook, 'preload', end === 'front' ? 'fork' : 'shock').every((slot) => {
+    const adjuster = turned(slot, entry)
+    if (isMissing(adjuster)) return true
+    const { at, mmPerCount, lowest = -Infinity, highest = Infinity, step } = adjuster
+    const up = mmPerCount > 0 === (wanted === 'more')
+    return up ? at + step <= highest + 1e-9 : at - step >= lowest - 1e-9
+  })
+}
+
 /** The smallest step it is usually set by: what the notebook says, a quarter turn, half a turn of a collar's thread. */
 function stepOf({ step, counts, mmPerTurn }: Adjuster): number {
   if (step !== undefined) return step

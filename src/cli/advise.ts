@@ -1,0 +1,23 @@
+import { parseArgs } from 'node:util'
+import { adviceText } from '../core/advice/adviceText'
+import { adviseNext } from '../core/advice/adviseNext'
+import { chooseEntry } from './chooseEntry'
+import { UsageError, type Outcome, type World } from './outcome'
+import { readWhole } from './readWhole'
+
+export const adviseUsage = `detent advise FILE [--entry ID]
+
+Names one next step for the state after an entry (the last one, when none is named), in the order in which the trade
+works: legs alike, sag, springs, travel, rebound. With what in the notebook speaks for it, what to expect and what it
+assumes; where the evidence is not there, what to measure. A starting point, never a promise.`
+
+/** `detent advise`. */
+export function advise(args: readonly string[], world: World): Outcome {
+  const { values, positionals } = parseArgs({ args: [...args], allowPositionals: true, options: { entry: { type: 'string' } } })
+  const [path, ...more] = positionals
+  if (path === undefined || more.length > 0) throw new UsageError('advise: name one file')
+  const notebook = readWhole(path, world)
+  const entry = values.entry === undefined ? notebook.entries.at(-1) : chooseEntry(notebook, path, values.entry)
+  if (!entry) throw new UsageError(`${path} has no entries yet`)
+  return { out: `${entry.key}\n${adviceText(adviseNext(notebook, entry))}`, code: 0 }
+}

@@ -1,0 +1,68 @@
+import type { End } from '../compute/sag/loadCase'
+import { found, isMissing } from '../compute/working/result'
+import { slotsFor } from '../derived/countAt'
+import { preloadOf, preloadWords, type EndPreload } from '../derived/preloadOf'
+import { sagOf, sagTargetOf } from '../derived/sagOf'
+import { judgeSag } from '../compute/sag/judgeSag'
+import { printNumber } from '../notation/amount'
+import type { Entry, Notebook } from '../notebook/notebook'
+import type { Advice, Advisor } from './advice'
+import { sagEvidence } from './sagEvidence'
+
+/** The rider’s sag of the front, then of the rear, by preload or air. */
+export const setSag: Advisor = (notebook, entry) => sagAt(notebook, entry, 'front') ?? sagAt(notebook, entry, 'rear')
+
+function sagAt(notebook: Notebook, entry: Entry, end: End): Advice | undefined {
+  const on = end === 'front' ? 'fork' : 'shock'
+  const onAir = slotsFor(notebook, 'air_pressure', on).length > 0
+  if (!onAir && slotsFor(notebook, 'preload', on).length === 0) return undefined
+  const read = sagEvidence(notebook, entry, end, 'rider')
+  if (!read) return measureSag(notebook, entry, end)
+  const window = sagTargetOf(notebook, end, 'rider')
+  if (isMissing(window)) return ask(end, `note ${window.missing.join(' and ')}, or a window of this machine’s own under \`targets\``, read)
+  const sag = found(sagOf(notebook, read, end, 'rider'))
+  if (!sag) return undefined
+  const { where, byMm } = judgeSag(sag, window)
+  if (where === 'within') return undefined
+  const said = `${read.key}: rider sag of the ${end} is ${printNumber(sag.value, 1)} mm, ${printNumber(byMm, 1)} mm ${where} the window of ${printNumber(window.lowMm, 1)} to ${printNumber(window.highMm, 1)} mm (${window.source})`
+  return onAir ? byAir(end, where, said) : byPreload(notebook, entry, read, end, said)
+}
+
+function byPreload(notebook: Notebook, entry: Entry, read: Entry, end: End, said: string): Advice | undefined {
+  const preload = preloadOf(notebook, read, end)
+  if (isMissing(preload)) return ask(end, `note ${preload.missing.join(' and ')}`, read)
+  // A range that ends before the window is reached is the spring's matter.
+  if (isStuck(preload)) return undefined
+  const { bikeMm, riderMm } = preload.plan.after
+  const label = preload.moves[0]?.slot.adjuster.label ?? `the ${end}’s preload`
+  return {
+    topic: 'sag', kind: 'change', step: `turn ${label}: ${preloadWords(preload)}`, evidence: [said],
+    expect: [`rider sag about ${printNumber(riderMm ?? 0, 1)} mm${bikeMm === undefined ? '' : `, bike alone about ${printNumber(bikeMm, 1)} mm`}; the rate stays as it is`, ...preload.plan.limits],
+    assumes: [...preload.plan.toMiddle.working.assumptions, ...(read === entry ? [] : [`what carries this end stands as in ${read.key}`])],
+  }
+}
+
+/** True where the adjuster is at its end already. */
+export function isStuck({ plan, moves }: EndPreload): boolean {
+  return plan.needed !== 'none' && moves.length > 0 && moves.every(({ move }) => move.byCounts === 0)
+}
+
+function byAir(end: End, where: 'below' | 'above', said: string): Advice {
+  const more = where === 'above'
+  return {
+    topic: 'sag', kind: 'change', step: `${more ? 'add' : 'let off'} a little air at the ${end}, cold and with the wheel off the ground, and measure the sag again`, evidence: [said],
+    expect: [`${more ? 'less' : 'more'} sag; how much for a bar this notebook does not tell yet`], assumes: ['pressures in the range that the manual allows'],
+  }
+}
+
+function measureSag(notebook: Notebook, entry: Entry, end: End): Advice {
+  const alone = sagEvidence(notebook, entry, end, 'bike')
+  return {
+    topic: 'sag', kind: 'measure', step: `measure the ${end}: its length with the wheel off the ground, and with the rider aboard after lifting and after pushing${alone ? '' : '; the same with the bike alone'}`,
+    evidence: [`no rider sag of the ${end} was measured with what carries it standing as it does`], expect: ['sag, friction and the rate that both sags imply'], assumes: [],
+  }
+}
+
+function ask(end: End, step: string, read: Entry): Advice {
+  return { topic: 'sag', kind: 'measure', step, evidence: [`${read.key}: the sag of the ${end} was measured, and cannot be judged without`], expect: [], assumes: [] }
+}
