@@ -9,6 +9,6 @@
 //   readme  {theme, width}: `--readme` writes this one to samples/pictures/<name>.png
 /** @type {import('./screenshots.mjs').Scene[]} */
 export const scenes = [
-  { name: 'grid', file: 'tern-650.setup.yaml', readme: { theme: 'light', width: 1280 } },
+  { name: 'grid-dark', file: 'tern-650.setup.yaml', readme: { theme: 'dark', width: 1280 } },
   { name: 'text', file: 'tern-650.setup.yaml', view: 'text', act: ({ press }) => press('Control+Home') },
 ]

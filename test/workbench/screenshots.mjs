@@ -115,7 +115,8 @@ function handsOf(page) {
     grid: async () => {
       for (const end = Date.now() + 60_000; Date.now() < end;) {
         const [frame] = await framesWith(page, gridMark)
-        if (frame) return frame
+        // The page is there before it has been told what to show.
+        if (frame && await frame.locator('[role=gridcell], .beginnings').count() > 0) return frame
         await page.waitForTimeout(100)
       }
       throw new Error('No grid was shown within a minute.')

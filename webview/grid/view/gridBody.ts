@@ -187,6 +187,7 @@ export class GridBody {
   /** Sizes the content and the pool to the page. */
   #layOut(): void {
     this.#labels = labelWidth(this.scroller.clientWidth)
+    this.scroller.classList.toggle('has-narrow-labels', this.#labels < 240)
     this.#content.style.width = `${this.#labels + this.#columnAxis.total}px`
     this.#content.style.height = `${headerHeight + this.#rowAxis.total}px`
     this.scroller.style.setProperty('--labels', `${this.#labels}px`)

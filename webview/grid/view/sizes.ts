@@ -13,4 +13,4 @@ export const rowHeight = (row: Row) => (row.kind === 'group' ? groupHeight : row
 export const widthOf = (_: Column) => columnWidth
 
 /** The labels give way on a narrow page, so that entries keep two thirds of it. */
-export const labelWidth = (pageWidth: number) => Math.round(Math.max(176, Math.min(252, pageWidth * 0.28)))
+export const labelWidth = (pageWidth: number) => Math.round(Math.max(200, Math.min(252, pageWidth * 0.28)))
