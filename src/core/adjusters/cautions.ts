@@ -10,12 +10,7 @@ interface Caution {
 const controls = (...names: string[]) => ({ control }: Adjuster) => names.includes(control.name)
 const holds = (...ways: string[]) => ({ heldBy }: Adjuster) => heldBy !== undefined && ways.includes(heldBy)
 
-/**
- * Most serious first. Common practice, except: force at either end damages the valves (H-D service pages, NOTICE
- * 00237a; fork owner's manual 07295-27), gas under pressure (YZF-R1 2023 owner's manual; Navigator workshop manual),
- * uneven legs (YXZ1000R manual p. 4-35), over-tight pinch bolts (J. Siddall), wheel off the ground for fork air
- * (CR250R 2004 owner's manual p. 70), the locknut's torque (YZF-R6 and YZF-R1 2023).
- */
+/** Most serious first. Common practice, and what makers’ handbooks warn of; the tests name which. */
 const cautions: readonly Caution[] = [
   { belongs: controls('fork_height'), words: 'Both tubes stand alike: a difference is a fault to stop for.' },
   { belongs: controls('fork_height'), words: 'Support the machine so that the front cannot drop when a clamp is loosened, and torque the pinch bolts to the manual: over-tight lower bolts bind the fork.' },

@@ -2,10 +2,8 @@ import type { Adjuster } from './adjuster'
 import { isTurned } from './describeTurning'
 
 /**
- * How to find out where an adjuster stands, in the trade's words. Common practice, with what handbooks add: the first
- * click is 1 (J. Siddall, The Basics), the seat and the first click may be the same position (YZF-R6 2023, p. 5-24),
- * close it first and then count (fork owner's manual 07295-27), oil with the fork compressed and the spring out
- * (Z750 2003, p. 13-9), fork height from flush (CRF250R, p. 107).
+ * How to find out where an adjuster stands, in the trade's words. Common practice, with what makers' handbooks add; the
+ * tests name them.
  */
 export function howToCount(adjuster: Adjuster): string {
   return isTurned(adjuster) ? `${turned(adjuster)} Never force it.` : measured(adjuster)

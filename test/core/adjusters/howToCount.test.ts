@@ -14,6 +14,12 @@ const every: Adjuster[] = controls.flatMap((control) => units.filter((unit) => c
   return [adjuster, { ...adjuster, end: 'closed' as const }, { ...adjuster, end: 'open' as const }, ownScale]
 }))
 
+// Sources of the sentences, beside common practice: the first click is 1 (J. Siddall, The Basics); the seat and the first
+// click may be the same position (YZF-R6 2023 owner's manual, p. 5-24); close it first and then count (fork owner's manual
+// 07295-27); oil with the fork compressed and the spring out (Z750 2003 service manual, p. 13-9); fork height from flush
+// (CRF250R owner's manual, p. 107). Cautions: force at either end damages the valves (H-D service pages, NOTICE 00237a);
+// gas under pressure (YZF-R1 2023 owner's manual); uneven legs (YXZ1000R manual, p. 4-35); over-tight pinch bolts
+// (J. Siddall); wheel off the ground for fork air (CR250R 2004 owner's manual, p. 70); the locknut's torque (YZF-R6 2023).
 describe('how to count', () => {
   it('is told for everything that suits, in whole sentences', () => {
     for (const adjuster of every) {
