@@ -1,7 +1,8 @@
 import { geometryNow, type GeometryNow } from '../compute/geometry/geometryNow'
 import { solveSteering, type SolvedSteering, type SteeringSet } from '../compute/geometry/solveSteering'
-import { steeringRecipes } from '../compute/geometry/steeringRecipes'
-import { derive, given } from '../compute/working/derive'
+import { normalFromTrail } from '../compute/geometry/normalFromTrail'
+import { asWritten } from '../compute/working/asWritten'
+import { changeSince } from '../compute/working/changeSince'
 import { found, isMissing, reasons, type Outcome } from '../compute/working/result'
 import type { Dimension } from '../notation/units'
 import { factAt } from '../notebook/machine'
@@ -61,7 +62,7 @@ function workOut(notebook: Notebook, entry: Entry, stance: Stance): Geometry {
   const assumptions = [...moves.assumptions, ...(stance === 'riderSag' ? ['the geometry figures hold for the machine fully extended'] : [])]
   if (!isMissing(now)) return mapped((key) => assuming(now[key], assumptions))
   if (stance === 'riderSag' || !moves.none) return all(now)
-  return mapped((key) => assuming(asWritten(notebook, key, now.missing), assumptions))
+  return mapped((key) => assuming(fromFigures(notebook, key, now.missing), assumptions))
 }
 
 const mapped = (of: (key: GeometryKey) => Outcome): Geometry => Object.fromEntries(geometryKeys.map((key) => [key, of(key)])) as Geometry
@@ -91,28 +92,19 @@ function sunkBy(notebook: Notebook, entry: Entry): Outcome<{ frontSagMm: number;
 }
 
 /** One number from the figures alone, where nothing moved. */
-function asWritten(notebook: Notebook, key: GeometryKey, missing: string[]): Outcome {
-  const said = steeringSetOf(notebook)
+function fromFigures(notebook: Notebook, key: GeometryKey, missing: string[]): Outcome {
+  const { rakeDeg, trailMm } = steeringSetOf(notebook)
   const solved = key === 'wheelbaseMm' ? undefined : found(solvedSteeringOf(notebook))?.values[key]
   if (solved) return solved
-  if (key === 'normalTrailMm') {
-    const { formula, by } = steeringRecipes.normalTrailMm[1]!
-    const from = { ε: given('rake', '°', said.rakeDeg), a: given('trail', 'mm', said.trailMm) }
-    const normal = derive({ formula, unit: 'mm', from, by: (v) => by({ ...v, d: NaN, R: NaN, n: NaN }), source: 'plane trigonometry' })
-    return isMissing(normal) ? { missing } : normal
+  const written: Geometry = {
+    rakeDeg: asWritten('rake', '°', figure(notebook, 'rake', 'angle')), trailMm: asWritten('trail', 'mm', figure(notebook, 'trail')),
+    normalTrailMm: normalFromTrail({ rakeDeg, trailMm }), wheelbaseMm: asWritten('wheelbase', 'mm', figure(notebook, 'wheelbase')),
   }
-  const [name, value] = key === 'rakeDeg' ? ['rake', said.rakeDeg] as const : key === 'trailMm' ? ['trail', said.trailMm] as const : ['wheelbase', figure(notebook, 'wheelbase')] as const
-  if (value === undefined) return { missing }
-  return derive({ formula: name, unit: key === 'rakeDeg' ? '°' : 'mm', from: { [name]: given(name, '', value) }, by: (v) => v[name]!, source: 'as written' })
+  return isMissing(written[key]) ? { missing } : written[key]
 }
 
 /** How one number of the geometry differs between two entries, now less then. */
 export function geometryChange(notebook: Notebook, entry: Entry, since: Entry, key: GeometryKey): Outcome {
   const [now, then] = [geometryOf(notebook, entry)[key], geometryOf(notebook, since)[key]]
-  if (isMissing(now) || isMissing(then)) return { missing: reasons(now, then) }
-  return derive({
-    formula: 'change = now − then', unit: now.unit,
-    from: { now: given('now', now.unit, now.value), then: given(`in ${since.key}`, then.unit, then.value) },
-    by: (v) => v.now - v.then, source: 'difference of the two computations',
-  })
+  return isMissing(now) || isMissing(then) ? { missing: reasons(now, then) } : changeSince(now, then, since.key)
 }

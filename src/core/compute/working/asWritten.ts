@@ -1,0 +1,7 @@
+import { derive, given } from './derive'
+import type { Outcome } from './result'
+
+/** A number that is taken as someone wrote it. @example asWritten('rake', '°', 26) */
+export function asWritten(name: string, unit: string, value: number | undefined): Outcome {
+  return derive<string>({ formula: name, unit, from: { [name]: given(name, unit, value) }, by: (values) => values[name]!, source: 'as written' })
+}
