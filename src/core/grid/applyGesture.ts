@@ -2,6 +2,7 @@ import type { Finding } from '../finding'
 import { findArchitecture } from '../adjusters/architectures'
 import { writeNotebook } from '../adjusters/architectures/writeNotebook'
 import { acceptFinding } from '../notebook/edits/acceptFinding'
+import { addAdjuster } from '../notebook/edits/addAdjuster'
 import { composeChanges } from '../notebook/edits/composeChanges'
 import { addEntry, removeEntry, renameEntry } from '../notebook/edits/entries'
 import { asFigure, asProse, clearPath, Refusal, setPath } from '../notebook/edits/setPath'
@@ -45,6 +46,7 @@ function answer(notebook: Notebook, findings: readonly Finding[], gesture: Gestu
     case 'annotate': return { changes: annotate(notebook, gesture) }
     case 'applyFix': return applyFix(findings[gesture.finding], gesture.fix)
     case 'acceptFinding': return accept(notebook, findings[gesture.finding], gesture.reason)
+    case 'addAdjuster': return { changes: addAdjuster(notebook, gesture) }
     case 'begin': return begin(notebook, gesture)
   }
 }

@@ -1,3 +1,4 @@
+import type { NewAdjuster } from '../notebook/edits/addAdjuster'
 import type { GridPlace } from './view'
 
 /** What a person did in the grid, in the imperative. Each becomes one edit of the text and one undo step. */
@@ -16,5 +17,7 @@ export type Gesture =
   | { kind: 'applyFix'; finding: number; fix: number }
   /** Accept a finding with a reason, so that it is no longer reported. */
   | { kind: 'acceptFinding'; finding: number; reason: string }
+  /** A new adjuster, with what must be known of it. */
+  | ({ kind: 'addAdjuster' } & NewAdjuster)
   /** Begin a notebook in an empty file. */
   | { kind: 'begin'; start: string; date: string; name?: string }

@@ -1,6 +1,7 @@
 import { toldByReading } from '../notebook/toldByReading'
 import { acceptedForNothing } from './acceptFindings'
 import { acceptedWithoutReason } from './acceptedWithoutReason'
+import { adjusterContradiction } from './adjusterContradiction'
 import { adjusterCrept } from './adjusterCrept'
 import { belowZero } from './belowZero'
 import { beyondRange } from './beyondRange'
@@ -51,6 +52,7 @@ export const rules: readonly Rule[] = [
   impossibleFigure, riderAddsNothing, leverageNotRising, geometryContradiction, swingsGrow,
   unreadablePosition, unreadableValue, unreadableDate,
   unknownAdjuster, unknownLeg, unknownKey,
+  adjusterContradiction,
   entryWithoutId, duplicateEntry, unknownParent, parentLoop, datesBackwards,
   acceptedWithoutReason, unknownRule, newerFormat,
 ]

@@ -3,6 +3,7 @@ import type { GridPlace } from '../../core/grid/view'
 import type { GridCommand } from '../../protocol'
 import type { Sessions } from '../grid/sessions'
 import { isNotebook, viewType, type Notebooks } from '../notebooks'
+import { addAdjuster } from './addAdjuster'
 import { newNotebook } from './newNotebook'
 import { openAsText } from './openAsText'
 import { reopen } from './reopen'
@@ -38,6 +39,7 @@ export function registerCommands(notebooks: Notebooks, sessions: Sessions): vsco
       if (place) for (const session of sessions.on(target)) session.reveal(place)
     }),
     vscode.commands.registerCommand('detent.newNotebook', newNotebook),
+    vscode.commands.registerCommand('detent.addAdjuster', () => sessions.active && addAdjuster(sessions.active)),
   )
 }
 

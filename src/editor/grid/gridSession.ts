@@ -64,6 +64,12 @@ export class GridSession implements vscode.Disposable {
     for (const each of this.#subscriptions) each.dispose()
   }
 
+  /** Writes what a command outside the page asks for; says why where it is refused. */
+  async perform(gesture: Gesture): Promise<void> {
+    const refused = this.#whyReadOnly() ?? (await this.queue.run(this.document, () => this.#compute(gesture))).refused
+    if (refused !== undefined) await vscode.window.showWarningMessage(refused)
+  }
+
   #receive(message: FromWebview): void {
     switch (message.type) {
       case 'ready': return this.#show()
