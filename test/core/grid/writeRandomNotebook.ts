@@ -117,7 +117,7 @@ class Writer {
   }
 
   #behind(): string {
-    return this.choices.once(this.#calm) ? ' '.repeat(this.choices.of([1, 3])) + this.#comment() : this.choices.once(this.#calm * 3) ? '  ' : ''
+    return this.choices.once(this.#calm) ? this.choices.of([' ', '   ', '\t', ' \t ']) + this.#comment() : this.choices.once(this.#calm * 3) ? '  ' : ''
   }
 
   #blockMap(pairs: [string, Value][], indent: number): string[] {
@@ -127,6 +127,7 @@ class Writer {
 
   #pair(key: string, value: Value, indent: number): string[] {
     const { choices } = this
+    if (choices.once(this.#calm * 20)) return this.#asked(key, value, indent)
     const head = `${' '.repeat(indent)}${this.#key(key, false)}:`
     if (choices.once(this.#calm * 4)) return [`${head}${choices.of(['', ' ~', ' null'])}${this.#behind()}`]
     if (typeof value === 'string') return this.#scalarPair(head, value, indent)
@@ -137,6 +138,11 @@ class Writer {
     const inside = indent + (isFlush ? 0 : choices.once(this.#calm) ? 5 : this.#step)
     const lines = () => (Array.isArray(value) ? this.#blockList(value, inside) : this.#blockMap(Object.entries(value), inside))
     return this.#anchored((mark) => [head + ` ${mark}`.trimEnd() + this.#behind(), ...this.#between(inside), ...lines()])
+  }
+
+  /** `? key` and `: value` on lines of their own. */
+  #asked(key: string, value: Value, indent: number): string[] {
+    return [`${' '.repeat(indent)}? ${this.#key(key, false)}${this.#behind()}`, `${' '.repeat(indent)}: ${this.#flow(value, indent + this.#step)}`]
   }
 
   #blockList(items: Value[], indent: number): string[] {
@@ -188,7 +194,11 @@ class Writer {
       return [`${head} ${this.#anchor()}${header}${behind}`, ...value.split('\n').map((line) => (line === '' ? '' : inside + line))]
     }
     if (choices.once(this.#calm * 2)) return [head, ...this.#between(indent + this.#step), `${' '.repeat(indent + this.#step)}${this.#scalar(value, false)}${behind}`]
-    return [`${head} ${this.#scalar(value, false)}${behind}`]
+    const gap = choices.once(this.#calm * 3) ? choices.of(['\t', '  ']) : ' '
+    const written = this.#scalar(value, false)
+    const isLong = !written.startsWith('*') && / \S+ \S/.test(written) && !/ [#&*!|>'"%@`-]|: /.test(written)
+    if (isLong && choices.once(this.#calm)) return [`${head} ${written.replace(' ', `\n${' '.repeat(indent + this.#step)}`)}${behind}`]
+    return [`${head}${gap}${written}${behind}`]
   }
 
   #scalar(value: string, flow: boolean): string {
