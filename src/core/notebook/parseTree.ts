@@ -11,11 +11,13 @@ export interface Parsed {
 }
 
 /** A text longer than this is no notebook but an accident, and would keep whoever typed in it waiting. */
-export const longestText = 1_000_000
+export const longestText = 4_000_000
 /** Colons, commas, brackets and line ends together: short as it is, a text of nothing else takes as long. */
-const mostMarks = 100_000
+const mostMarks = 400_000
 /** Values behind aliases, each time one is followed. */
 const mostAliased = 100_000
+/** Levels of nesting. How deep the parser itself comes depends on the stack; this does not. */
+const mostDepth = 500
 /** After so many complaints one more is no help. */
 const mostFindings = 100
 
@@ -30,7 +32,7 @@ export function parseTree(text: string): Parsed {
     const findings = [...document.errors.map(toFinding('error', text)), ...findForbidden(text), ...builder.findings, ...document.warnings.map(toFinding('warning', text))]
     return { ...(root ? { root } : {}), findings: findings.slice(0, mostFindings) }
   } catch (error) {
-    return unread(`this cannot be read: ${String(error)}`, text)
+    return unread(error instanceof RangeError ? 'this is nested too deeply to be read' : `this cannot be read: ${String(error)}`, text)
   }
 }
 
@@ -50,6 +52,7 @@ class TreeBuilder {
   readonly #anchors = new Map<string, { node: TreeNode; size: number } | undefined>()
   #nodes = 0
   #aliased = 0
+  #depth = 0
 
   constructor(readonly text: string) {}
 
@@ -59,7 +62,9 @@ class TreeBuilder {
     const { anchor, tag } = source
     // Known and not yet there: an alias inside its own anchor would never end.
     if (anchor) this.#anchors.set(anchor, undefined)
+    if (++this.#depth > mostDepth) throw new RangeError('nested too deeply')
     const made = isMap(source) ? this.#map(source) : isSeq(source) ? this.#list(source) : this.#scalar(source as Scalar)
+    this.#depth--
     if (anchor) this.#anchors.set(anchor, { node: made, size: this.#nodes - before })
     return anchor || tag ? Object.assign(made, { marked: true }) : made
   }

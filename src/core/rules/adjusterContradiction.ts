@@ -1,5 +1,6 @@
 import type { Adjuster } from '../adjusters/adjuster'
 import { printNumber } from '../notation/amount'
+import { isCount } from '../notation/units'
 import type { Notebook } from '../notebook/notebook'
 import { scalarAt } from '../notebook/tree'
 import type { NotebookRule } from './rule'
@@ -19,8 +20,10 @@ export const adjusterContradiction: NotebookRule = {
     }),
 }
 
+/** What is turned can be counted in any way, a numbered dial included; what is measured has its own kinds of unit. */
 function unsuited({ control, counts }: Adjuster): string | undefined {
-  return control.suits.includes(counts.dimension) ? undefined : `${control.words} cannot be counted in ${counts.symbol}`
+  const isTurned = control.counted !== undefined && isCount(counts)
+  return isTurned || control.suits.includes(counts.dimension) ? undefined : `${control.words} cannot be counted in ${counts.symbol}`
 }
 
 function twoScales({ root }: Notebook, { id }: Adjuster): string | undefined {
