@@ -49,6 +49,7 @@ export class GridBody {
   #labels = 0
   /** What the rows had for room when they were last laid out. */
   #height = 0
+  #width = 0
   #columnSlots = 0
   #tidying: ReturnType<typeof setTimeout> | undefined
 
@@ -177,11 +178,13 @@ export class GridBody {
     if (!this.#view) return
     const keep = this.keyedScroll()
     const { active } = this.session
+    const left = active.column === LABELS ? 0 : this.#columnAxis.offset(active.column) - this.scroller.scrollLeft
+    const sawColumn = active.column !== LABELS && left >= 0 && left < this.#width
     const sawActive = active.row === HEADER || this.#rowAxis.offset(active.row) < this.scroller.scrollTop + this.#height
     this.#layOut()
     this.#scrollTo(keep)
     this.#draw(true)
-    if (sawActive && active.row !== HEADER) this.reveal({ row: active.row, column: LABELS })
+    if (sawActive && active.row !== HEADER) this.reveal({ row: active.row, column: sawColumn ? active.column : LABELS })
   }
 
   /** Sizes the content and the pool to the page. */
@@ -193,6 +196,7 @@ export class GridBody {
     this.scroller.style.setProperty('--labels', `${this.#labels}px`)
     const { width, height } = this.#room()
     this.#height = height
+    this.#width = width
     this.#columnSlots = this.#columnAxis.reach(width, spareColumns)
     const rowSlots = this.#rowAxis.reach(height, spareRows)
     while (this.#rows.length < rowSlots) {
