@@ -56,6 +56,13 @@ export class OpenGrid {
     return this.page.close()
   }
 
+  /** Begins anew in the same page, which is cheaper than a new one, with nothing remembered. */
+  async reopen(): Promise<void> {
+    await this.page.evaluate(() => { host.forgetful = true })
+    await this.page.reload()
+    await this.page.waitForSelector('#app:not(.is-loading)')
+  }
+
   gestures(): Promise<Gesture[]> {
     return this.page.evaluate(() => host.gestures)
   }

@@ -73,12 +73,12 @@ export class App {
 
   #build(): void {
     const hint = make('div', 'unseen', { id: 'grid-hint' }, say('grid.hint'))
-    const middle = make('main', 'middle', {}, this.#body.scroller, this.#first.element)
+    const middle = make('main', 'middle', {}, hint, this.#body.scroller, this.#first.element)
     const loading = make('p', 'loading', {}, say('loading'))
     this.root.classList.add('is-loading')
     this.root.append(
       loading, this.#top.element, this.#detail.element, this.#banners.element, middle, this.#begin.element,
-      this.#findings.element, this.#cautions.element, this.#toast.element, hint, this.#announcer.element,
+      this.#findings.element, this.#cautions.element, this.#toast.element, this.#announcer.element,
     )
     window.addEventListener('focus', () => document.activeElement === document.body && this.#focusGrid())
   }

@@ -13,6 +13,7 @@ export const english = {
   'bar.actions': 'Notebook',
   'bar.untitled': 'Setup notebook',
 
+  'detail.name': 'Current cell',
   'grid.name': '{0}: settings by entry',
   'grid.hint': 'Arrow keys move, Enter edits, Escape leaves the grid.',
   'grid.corner': 'Adjuster or reading',

@@ -15,6 +15,8 @@ export class FakeHost {
   /** Answers come this late, in ms. */
   delay = 10
   silent = false
+  /** Whether the page’s state is not kept over a reload. */
+  forgetful = false
   #state: unknown
 
   constructor(entries: number) {
@@ -26,7 +28,8 @@ export class FakeHost {
     getState: () => this.#state ?? JSON.parse(sessionStorage.getItem('state') ?? 'null'),
     setState: (state: unknown) => {
       this.#state = state
-      sessionStorage.setItem('state', JSON.stringify(state))
+      if (this.forgetful) sessionStorage.clear()
+      else sessionStorage.setItem('state', JSON.stringify(state))
     },
   })
 

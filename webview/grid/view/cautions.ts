@@ -4,15 +4,16 @@ import { make } from './dom'
 
 /** The cautions below the grid, folded away until asked for. */
 export class Cautions {
-  readonly element = make('details', 'cautions')
+  readonly #details = make('details', '')
+  readonly element = make('footer', 'cautions', {}, this.#details)
   readonly #title = make('summary', '')
   readonly #list = make('ul', '')
 
   constructor(readonly session: Session) {
-    this.element.append(this.#title, this.#list)
-    this.element.open = session.cautionsOpen
-    this.element.addEventListener('toggle', () => {
-      if (this.element.open !== session.cautionsOpen) session.show('cautions', this.element.open)
+    this.#details.append(this.#title, this.#list)
+    this.#details.open = session.cautionsOpen
+    this.#details.addEventListener('toggle', () => {
+      if (this.#details.open !== session.cautionsOpen) session.show('cautions', this.#details.open)
     })
   }
 

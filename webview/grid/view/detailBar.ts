@@ -12,7 +12,7 @@ import { severityMark } from './findingLine'
  * done about that. Its height does not depend on the cell, so that the grid beneath never jumps.
  */
 export class DetailBar {
-  readonly element = make('section', 'detail')
+  readonly element = make('section', 'detail', { 'aria-label': say('detail.name') })
   #drawn = ''
 
   constructor(readonly session: Session, readonly accept: (finding: GridFinding, anchor: HTMLElement) => void) {}

@@ -13,7 +13,7 @@ const spareLines = 4
 
 /** The list of findings below the grid, worst first. Only the lines in sight are elements. */
 export class FindingsPanel {
-  readonly element = make('section', 'findings')
+  readonly element = make('section', 'findings', { 'aria-label': say('findings.title') })
   readonly #title = make('h2', 'findings-title')
   readonly #list = make('div', 'findings-list', { role: 'listbox', tabindex: '0' })
   readonly #height = make('div', 'findings-height', { role: 'presentation' })

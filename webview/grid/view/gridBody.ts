@@ -5,9 +5,9 @@ import type { KeyedScroll } from '../model/savedState'
 import type { Session } from '../model/session'
 import { HEADER, LABELS, type Spot } from '../model/spot'
 import { make, setAttribute } from './dom'
-import { activeId, lookOf, paintCell, paintHeader, paintLabel, type Look } from './paint'
+import { activeId } from './paint'
+import { Pool, type Layout } from './pool'
 import { headerHeight, labelWidth, rowHeight, widthOf } from './sizes'
-import { RowSlot, Slot, WordsSlot } from './slots'
 
 /** Rows and columns kept ready beyond each edge of what is in sight, so that scrolling never shows a gap. */
 const spareRows = 4
@@ -15,9 +15,6 @@ const spareColumns = 3
 
 /** How long, in ms, scrolling has to rest before the elements are put in reading order. */
 const tidyMs = 200
-
-/** The index of a row slot whose place on the page is yet to be set. */
-const unplaced = -2
 
 /** Where something lies within the scrolled content, in px. */
 export interface Box {
@@ -28,9 +25,7 @@ export interface Box {
 }
 
 /**
- * The grid itself: a pool of cells that are moved and rewritten as one scrolls, in both directions, so that the
- * number of elements does not depend on the size of the notebook. Item i sits in slot i modulo the pool's length:
- * one step of scrolling rewrites one row or one column of slots.
+ * The grid itself: what is in sight of it, drawn in a pool of cells.
  *
  * The focus stays on the grid element, which points at its current cell (aria-activedescendant): a cell that is
  * recycled under a roving focus would drop it.
@@ -41,21 +36,16 @@ export class GridBody {
   /** For what floats over cells and scrolls with them. */
   readonly overlay = make('div', 'overlay')
   readonly #content = make('div', 'content', {}, this.grid, this.overlay)
-  readonly #header = new RowSlot<WordsSlot>('columnheader', () => new WordsSlot('columnheader', ['header-id', 'header-more']))
-  readonly #rows: RowSlot[] = []
+  readonly #pool: Pool
   #view: GridView | undefined
-  #rowAxis = new Axis([])
-  #columnAxis = new Axis([])
-  #labels = 0
+  #layout: Layout = { rows: new Axis([]), columns: new Axis([]), labels: 0 }
   /** What the rows had for room when they were last laid out. */
   #height = 0
   #width = 0
-  #columnSlots = 0
   #tidying: ReturnType<typeof setTimeout> | undefined
 
   constructor(readonly session: Session, readonly scrolled: () => void) {
-    this.#header.className = 'row header-row'
-    this.grid.append(this.#header.element)
+    this.#pool = new Pool(session, this.grid)
     this.scroller.append(this.#content)
     this.scroller.addEventListener('scroll', () => {
       this.#draw(false)
@@ -70,9 +60,7 @@ export class GridBody {
     const { view } = this.session.model
     const keep = this.#view ? this.keyedScroll() : scroll
     this.#view = view
-    for (const row of [this.#header, ...this.#rows]) row.index = unplaced
-    this.#rowAxis = new Axis(view.rows.map(rowHeight))
-    this.#columnAxis = new Axis(view.columns.map(widthOf))
+    Object.assign(this.#layout, { rows: new Axis(view.rows.map(rowHeight)), columns: new Axis(view.columns.map(widthOf)) })
     setAttribute(this.grid, 'aria-rowcount', String(view.rows.length + 1))
     setAttribute(this.grid, 'aria-colcount', String(view.columns.length + 1))
     this.#frame()
@@ -90,15 +78,7 @@ export class GridBody {
 
   /** Draws single cells and headers again. */
   repaintSome(spots: readonly Spot[], columns: readonly number[]): void {
-    const look = lookOf(this.session)
-    for (const { row, column } of spots) {
-      const slot = this.#rowSlot(row)?.cells[column % this.#columnSlots]
-      if (slot?.index === column) paintCell(slot, row, column, look)
-    }
-    for (const column of columns) {
-      const slot = this.#header.cells[column % this.#columnSlots]
-      if (slot?.index === column) paintHeader(slot, column, look)
-    }
+    this.#pool.drawSome(spots, columns)
     this.#pointAtActive()
   }
 
@@ -106,8 +86,8 @@ export class GridBody {
   reveal({ row, column }: Spot): void {
     const { scroller } = this
     const { width, height } = this.#room()
-    if (row !== HEADER) scroller.scrollTop = scrollToShow(this.#rowAxis, row, scroller.scrollTop, height)
-    if (column !== LABELS) scroller.scrollLeft = scrollToShow(this.#columnAxis, column, scroller.scrollLeft, width)
+    if (row !== HEADER) scroller.scrollTop = scrollToShow(this.#layout.rows, row, scroller.scrollTop, height)
+    if (column !== LABELS) scroller.scrollLeft = scrollToShow(this.#layout.columns, column, scroller.scrollLeft, width)
     this.#draw(false)
     this.#pointAtActive()
   }
@@ -115,23 +95,23 @@ export class GridBody {
   /** The row a screenful away. */
   pageFrom = (row: number, down: boolean): number => {
     const { height } = this.#room()
-    return this.#rowAxis.at(this.#rowAxis.offset(Math.max(row, 0)) + (down ? height : -height))
+    return this.#layout.rows.at(this.#layout.rows.offset(Math.max(row, 0)) + (down ? height : -height))
   }
 
   /** Where a spot lies in the content; headers and labels where they are pinned just now. */
   boxOf({ row, column }: Spot): Box {
     return {
-      left: column === LABELS ? this.scroller.scrollLeft : this.#labels + this.#columnAxis.offset(column),
-      width: column === LABELS ? this.#labels : this.#columnAxis.size(column),
-      top: row === HEADER ? this.scroller.scrollTop : headerHeight + this.#rowAxis.offset(row),
-      height: row === HEADER ? headerHeight : this.#rowAxis.size(row),
+      left: column === LABELS ? this.scroller.scrollLeft : this.#layout.labels + this.#layout.columns.offset(column),
+      width: column === LABELS ? this.#layout.labels : this.#layout.columns.size(column),
+      top: row === HEADER ? this.scroller.scrollTop : headerHeight + this.#layout.rows.offset(row),
+      height: row === HEADER ? headerHeight : this.#layout.rows.size(row),
     }
   }
 
   /** What of the content is in sight, without the pinned header and labels. */
   sight(): Box {
     const { scrollLeft, scrollTop } = this.scroller
-    return { left: scrollLeft + this.#labels, top: scrollTop + headerHeight, ...this.#room() }
+    return { left: scrollLeft + this.#layout.labels, top: scrollTop + headerHeight, ...this.#room() }
   }
 
   /** The same as a rectangle on the page. */
@@ -147,22 +127,22 @@ export class GridBody {
     const x = clientX - left
     const y = clientY - top
     return {
-      column: x < this.#labels ? LABELS : this.#columnAxis.at(x - this.#labels + this.scroller.scrollLeft),
-      row: y < headerHeight ? HEADER : this.#rowAxis.at(y - headerHeight + this.scroller.scrollTop),
+      column: x < this.#layout.labels ? LABELS : this.#layout.columns.at(x - this.#layout.labels + this.scroller.scrollLeft),
+      row: y < headerHeight ? HEADER : this.#layout.rows.at(y - headerHeight + this.scroller.scrollTop),
     }
   }
 
   keyedScroll(): KeyedScroll {
     const { scrollTop, scrollLeft } = this.scroller
-    const row = this.#rowAxis.at(scrollTop)
-    const column = this.#columnAxis.at(scrollLeft)
+    const row = this.#layout.rows.at(scrollTop)
+    const column = this.#layout.columns.at(scrollLeft)
     const rowKey = this.#view?.rows[row]?.key
     const columnKey = this.#view?.columns[column]?.key
     return {
       ...(rowKey !== undefined && { row: rowKey }),
       ...(columnKey !== undefined && { column: columnKey }),
-      rowPx: scrollTop - this.#rowAxis.offset(row),
-      columnPx: scrollLeft - this.#columnAxis.offset(column),
+      rowPx: scrollTop - this.#layout.rows.offset(row),
+      columnPx: scrollLeft - this.#layout.columns.offset(column),
     }
   }
 
@@ -178,9 +158,9 @@ export class GridBody {
     if (!this.#view) return
     const keep = this.keyedScroll()
     const { active } = this.session
-    const left = active.column === LABELS ? 0 : this.#columnAxis.offset(active.column) - this.scroller.scrollLeft
+    const left = active.column === LABELS ? 0 : this.#layout.columns.offset(active.column) - this.scroller.scrollLeft
     const sawColumn = active.column !== LABELS && left >= 0 && left < this.#width
-    const sawActive = active.row === HEADER || this.#rowAxis.offset(active.row) < this.scroller.scrollTop + this.#height
+    const sawActive = active.row === HEADER || this.#layout.rows.offset(active.row) < this.scroller.scrollTop + this.#height
     this.#layOut()
     this.#scrollTo(keep)
     this.#draw(true)
@@ -189,89 +169,44 @@ export class GridBody {
 
   /** Sizes the content and the pool to the page. */
   #layOut(): void {
-    this.#labels = labelWidth(this.scroller.clientWidth)
-    this.scroller.classList.toggle('has-narrow-labels', this.#labels < 240)
-    this.#content.style.width = `${this.#labels + this.#columnAxis.total}px`
-    this.#content.style.height = `${headerHeight + this.#rowAxis.total}px`
-    this.scroller.style.setProperty('--labels', `${this.#labels}px`)
+    this.#layout.labels = labelWidth(this.scroller.clientWidth)
+    this.scroller.classList.toggle('has-narrow-labels', this.#layout.labels < 240)
+    this.#content.style.width = `${this.#layout.labels + this.#layout.columns.total}px`
+    this.#content.style.height = `${headerHeight + this.#layout.rows.total}px`
+    this.scroller.style.setProperty('--labels', `${this.#layout.labels}px`)
     const { width, height } = this.#room()
     this.#height = height
     this.#width = width
-    this.#columnSlots = this.#columnAxis.reach(width, spareColumns)
-    const rowSlots = this.#rowAxis.reach(height, spareRows)
-    while (this.#rows.length < rowSlots) {
-      const row = new RowSlot('rowheader', () => new Slot('gridcell'))
-      this.#rows.push(row)
-      this.grid.append(row.element)
-    }
-    for (const spare of this.#rows.splice(rowSlots)) spare.element.remove()
-    for (const row of [this.#header, ...this.#rows]) row.stretch(this.#columnSlots)
+    this.#pool.resize(this.#layout.rows.reach(height, spareRows), this.#layout.columns.reach(width, spareColumns))
   }
 
   /** What is left for cells beside the pinned header and labels. */
   #room(): { width: number; height: number } {
     return {
-      width: Math.max(0, this.scroller.clientWidth - this.#labels),
+      width: Math.max(0, this.scroller.clientWidth - this.#layout.labels),
       height: Math.max(0, this.scroller.clientHeight - headerHeight),
     }
   }
 
   #scrollTo(keep: KeyedScroll | undefined): void {
     if (!keep) {
-      this.scroller.scrollLeft = this.#columnAxis.total
+      this.scroller.scrollLeft = this.#layout.columns.total
       return
     }
     const rows = this.#view!.rows.findIndex(({ key }) => key === keep.row)
     const columns = this.#view!.columns.findIndex(({ key }) => key === keep.column)
-    if (rows >= 0) this.scroller.scrollTop = this.#rowAxis.offset(rows) + keep.rowPx
-    if (columns >= 0) this.scroller.scrollLeft = this.#columnAxis.offset(columns) + keep.columnPx
+    if (rows >= 0) this.scroller.scrollTop = this.#layout.rows.offset(rows) + keep.rowPx
+    if (columns >= 0) this.scroller.scrollLeft = this.#layout.columns.offset(columns) + keep.columnPx
   }
 
   /** Brings the slots to what is in sight; with `all` writes every one of them again. */
   #draw(all: boolean): void {
-    const { scrollTop, scrollLeft } = this.scroller
-    this.scroller.classList.toggle('is-scrolled-across', scrollLeft > 0)
-    this.scroller.classList.toggle('is-scrolled-down', scrollTop > 0)
-    const firstRow = this.#rowAxis.firstOf(scrollTop, this.#rows.length, spareRows)
-    const firstColumn = this.#columnAxis.firstOf(scrollLeft, this.#columnSlots, spareColumns)
-    const look = lookOf(this.session)
-    this.#drawRow(this.#header, HEADER, firstColumn, all, look)
-    for (let row = firstRow; row < firstRow + this.#rows.length; row++) {
-      this.#drawRow(this.#rows[row % this.#rows.length]!, row, firstColumn, all, look)
-    }
+    const { scrollTop, scrollLeft, classList } = this.scroller
+    classList.toggle('is-scrolled-across', scrollLeft > 0)
+    classList.toggle('is-scrolled-down', scrollTop > 0)
+    const { rows, columns } = this.#layout
+    this.#pool.draw(this.#layout, rows.firstOf(scrollTop, this.#pool.rows, spareRows), columns.firstOf(scrollLeft, this.#pool.columns, spareColumns), all)
     if (all) this.#pointAtActive()
-  }
-
-  #drawRow(slot: RowSlot, row: number, firstColumn: number, all: boolean, look: Look): void {
-    const moved = slot.index !== row
-    if (moved) this.#placeRow(slot, row)
-    if (moved || all) paintLabel(slot.label, row, look)
-    if (row !== HEADER && this.#view!.rows[row]!.kind === 'group') return
-    for (let column = firstColumn; column < firstColumn + this.#columnSlots; column++) {
-      const cell = slot.cells[column % this.#columnSlots]!
-      const shifted = cell.index !== column
-      if (shifted || all) {
-        cell.index = column
-        cell.place(this.#labels + this.#columnAxis.offset(column), this.#columnAxis.size(column))
-      }
-      if (!shifted && !moved && !all) continue
-      if (row === HEADER) paintHeader(cell as WordsSlot, column, look)
-      else paintCell(cell, row, column, look)
-    }
-  }
-
-  #placeRow(slot: RowSlot, row: number): void {
-    slot.index = row
-    slot.element.setAttribute('aria-rowindex', String(row + 2))
-    if (row === HEADER) return
-    slot.className = `row row-${this.#view!.rows[row]!.kind}`
-    slot.element.style.top = `${headerHeight + this.#rowAxis.offset(row)}px`
-    slot.element.style.height = `${this.#rowAxis.size(row)}px`
-  }
-
-  #rowSlot(row: number): RowSlot | undefined {
-    const slot = this.#rows[row % this.#rows.length]
-    return slot?.index === row ? slot : undefined
   }
 
   /** Says which element is the current cell, when it is among the drawn ones. */
@@ -281,13 +216,6 @@ export class GridBody {
 
   #tidySoon(): void {
     clearTimeout(this.#tidying)
-    this.#tidying = setTimeout(() => this.#tidy(), tidyMs)
-  }
-
-  #tidy(): void {
-    for (const row of [this.#header, ...this.#rows]) row.tidy()
-    const ordered = [...this.#rows].sort((a, b) => a.index - b.index)
-    const isTidy = ordered.every((row, at) => at === 0 || ordered[at - 1]!.element.nextSibling === row.element)
-    if (!isTidy) this.grid.append(...ordered.map(({ element }) => element))
+    this.#tidying = setTimeout(() => this.#pool.tidy(), tidyMs)
   }
 }

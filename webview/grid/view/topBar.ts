@@ -4,6 +4,7 @@ import { countFindings, severities } from '../model/findingsOrder'
 import type { Session } from '../model/session'
 import { openForm } from '../model/write'
 import { make, setAttribute } from './dom'
+import { severityMark } from './findingLine'
 import { countsInWords } from './findingsPanel'
 
 /** The machine's name and what can be done with the notebook. */
@@ -46,10 +47,9 @@ export class TopBar {
     const counts = countFindings(findings)
     const words = countsInWords(findings)
     setAttribute(this.#counts, 'aria-expanded', String(open))
-    setAttribute(this.#counts, 'aria-label', `${say('bar.findings')}: ${words}`)
     setAttribute(this.#counts, 'title', words)
     const marks = severities.filter((severity) => counts[severity] > 0)
-      .flatMap((severity) => [make('span', `mark mark-${severity}`), make('span', 'count', {}, String(counts[severity]))])
+      .flatMap((severity) => [severityMark(severity), make('span', 'count', {}, String(counts[severity]))])
     this.#counts.replaceChildren(make('span', '', {}, say('bar.findings')), ...(marks.length > 0 ? marks : [make('span', 'count', {}, '0')]))
   }
 

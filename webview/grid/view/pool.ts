@@ -1,0 +1,119 @@
+import type { Row } from '../../../src/core/grid/view'
+import type { Axis } from '../model/axis'
+import type { Session } from '../model/session'
+import { HEADER, type Spot } from '../model/spot'
+import { lookOf, paintCell, paintHeader, paintLabel, type Look } from './paint'
+import { headerHeight } from './sizes'
+import { RowSlot, Slot, WordsSlot } from './slots'
+
+/** The index of a row slot whose place on the page is yet to be set. */
+const unplaced = -2
+
+/** Where everything lies: the measures that the slots are placed by. */
+export interface Layout {
+  rows: Axis
+  columns: Axis
+  /** Width of the label column, px. */
+  labels: number
+}
+
+interface Drawing {
+  layout: Layout
+  firstColumn: number
+  all: boolean
+  look: Look
+}
+
+/**
+ * The recycled elements of the grid. Item i sits in slot i modulo the pool's length, so that one step of scrolling
+ * moves and rewrites one row or one column of slots, and the number of elements depends on the page alone.
+ */
+export class Pool {
+  readonly #header = new RowSlot<WordsSlot>('columnheader', () => new WordsSlot('columnheader', ['header-id', 'header-more']))
+  readonly #rows: RowSlot[] = []
+  #columns = 0
+
+  constructor(readonly session: Session, readonly grid: HTMLElement) {
+    this.#header.className = 'row header-row'
+    grid.append(this.#header.element)
+  }
+
+  get rows(): number {
+    return this.#rows.length
+  }
+
+  get columns(): number {
+    return this.#columns
+  }
+
+  /** Has as many slots as asked for, and every one of them placed anew when it is drawn next. */
+  resize(rows: number, columns: number): void {
+    this.#columns = columns
+    while (this.#rows.length < rows) {
+      const row = new RowSlot('rowheader', () => new Slot('gridcell'))
+      this.#rows.push(row)
+      this.grid.append(row.element)
+    }
+    for (const spare of this.#rows.splice(rows)) spare.element.remove()
+    for (const row of [this.#header, ...this.#rows]) {
+      row.index = unplaced
+      row.stretch(columns)
+    }
+  }
+
+  /** Brings the slots to the rows and columns from the given first ones on; with `all` writes each of them again. */
+  draw(layout: Layout, firstRow: number, firstColumn: number, all: boolean): void {
+    const drawing = { layout, firstColumn, all, look: lookOf(this.session) }
+    this.#drawRow(this.#header, HEADER, drawing)
+    for (let row = firstRow; row < firstRow + this.#rows.length; row++) {
+      this.#drawRow(this.#rows[row % this.#rows.length]!, row, drawing)
+    }
+  }
+
+  /** Draws single cells and headers again, those of them that are in sight. */
+  drawSome(spots: readonly Spot[], columns: readonly number[]): void {
+    const look = lookOf(this.session)
+    for (const { row, column } of spots) {
+      const slot = this.#rows[row % this.#rows.length]
+      const cell = slot?.index === row ? slot.cells[column % this.#columns] : undefined
+      if (cell?.index === column) paintCell(cell, row, column, look)
+    }
+    for (const column of columns) {
+      const slot = this.#header.cells[column % this.#columns]
+      if (slot?.index === column) paintHeader(slot, column, look)
+    }
+  }
+
+  /** Puts rows and cells into reading order; they are in any while one scrolls. */
+  tidy(): void {
+    for (const row of [this.#header, ...this.#rows]) row.tidy()
+    const ordered = [...this.#rows].sort((a, b) => a.index - b.index)
+    const isTidy = ordered.every((row, at) => at === 0 || ordered[at - 1]!.element.nextSibling === row.element)
+    if (!isTidy) this.grid.append(...ordered.map(({ element }) => element))
+  }
+
+  #drawRow(slot: RowSlot, row: number, { layout, firstColumn, all, look }: Drawing): void {
+    const facts = this.session.model.row(row)
+    const moved = slot.index !== row
+    if (moved) this.#placeRow(slot, row, facts, layout)
+    if (moved || all) paintLabel(slot.label, row, look)
+    if (facts?.kind === 'group') return
+    for (let column = firstColumn; column < firstColumn + this.#columns; column++) {
+      const cell = slot.cells[column % this.#columns]!
+      if (cell.index === column && !moved && !all) continue
+      cell.index = column
+      cell.place(layout.labels + layout.columns.offset(column), layout.columns.size(column))
+      if (row === HEADER) paintHeader(cell as WordsSlot, column, look)
+      else paintCell(cell, row, column, look)
+    }
+  }
+
+  #placeRow(slot: RowSlot, row: number, facts: Row | undefined, layout: Layout): void {
+    slot.index = row
+    slot.element.setAttribute('aria-rowindex', String(row + 2))
+    if (!facts) return
+    slot.className = `row row-${facts.kind}`
+    slot.element.style.top = `${headerHeight + layout.rows.offset(row)}px`
+    slot.element.style.height = `${layout.rows.size(row)}px`
+  }
+}
