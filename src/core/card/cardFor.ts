@@ -1,4 +1,6 @@
-import type { Leg } from '../adjusters/adjuster'
+import type { Adjuster, Leg } from '../adjusters/adjuster'
+import { isTurned } from '../adjusters/describeTurning'
+import { creepOf, creepWords } from '../derived/creep'
 import { findField } from '../notebook/fields'
 import type { Entry, Notebook } from '../notebook/notebook'
 import { found, isMissing } from '../compute/working/result'
@@ -44,8 +46,18 @@ function working(computed: Computed, notebook: Notebook, entry: Entry): CardSect
 
 function cardOfSlot(notebook: Notebook, slot: string, entry: Entry | undefined): Card | undefined {
   const plain = notebook.adjusters.get(slot)
-  if (plain) return settingCard(entry, plain, undefined)
+  if (plain) return withRecord(notebook, settingCard(entry, plain, undefined), plain, undefined)
   const match = /^(.*)\/(left|right)$/.exec(slot)
   const adjuster = match && notebook.adjusters.get(match[1]!)
-  return adjuster ? settingCard(entry, adjuster, match![2] as Leg) : undefined
+  const leg = match?.[2] as Leg
+  return adjuster ? withRecord(notebook, settingCard(entry, adjuster, leg), adjuster, leg) : undefined
+}
+
+/** Whether the adjuster stays where it is put, over the whole notebook: a pattern shows that single finds do not. */
+function withRecord(notebook: Notebook, card: Card, adjuster: Adjuster, leg: Leg | undefined): Card {
+  const creep = isTurned(adjuster) ? creepOf(notebook, adjuster, leg) : undefined
+  if (!creep) return card
+  const before = card.sections.findIndex(({ heading }) => heading === 'What it does')
+  const record = { heading: 'Over time', lines: [creepWords(creep)] }
+  return { ...card, sections: [...card.sections.slice(0, before), record, ...card.sections.slice(before)] }
 }

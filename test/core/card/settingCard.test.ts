@@ -1,0 +1,81 @@
+import assert from 'node:assert/strict'
+import { cardFor } from '../../../src/core/card/cardFor'
+import { cardMarkdown } from '../../../src/core/card/cardMarkdown'
+import { headSvg } from '../../../src/core/card/headSvg'
+import { readNotebook } from '../../../src/core/notebook/readNotebook'
+
+const text = `format: 1
+adjusters:
+  fork_rebound: {on: fork, legs: [left, right], controls: rebound, counts: clicks, range: 20, range_is: measured, clicks_per_turn: 8, faces: up, worked_from: above, place: fork caps, tool: flat screwdriver, held_by: ball}
+  shock_rebound: {on: shock, controls: rebound, counts: clicks, faces: down, worked_from: above, held_by: o_ring, condition: worn}
+  side_knob: {on: shock, controls: compression, counts: clicks, faces: left, worked_from: above}
+  fork_height: {on: fork, legs: [left, right], controls: fork_height, counts: mm}
+entries:
+  - id: base
+    baseline: true
+    settings: {fork_rebound: 8 out, shock_rebound: 7 out, fork_height: 5}
+  - id: run-1
+    settings: {fork_rebound: 10 out}
+  - id: found
+    as_found: true
+    settings: {shock_rebound: 9 out}
+`
+const notebook = readNotebook(text)
+const sections = (row: string, entry?: string) => Object.fromEntries(cardFor(notebook, row, entry)!.sections.map(({ heading, lines }) => [heading, lines]))
+
+describe('the card of an adjuster', () => {
+  it('says what it is, in which leg, where, with what tool, and what holds it', () => {
+    const card = cardFor(notebook, 'settings/fork_rebound/right', 'run-1')!
+    assert.equal(card.title, 'Fork rebound, right leg')
+    assert.equal(card.subtitle, 'fork caps · flat screwdriver · held by a ball detent')
+  })
+
+  it('says where it stands in every notation its ratios allow, its share of the range, and what is left each way', () => {
+    assert.deepEqual(sections('settings/fork_rebound/right', 'run-1')['Stands at'], [
+      '10 clicks out', 'the same as 10 clicks in, 1 1/4 turns out', '50 % of its range of 20 clicks (measured)', '10 clicks left to turn in, 10 to turn out',
+    ])
+  })
+
+  it('says what changed since the entry it comes from and since the baseline, in the trade’s words', () => {
+    assert.deepEqual(sections('settings/fork_rebound/left', 'run-1')['Changed'], ['since base: 2 clicks out: less rebound damping'])
+    assert.deepEqual(sections('settings/fork_rebound/left', 'found')['Changed'], ['not since run-1', 'since base (baseline): 2 clicks out: less rebound damping'])
+  })
+
+  it('says which way to turn it as seen from where it is worked: a head facing down closes anticlockwise from above', () => {
+    const card = cardFor(notebook, 'settings/shock_rebound', 'base')!
+    assert.equal(sections('settings/shock_rebound', 'base')['Which way']![0], 'Turn it anticlockwise, as you look down on it from above, to turn it in (more rebound damping).')
+    assert.deepEqual(card.drawing, { seen: 'anticlockwise', facing: 'clockwise', viewpoint: 'as you look down on it from above', text: sections('settings/shock_rebound')['Which way']![0] })
+  })
+
+  it('has one face the head where it is only seen from the side', () => {
+    assert.match(sections('settings/side_knob')['Which way']![0]!, /^Face the head, which points to the left: turn it clockwise/)
+    assert.equal(cardFor(notebook, 'settings/side_knob')!.drawing!.seen, undefined)
+  })
+
+  it('shows a detent that does not hold as a record over time', () => {
+    assert.match(sections('settings/shock_rebound', 'found')['Over time']!.join(), /2 clicks out/)
+    assert.equal(sections('settings/fork_rebound/left', 'found')['Over time'], undefined)
+  })
+
+  it('turns nothing on what is only measured, and never says that preload changes a rate', () => {
+    assert.equal(sections('settings/fork_height/left', 'base')['Which way'], undefined)
+    const preload = readNotebook('adjusters:\n  p: {on: fork, controls: preload, counts: turns}\n')
+    assert.match(cardMarkdown(cardFor(preload, 'settings/p')!), /rate stays the same/)
+  })
+
+  it('always ends with the cautions that belong to it', () => {
+    for (const slot of ['fork_rebound/left', 'shock_rebound', 'fork_height/right']) assert.equal(cardFor(notebook, `settings/${slot}`)!.sections.at(-1)!.caution, true)
+  })
+
+  it('is text in Markdown and in the drawing, whatever a file says', () => {
+    const hostile = readNotebook('adjusters:\n  x: {on: fork, controls: rebound, counts: clicks, label: "[a](command:x) <img src=x> `b`", place: "</svg><script>"}\n')
+    const card = cardFor(hostile, 'settings/x')!
+    const markdown = cardMarkdown(card)
+    assert.doesNotMatch(markdown, /(?<!\\)\[a|(?<!\\)<img|(?<!\\)<script/)
+    assert.doesNotMatch(headSvg({ ...card.drawing!, text: '"><script>', viewpoint: '<b>' }), /<script>|<b>/)
+  })
+
+  it('has none for an adjuster or a row that is not there', () => {
+    for (const row of ['settings/none', 'settings/fork_rebound/middle', 'nothing', 'settings/']) assert.equal(cardFor(notebook, row, 'base'), undefined)
+  })
+})
