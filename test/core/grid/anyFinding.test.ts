@@ -11,7 +11,8 @@ import { commentsOf, plainNotebook } from './plainFacts'
 import { randomText } from './randomGesture'
 import { writeRandomNotebook } from './writeRandomNotebook'
 
-const runs = 60 * Number(process.env['DETENT_RUNS'] ?? 1)
+const more = Number(process.env['DETENT_RUNS'] ?? 1)
+const runs = 25 * more
 const tape = fc.array(fc.nat(9999), { maxLength: 700, size: 'max' })
 
 /** Does something with every finding of a random notebook and looks at the text that comes of it. */
@@ -32,7 +33,8 @@ function withFindings(numbers: readonly number[], gestures: (finding: Finding, a
 }
 
 describe('any finding of any notebook', () => {
-  it('is accepted with any reason, behind everything else', () => {
+  it('is accepted with any reason, behind everything else', function () {
+    this.timeout(60_000 * more)
     let done = 0
     fc.assert(fc.property(tape, (numbers) => {
       done += withFindings(numbers, (_, finding, choices) => [{ kind: 'acceptFinding', finding, reason: `${randomText(choices)}x` }], (text, after) => {
@@ -45,11 +47,12 @@ describe('any finding of any notebook', () => {
     assert.ok(done > runs, `${done} done`)
   })
 
-  it('has only fixes that leave a text that parses', () => {
+  it('has only fixes that leave a text that parses', function () {
+    this.timeout(60_000 * more)
     let done = 0
     fc.assert(fc.property(tape, (numbers) => {
       done += withFindings(numbers, ({ fixes }, finding) => (fixes ?? []).map((_, fix) => ({ kind: 'applyFix', finding, fix })), () => undefined)
     }), { numRuns: runs, seed: 9 })
-    assert.ok(done > runs / 2, `${done} done`)
+    assert.ok(done > runs / 4, `${done} done`)
   })
 })

@@ -8,7 +8,7 @@ import { writeRandomNotebook } from './writeRandomNotebook'
 
 /** `DETENT_RUNS=20` runs twenty times as many, `DETENT_SEED=1` others, and `DETENT_SHRINK=1` looks for the smallest text that fails. */
 const more = Number(process.env['DETENT_RUNS'] ?? 1)
-const runs = 100 * more
+const runs = 70 * more
 const tape = fc.array(fc.nat(9999), { maxLength: 900, size: 'max' })
 
 describe('any gesture on any notebook', () => {
