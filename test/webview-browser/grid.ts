@@ -99,11 +99,11 @@ export class OpenGrid {
   /** The spoken name of the current cell. */
   async current(): Promise<string | null> {
     await this.settle()
-    return this.page.getAttribute('#current-cell', 'aria-label')
+    return this.page.getAttribute('.is-active', 'aria-label')
   }
 
   currentMore(): Promise<string | null> {
-    return this.page.getAttribute('#current-cell', 'aria-description')
+    return this.page.getAttribute('.is-active', 'aria-description')
   }
 
   /** Lets messages arrive and two frames pass. */

@@ -82,7 +82,7 @@ describe('what is typed', () => {
     await grid().page.evaluate(() => { host.silent = true })
     await grid().page.reload()
     await grid().page.waitForSelector('.editor, .refusal')
-    const kept = await grid().page.evaluate(() => document.querySelector<HTMLInputElement>('.editor')?.value ?? document.getElementById('current-cell')!.textContent)
+    const kept = await grid().page.evaluate(() => document.querySelector<HTMLInputElement>('.editor')?.value ?? document.querySelector('.is-active')!.textContent)
     assert.equal(kept, '4 o')
   })
 
@@ -97,7 +97,7 @@ describe('what is typed', () => {
     await grid().show(view)
     await grid().go({ row: view.rows[1]!.key, column: view.columns[2]!.key })
     assert.equal(await grid().page.locator('img').count(), 0)
-    assert.equal(await grid().page.textContent('#current-cell'), markup)
+    assert.equal(await grid().page.textContent('.is-active'), markup)
     assert.equal(await grid().page.textContent('h1'), markup)
   })
 

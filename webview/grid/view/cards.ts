@@ -24,8 +24,8 @@ export class Cards {
   #shown: HTMLElement | undefined
 
   constructor(readonly session: Session, readonly body: GridBody, readonly popover: Popover, readonly root: HTMLElement) {
-    body.grid.addEventListener('pointermove', (event) => event.buttons === 0 && this.#point(body.spotAt(event.clientX, event.clientY)))
-    for (const name of ['pointerdown', 'pointerleave', 'keydown', 'wheel']) body.grid.addEventListener(name, () => this.hide(), { passive: true })
+    body.surface.addEventListener('pointermove', (event) => event.buttons === 0 && this.#point(body.spotAt(event.clientX, event.clientY)))
+    for (const name of ['pointerdown', 'pointerleave', 'keydown', 'wheel']) body.surface.addEventListener(name, () => this.hide(), { passive: true })
   }
 
   take(given: CardGiven): void {

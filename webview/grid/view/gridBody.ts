@@ -5,7 +5,6 @@ import type { KeyedScroll } from '../model/savedState'
 import type { Session } from '../model/session'
 import { HEADER, LABELS, type Spot } from '../model/spot'
 import { make, setAttribute } from './dom'
-import { activeId } from './paint'
 import { Pool, type Layout } from './pool'
 import { headerHeight, labelWidth, rowHeight, widthOf } from './sizes'
 
@@ -35,8 +34,10 @@ export class GridBody {
   readonly grid = make('div', 'grid', { role: 'grid', tabindex: '0', 'aria-multiselectable': 'true', 'aria-describedby': 'grid-hint' })
   /** For what floats over cells and scrolls with them. */
   readonly overlay = make('div', 'overlay')
-  readonly #content = make('div', 'content', {}, this.grid, this.overlay)
   readonly #pool: Pool
+  /** What the pointer acts on: the grid, and the labels, which belong to its rows but stand beside it. */
+  readonly surface = make('div', 'surface', {}, this.grid)
+  readonly #content = make('div', 'content', {}, this.surface, this.overlay)
   #view: GridView | undefined
   #layout: Layout = { rows: new Axis([]), columns: new Axis([]), labels: 0 }
   /** What the rows had for room when they were last laid out. */
@@ -46,6 +47,7 @@ export class GridBody {
 
   constructor(readonly session: Session, readonly scrolled: () => void) {
     this.#pool = new Pool(session, this.grid)
+    this.surface.append(this.#pool.labels)
     this.scroller.append(this.#content)
     this.scroller.addEventListener('scroll', () => {
       this.#draw(false)
@@ -211,7 +213,7 @@ export class GridBody {
 
   /** Says which element is the current cell, when it is among the drawn ones. */
   #pointAtActive(): void {
-    setAttribute(this.grid, 'aria-activedescendant', document.getElementById(activeId) ? activeId : undefined)
+    setAttribute(this.grid, 'aria-activedescendant', this.#pool.idOf(this.session.active))
   }
 
   #tidySoon(): void {

@@ -27,18 +27,18 @@ const pick = ({ key, ctrlKey, metaKey, shiftKey, altKey }: KeyboardEvent) => ({ 
 
 function listenToPointer(session: Session, body: GridBody): void {
   let dragging = false
-  body.grid.addEventListener('pointerdown', (event) => {
+  body.surface.addEventListener('pointerdown', (event) => {
     if (event.button !== 0) return
     const spot = body.spotAt(event.clientX, event.clientY)
     const near = canStand(session.model.ground, spot) ? spot : undefined
     body.grid.focus({ preventScroll: true })
     if (!near) return
     dragging = near.row >= 0 && near.column >= 0
-    if (dragging) body.grid.setPointerCapture(event.pointerId)
+    if (dragging) body.surface.setPointerCapture(event.pointerId)
     session.select(near, { extend: event.shiftKey })
     event.preventDefault()
   })
-  body.grid.addEventListener('pointermove', (event) => {
+  body.surface.addEventListener('pointermove', (event) => {
     if (!dragging) return
     const spot = body.spotAt(event.clientX, event.clientY)
     const near = nearestSpot(session.model.ground, { row: Math.max(0, spot.row), column: Math.max(0, spot.column) })
@@ -46,9 +46,9 @@ function listenToPointer(session: Session, body: GridBody): void {
     if (near && (near.row !== active.row || near.column !== active.column)) session.select(near, { extend: true })
   })
   const stop = () => { dragging = false }
-  body.grid.addEventListener('pointerup', stop)
-  body.grid.addEventListener('pointercancel', stop)
-  body.grid.addEventListener('dblclick', (event) => {
+  body.surface.addEventListener('pointerup', stop)
+  body.surface.addEventListener('pointercancel', stop)
+  body.surface.addEventListener('dblclick', (event) => {
     const spot = body.spotAt(event.clientX, event.clientY)
     if (canStand(session.model.ground, spot)) beginEdit(session, 'edit', 'end')
   })

@@ -18,9 +18,6 @@ export function lookOf(session: Session): Look {
   return { session, active: selection.active, block: blockOf(selection), range: isRange(selection) }
 }
 
-/** The id by which the grid points at its current cell. */
-export const activeId = 'current-cell'
-
 export function paintCell(slot: Slot, row: number, column: number, look: Look): void {
   const { model, pending } = look.session
   const rowFacts = model.row(row)!
@@ -33,7 +30,7 @@ export function paintCell(slot: Slot, row: number, column: number, look: Look): 
   slot.text = typed ? typed.text : cell.text
   slot.className = [
     'cell', `is-${cell.state}`, rowFacts.figures && 'figures', rowFacts.lines > 1 && 'several', rowFacts.kind === 'computed' && 'is-computed',
-    cell.changed && 'is-changed', typed && `is-${typed.state}`, worst && `mark-${worst}`, cell.remark && 'has-remark',
+    !isShort(slot.text) && 'is-long', cell.changed && 'is-changed', typed && `is-${typed.state}`, worst && `mark-${worst}`, cell.remark && 'has-remark',
     ...selectionClasses(row, column, look),
   ].filter(Boolean).join(' ')
   slot.set('aria-colindex', String(column + 2))
@@ -68,13 +65,19 @@ export function paintLabel(label: WordsSlot, row: number, look: Look): void {
   }
   const facts = model.row(row)!
   label.write(facts.label, facts.detail ?? '', facts.unit ?? '')
-  label.className = ['label', `label-${facts.kind}`, row === look.active.row && 'is-lit', ...selectionClasses(row, LABELS, look)].filter(Boolean).join(' ')
+  label.className = ['label', `label-${facts.kind}`, (facts.label + (facts.detail ?? '')).length > 14 && 'is-long', row === look.active.row && 'is-lit', ...selectionClasses(row, LABELS, look)].filter(Boolean).join(' ')
   label.set('aria-colindex', '1')
   label.set('aria-selected', inBlock(look.block, row, LABELS) ? 'true' : 'false')
   label.set('aria-colspan', facts.kind === 'group' && model.ground.columns > 0 ? String(model.ground.columns + 1) : undefined)
   label.set('title', facts.about)
   speak(label, { row, column: LABELS }, look)
 }
+
+/**
+ * Whether a text fits its cell for certain, as most positions and figures do. Only the others are clipped: every
+ * clip is one more piece for the browser to put together in each frame of scrolling.
+ */
+const isShort = (text: string) => /^[\d ,./+\-½¼¾]{0,8}(in|out)?$/.test(text)
 
 function selectionClasses(row: number, column: number, { active, block, range }: Look): (string | false)[] {
   return [
@@ -87,7 +90,6 @@ function selectionClasses(row: number, column: number, { active, block, range }:
 function speak(slot: Slot, spot: Spot, { session, active }: Look): void {
   const current = spot.row === active.row && spot.column === active.column
   const typed = current ? session.pendingAt(spot) : undefined
-  slot.set('id', current ? activeId : undefined)
   slot.set('aria-label', current ? spokenName(session.model, spot, typed) : undefined)
   slot.set('aria-description', current ? spokenMore(session.model, spot, typed) : undefined)
 }

@@ -1,7 +1,8 @@
 import type { Row } from '../../../src/core/grid/view'
 import type { Axis } from '../model/axis'
 import type { Session } from '../model/session'
-import { HEADER, type Spot } from '../model/spot'
+import { HEADER, LABELS, type Spot } from '../model/spot'
+import { make } from './dom'
 import { lookOf, paintCell, paintHeader, paintLabel, type Look } from './paint'
 import { headerHeight } from './sizes'
 import { RowSlot, Slot, WordsSlot } from './slots'
@@ -31,10 +32,14 @@ interface Drawing {
 export class Pool {
   readonly #header = new RowSlot<WordsSlot>('columnheader', () => new WordsSlot('columnheader', ['header-id', 'header-more']))
   readonly #rows: RowSlot[] = []
+  /** All labels, to be pinned as one: pinned one by one, each would be a layer to put together in every frame. */
+  readonly labels = make('div', 'labels')
   #columns = 0
+  #owns = ''
 
   constructor(readonly session: Session, readonly grid: HTMLElement) {
     this.#header.className = 'row header-row'
+    this.#header.element.prepend(this.#header.label.element)
     grid.append(this.#header.element)
   }
 
@@ -53,12 +58,17 @@ export class Pool {
       const row = new RowSlot('rowheader', () => new Slot('gridcell'))
       this.#rows.push(row)
       this.grid.append(row.element)
+      this.labels.append(row.label.element)
     }
-    for (const spare of this.#rows.splice(rows)) spare.element.remove()
+    for (const spare of this.#rows.splice(rows)) {
+      spare.element.remove()
+      spare.label.element.remove()
+    }
     for (const row of [this.#header, ...this.#rows]) {
       row.index = unplaced
       row.stretch(columns)
     }
+    this.tidy()
   }
 
   /** Brings the slots to the rows and columns from the given first ones on; with `all` writes each of them again. */
@@ -86,10 +96,20 @@ export class Pool {
 
   /** Puts rows and cells into reading order; they are in any while one scrolls. */
   tidy(): void {
-    for (const row of [this.#header, ...this.#rows]) row.tidy()
-    const ordered = [...this.#rows].sort((a, b) => a.index - b.index)
-    const isTidy = ordered.every((row, at) => at === 0 || ordered[at - 1]!.element.nextSibling === row.element)
-    if (!isTidy) this.grid.append(...ordered.map(({ element }) => element))
+    const rows = [this.#header, ...[...this.#rows].sort((a, b) => a.index - b.index)]
+    for (const row of rows) row.tidy()
+    const owns = rows.map(({ id }) => id).join(' ')
+    if (owns !== this.#owns) this.grid.setAttribute('aria-owns', owns)
+    this.#owns = owns
+  }
+
+  /** The id of the element that shows a spot, when one does. */
+  idOf({ row, column }: Spot): string | undefined {
+    const slot = row === HEADER ? this.#header : this.#rows[row % this.#rows.length]
+    if (slot?.index !== row) return undefined
+    if (column === LABELS) return slot.label.id
+    const cell = slot.cells[column % this.#columns]
+    return cell?.index === column ? cell.id : undefined
   }
 
   #drawRow(slot: RowSlot, row: number, { layout, firstColumn, all, look }: Drawing): void {
@@ -113,7 +133,9 @@ export class Pool {
     slot.element.setAttribute('aria-rowindex', String(row + 2))
     if (!facts) return
     slot.className = `row row-${facts.kind}`
-    slot.element.style.top = `${headerHeight + layout.rows.offset(row)}px`
-    slot.element.style.height = `${layout.rows.size(row)}px`
+    const top = layout.rows.offset(row)
+    const height = `${layout.rows.size(row)}px`
+    Object.assign(slot.element.style, { top: `${headerHeight + top}px`, height })
+    Object.assign(slot.label.element.style, { top: `${top}px`, height })
   }
 }

@@ -1,11 +1,15 @@
 import { make } from './dom'
 
+let made = 0
+const nextId = (kind: string) => `${kind}-${made++}`
+
 /**
  * The recycled elements of the grid. A slot remembers what it last wrote, so that drawing the same again, or
  * drawing on scroll, touches only what differs: reading the page back would cost more than the writing.
  */
 export class Slot {
   readonly element: HTMLElement
+  readonly id = nextId('slot')
   readonly #text = document.createTextNode('')
   #className = ''
   #attributes = new Map<string, string | undefined>()
@@ -17,7 +21,12 @@ export class Slot {
 
   constructor(role: string, readonly host: HTMLElement | undefined = undefined) {
     this.element = host ?? make('div', '', { role })
+    this.element.id = this.id
     if (!host) this.element.append(this.#text)
+  }
+
+  get text(): string {
+    return this.#text.data
   }
 
   set text(text: string) {
@@ -65,17 +74,22 @@ export class WordsSlot extends Slot {
   }
 }
 
-/** A row of the grid: its label and the cells in sight. */
+/**
+ * A row of the grid: its label and the cells in sight. The label's element stands elsewhere, so that all labels are
+ * pinned as one; `aria-owns` brings it into its row and puts the cells into the order of their columns, which is
+ * the order they are read aloud in, however they were recycled.
+ */
 export class RowSlot<Cell extends Slot = Slot> {
-  readonly element = make('div', 'row', { role: 'row' })
+  readonly id = nextId('row')
+  readonly element = make('div', 'row', { role: 'row', id: this.id })
   readonly cells: Cell[] = []
   readonly label: WordsSlot
   index = -2
   #className = 'row'
+  #owns = ''
 
   constructor(labelRole: 'rowheader' | 'columnheader', readonly makeCell: () => Cell) {
     this.label = new WordsSlot(labelRole, ['label-name', 'label-detail', 'label-unit'])
-    this.element.append(this.label.element)
   }
 
   set className(className: string) {
@@ -94,10 +108,11 @@ export class RowSlot<Cell extends Slot = Slot> {
     for (const spare of this.cells.splice(count)) spare.element.remove()
   }
 
-  /** Puts the cells into the order of their columns, which is the order they are read aloud in. */
+  /** Takes the label in and orders the cells. */
   tidy(): void {
     const ordered = [...this.cells].sort((a, b) => a.index - b.index)
-    const isTidy = ordered.every((slot, at) => at === 0 || ordered[at - 1]!.element.nextSibling === slot.element)
-    if (!isTidy) this.element.append(...ordered.map(({ element }) => element))
+    const owns = [this.label, ...ordered].map(({ id }) => id).join(' ')
+    if (owns !== this.#owns) this.element.setAttribute('aria-owns', owns)
+    this.#owns = owns
   }
 }
