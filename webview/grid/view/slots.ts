@@ -20,7 +20,7 @@ export class Slot {
   index = -1
 
   constructor(role: string, readonly host: HTMLElement | undefined = undefined) {
-    this.element = host ?? make('div', '', { role })
+    this.element = host ?? make('div', 'cell', { role })
     this.element.id = this.id
     if (!host) this.element.append(this.#text)
   }
