@@ -3,6 +3,7 @@ import { say } from './strings'
 import type { SavedState } from './model/savedState'
 import { Session, type Change, type Manner } from './model/session'
 import { HEADER } from './model/spot'
+import { goToFinding } from './model/walk'
 import { Announcer } from './view/announcer'
 import { Banners } from './view/banners'
 import { BeginScreen, FirstEntry } from './view/beginScreen'
@@ -32,6 +33,7 @@ export class App {
   readonly cards: Cards
   readonly #announcer = new Announcer()
   readonly #toast = new Toast()
+  readonly #hint = make('div', 'unseen', { id: 'grid-hint' })
   readonly #body: GridBody
   readonly #editor: CellEditor
   readonly #refusal: Refusal
@@ -72,14 +74,19 @@ export class App {
   }
 
   #build(): void {
-    const hint = make('div', 'unseen', { id: 'grid-hint' }, say('grid.hint'))
-    const middle = make('main', 'middle', {}, hint, this.#body.scroller, this.#first.element)
-    const loading = make('p', 'loading', {}, say('loading'))
+    const middle = make('main', 'middle', {}, this.#hint, this.#body.scroller, this.#first.element)
     this.root.classList.add('is-loading')
     this.root.append(
-      loading, this.#top.element, this.#detail.element, this.#banners.element, middle, this.#begin.element,
+      this.#top.element, this.#detail.element, this.#banners.element, middle, this.#begin.element,
       this.#findings.element, this.#cautions.element, this.#toast.element, this.#announcer.element,
     )
+    // The grid has its own keys; this one works from the list and the bar as well.
+    this.root.addEventListener('keydown', (event) => {
+      if (event.key !== 'F8' || event.ctrlKey || event.metaKey || event.altKey || this.#popover.isOpen) return
+      event.preventDefault()
+      event.stopPropagation()
+      goToFinding(this.session, event.shiftKey)
+    })
     window.addEventListener('focus', () => document.activeElement === document.body && this.#focusGrid())
   }
 
@@ -95,7 +102,7 @@ export class App {
       case 'selection':
         this.#toast.hide()
         if (change.reveal) this.#body.reveal(this.session.active)
-        this.#body.repaint()
+        this.#body.repaintSelection()
         break
       case 'editing':
         this.#editor.follow()
@@ -117,6 +124,7 @@ export class App {
 
   #drawAll(): void {
     this.root.classList.remove('is-loading')
+    this.#hint.textContent = say('grid.hint')
     this.#body.show(this.session.saved.scroll)
     this.#drawAround()
     this.#editor.follow()

@@ -100,7 +100,6 @@ export const english = {
   'copied.many': '{0} cells copied.',
   'pasted.skipped': '{0} cells were left out: they are not edited.',
   'cautions.title': 'Before you turn anything',
-  'loading': 'Reading the notebook…',
 } as const
 
 export type StringKey = keyof typeof english

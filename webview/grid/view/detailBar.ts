@@ -4,7 +4,7 @@ import { say } from '../strings'
 import { headerMore, spotName, withUnit } from '../model/describe'
 import type { Session } from '../model/session'
 import { HEADER, LABELS } from '../model/spot'
-import { make } from './dom'
+import { make, setAttribute } from './dom'
 import { severityMark } from './findingLine'
 
 /**
@@ -12,7 +12,7 @@ import { severityMark } from './findingLine'
  * done about that. Its height does not depend on the cell, so that the grid beneath never jumps.
  */
 export class DetailBar {
-  readonly element = make('section', 'detail', { 'aria-label': say('detail.name') })
+  readonly element = make('section', 'detail')
   #drawn = ''
 
   constructor(readonly session: Session, readonly accept: (finding: GridFinding, anchor: HTMLElement) => void) {}
@@ -25,6 +25,7 @@ export class DetailBar {
     const key = JSON.stringify([facts, findings, canFix])
     if (key === this.#drawn) return
     this.#drawn = key
+    setAttribute(this.element, 'aria-label', say('detail.name'))
     const said = make('div', 'detail-said', {}, make('div', 'detail-place', {}, ...facts.place), make('div', 'detail-text', {}, facts.text))
     for (const more of facts.more) said.append(make('div', 'detail-more', {}, more))
     const about = make('ul', 'detail-findings', {}, ...findings.map((finding) => this.#line(finding, canFix)))

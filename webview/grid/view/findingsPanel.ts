@@ -13,21 +13,19 @@ const spareLines = 4
 
 /** The list of findings below the grid, worst first. Only the lines in sight are elements. */
 export class FindingsPanel {
-  readonly element = make('section', 'findings', { 'aria-label': say('findings.title') })
+  readonly element = make('section', 'findings')
   readonly #title = make('h2', 'findings-title')
   readonly #list = make('div', 'findings-list', { role: 'listbox', tabindex: '0' })
   readonly #height = make('div', 'findings-height', { role: 'presentation' })
   readonly #none = make('p', 'findings-none')
+  readonly #close = createButton('×', 'quiet', () => this.session.show('findings', false))
   #findings: GridFinding[] = []
   #axis = new Axis([])
   #at = 0
 
   constructor(readonly session: Session, readonly leave: () => void) {
-    const close = createButton('×', 'quiet', () => session.show('findings', false))
-    close.element.setAttribute('aria-label', say('findings.close'))
-    close.element.title = say('findings.close')
     this.#list.append(this.#height)
-    this.element.append(make('div', 'findings-head', {}, this.#title, close.element), this.#none, this.#list)
+    this.element.append(make('div', 'findings-head', {}, this.#title, this.#close.element), this.#none, this.#list)
     this.#list.addEventListener('scroll', () => this.#lines())
     this.#list.addEventListener('keydown', (event) => this.#key(event))
     this.#list.addEventListener('click', (event) => {
@@ -45,7 +43,10 @@ export class FindingsPanel {
     this.#axis = new Axis(this.#findings.map(() => lineHeight))
     this.#at = Math.max(0, Math.min(this.#at, this.#findings.length - 1))
     this.#title.textContent = say('findings.title')
+    setAttribute(this.element, 'aria-label', say('findings.title'))
     setAttribute(this.#list, 'aria-label', say('findings.title'))
+    setAttribute(this.#close.element, 'aria-label', say('findings.close'))
+    setAttribute(this.#close.element, 'title', say('findings.close'))
     this.#none.textContent = say('findings.none')
     this.#none.hidden = this.#findings.length > 0
     this.#list.hidden = this.#findings.length === 0

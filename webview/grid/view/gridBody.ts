@@ -2,6 +2,7 @@ import type { GridView } from '../../../src/core/grid/view'
 import { say } from '../strings'
 import { Axis, scrollToShow } from '../model/axis'
 import type { KeyedScroll } from '../model/savedState'
+import { only } from '../model/selection'
 import type { Session } from '../model/session'
 import { HEADER, LABELS, type Spot } from '../model/spot'
 import { make, setAttribute } from './dom'
@@ -39,6 +40,8 @@ export class GridBody {
   readonly surface = make('div', 'surface', {}, this.grid)
   readonly #content = make('div', 'content', {}, this.surface, this.overlay)
   #view: GridView | undefined
+  /** The selection as it is drawn. */
+  #selection = only({ row: HEADER, column: LABELS })
   #layout: Layout = { rows: new Axis([]), columns: new Axis([]), labels: 0 }
   /** What the rows had for room when they were last laid out. */
   #height = 0
@@ -81,6 +84,14 @@ export class GridBody {
   /** Draws single cells and headers again. */
   repaintSome(spots: readonly Spot[], columns: readonly number[]): void {
     this.#pool.drawSome(spots, columns)
+    this.#pointAtActive()
+  }
+
+  /** Draws again what the selection's move changes. */
+  repaintSelection(): void {
+    const { selection } = this.session
+    this.#pool.drawSelection(this.#selection, selection)
+    this.#selection = selection
     this.#pointAtActive()
   }
 
@@ -208,7 +219,9 @@ export class GridBody {
     classList.toggle('is-scrolled-down', scrollTop > 0)
     const { rows, columns } = this.#layout
     this.#pool.draw(this.#layout, rows.firstOf(scrollTop, this.#pool.rows, spareRows), columns.firstOf(scrollLeft, this.#pool.columns, spareColumns), all)
-    if (all) this.#pointAtActive()
+    if (!all) return
+    this.#selection = this.session.selection
+    this.#pointAtActive()
   }
 
   /** Says which element is the current cell, when it is among the drawn ones. */

@@ -1,5 +1,6 @@
 import type { Row } from '../../../src/core/grid/view'
 import type { Axis } from '../model/axis'
+import { blockOf, inBlock, type Selection } from '../model/selection'
 import type { Session } from '../model/session'
 import { HEADER, LABELS, type Spot } from '../model/spot'
 import { make } from './dom'
@@ -91,6 +92,22 @@ export class Pool {
     for (const column of columns) {
       const slot = this.#header.cells[column % this.#columns]
       if (slot?.index === column) paintHeader(slot, column, look)
+    }
+  }
+
+  /** Draws again what two selections, the one before and the one now, differ in. */
+  drawSelection(before: Selection, now: Selection): void {
+    const look = lookOf(this.session)
+    const blocks = [blockOf(before), blockOf(now)]
+    const isTouched = (row: number, column: number) => blocks.some((block) => inBlock(block, row, column))
+    for (const slot of [this.#header, ...this.#rows]) {
+      const row = slot.index
+      if (row === before.active.row || row === now.active.row || isTouched(row, LABELS)) paintLabel(slot.label, row, look)
+      for (const cell of slot.cells) {
+        const column = cell.index
+        if (row === HEADER && (column === before.active.column || column === now.active.column)) paintHeader(cell as WordsSlot, column, look)
+        else if (row !== HEADER && isTouched(row, column) && this.session.model.row(row)?.kind !== 'group') paintCell(cell, row, column, look)
+      }
     }
   }
 

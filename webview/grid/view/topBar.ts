@@ -11,6 +11,7 @@ import { countsInWords } from './findingsPanel'
 export class TopBar {
   readonly element = make('header', 'top')
   readonly #title = make('h1', 'title')
+  readonly #actions = make('div', 'actions', { role: 'group' })
   readonly #counts = make('button', 'counts', { type: 'button' })
   readonly add = createButton(say('bar.addEntry'), 'plain', () => openForm(this.session, 'entry'))
   readonly #remark = createButton(say('bar.remark'), 'plain', () => openForm(this.session, 'remark'))
@@ -19,15 +20,15 @@ export class TopBar {
 
   constructor(readonly session: Session) {
     this.#counts.addEventListener('click', () => session.show('findings', !session.findingsOpen))
-    const actions = make('div', 'actions', { role: 'toolbar' }, this.add.element, this.#remark.element, this.#about.element, this.#text.element, this.#counts)
-    actions.setAttribute('aria-label', say('bar.actions'))
-    this.element.append(this.#title, actions)
+    this.#actions.append(this.add.element, this.#remark.element, this.#about.element, this.#text.element, this.#counts)
+    this.element.append(this.#title, this.#actions)
   }
 
   draw(): void {
     const { model, onCell, findingsOpen } = this.session
     const { view } = model
     this.#title.textContent = view.title || say('bar.untitled')
+    setAttribute(this.#actions, 'aria-label', say('bar.actions'))
     this.add.label = say('bar.addEntry')
     this.#remark.label = say('bar.remark')
     this.#about.label = say('bar.about')
