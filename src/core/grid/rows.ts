@@ -33,7 +33,8 @@ function group(name: string, label: string, rows: RowSource[]): RowSource[] {
   return [{ kind: 'group', row }, ...rows]
 }
 
-function settingSource(slot: Slot): RowSource {
+/** The row of a slot. */
+export function settingSource(slot: Slot): Extract<RowSource, { kind: 'setting' }> {
   const { adjuster, leg } = slot
   const key = slotKey(adjuster.id, leg)
   const about = [adjuster.place && `At the ${adjuster.place}.`, adjuster.tool && `Tool: ${adjuster.tool}.`, adjuster.notes].filter(Boolean).join(' ')

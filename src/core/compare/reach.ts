@@ -1,0 +1,71 @@
+import { slotKey, type Adjuster, type Slot } from '../adjusters/adjuster'
+import { ownCount, ownPosition } from '../adjusters/convert'
+import { isTurned } from '../adjusters/describeTurning'
+import { lowestCount } from '../adjusters/share'
+import { countAt } from '../derived/countAt'
+import { printNumber } from '../notation/amount'
+import { printPosition } from '../notation/position'
+import { isSame } from '../rules/standings'
+import type { SlotPair } from './pairSlots'
+import type { State } from './settingRow'
+
+/** Nothing to do; a way from one count to another, in the wanted side's own count; or why there is none, and what to do. */
+export type Reach = { stays: true } | { from: number; to: number } | { why: string; instead: string }
+
+/** Whether a slot can be brought from where it stands to where it is wanted. */
+export function reach({ left, right }: SlotPair, now: State, wanted: State): Reach {
+  const [writtenNow, writtenWanted] = [written(left, now), written(right, wanted)]
+  if (writtenWanted === undefined) return writtenNow === undefined ? { stays: true } : unknownGoal(right, writtenNow)
+  const { adjuster } = right!
+  const to = countAt(wanted.entry, right!)
+  if (to === undefined) return writtenNow === writtenWanted && sameCounting(left!.adjuster, adjuster) ? { stays: true } : noCount(adjuster, writtenWanted)
+  const before = left && countAt(now.entry, left)
+  const from = before === undefined ? undefined : ownCount(ownPosition(before, left!.adjuster), adjuster)
+  if (from?.count !== undefined && isSame(from.count, to)) return { stays: true }
+  const beyond = beyondRange(adjuster, to)
+  if (beyond) return beyond
+  if (writtenNow === undefined) return { why: 'where it stands now is not recorded', instead: setFromItsEnd(adjuster, to) }
+  if (from?.count === undefined) return { why: `where it stands now, ‘${writtenNow}’, is no count of this adjuster: ${from?.missing ?? 'it cannot be read'}`, instead: setFromItsEnd(adjuster, to) }
+  return isBeyond(adjuster, from.count) ? { why: `it is recorded at ${positionWords(adjuster, from.count)}, beyond its end, so that is no place to count from`, instead: setFromItsEnd(adjuster, to) } : { from: from.count, to }
+}
+
+function written(slot: Slot | undefined, { entry }: State): string | undefined {
+  return slot && entry.state.get(slotKey(slot.adjuster.id, slot.leg))?.setting.node.text.trim()
+}
+
+const positionWords = (adjuster: Adjuster, count: number) => printPosition(ownPosition(count, adjuster))
+const sameCounting = (a: Adjuster, b: Adjuster) => a.counts === b.counts && a.end === b.end
+
+function unknownGoal(right: Slot | undefined, stands: string): Reach {
+  const why = right ? 'where it should stand is not recorded' : 'the state wanted knows no such adjuster'
+  return { why, instead: `Leave it where it stands, at ${stands}, or set it by the one who knows.` }
+}
+
+function noCount(adjuster: Adjuster, goal: string): Reach {
+  return { why: `where it should stand, ‘${goal}’, is no count of this adjuster`, instead: `Set it by hand to what is written, or note in the notebook what is missing, so that ${adjuster.label} can be counted.` }
+}
+
+function beyondRange(adjuster: Adjuster, to: number): Reach | undefined {
+  if (!isBeyond(adjuster, to)) return undefined
+  const { range, rangeIs, counts } = adjuster
+  const ends = range === undefined || to < 0 ? 'below its zero' : `beyond its range of ${printNumber(range)} ${counts.symbol}${rangeIs === 'book' ? ' by the book' : ''}`
+  return {
+    why: `it should stand at ${positionWords(adjuster, to)}, ${ends}`,
+    instead: rangeIs === 'book' && to >= 0 ? 'Do not force it: go as far as it turns freely, count, and note the range as measured.' : 'Do not force it: the record is wrong, so count it anew and find out what was meant.',
+  }
+}
+
+/** Below its lowest, where it has one, or above its range. A length that is set has no lowest that its figures tell. */
+function isBeyond(adjuster: Adjuster, count: number): boolean {
+  const { range, counts, end } = adjuster
+  const isSetLength = counts.dimension === 'length' && end === undefined
+  const tooLow = !isSetLength && count < (counts.dimension === 'step' ? lowestCount(adjuster) : 0) - 1e-9
+  return tooLow || (range !== undefined && count > range + 1e-9)
+}
+
+/** How to come to a count when nobody knows where it stands: from the end it is counted from. */
+function setFromItsEnd(adjuster: Adjuster, to: number): string {
+  const goal = positionWords(adjuster, to)
+  if (!isTurned(adjuster) || adjuster.end === undefined || ['mark', 'step', 'dial'].includes(adjuster.counts.dimension)) return `Set it to ${goal}.`
+  return adjuster.end === 'closed' ? `Turn it in, lightly, until it seats; then back out, to ${goal}.` : `Back it off fully; then turn it in, to ${goal}.`
+}

@@ -1,0 +1,129 @@
+import type { Adjuster, Slot } from '../adjusters/adjuster'
+import { slotKey } from '../adjusters/adjuster'
+import { changeWords, meansOf } from '../adjusters/changeWords'
+import { ownCount, ownPosition } from '../adjusters/convert'
+import { shareAt, spanOf } from '../adjusters/share'
+import { countAt } from '../derived/countAt'
+import { cellOf } from '../grid/cells'
+import { settingSource } from '../grid/rows'
+import { printNumber } from '../notation/amount'
+import { printPosition } from '../notation/position'
+import { settingRow as rowKey, type Entry, type Notebook } from '../notebook/notebook'
+import { countOf, isSame } from '../rules/standings'
+import type { Change, CompareCell, CompareRow } from './comparison'
+import type { SlotPair } from './pairSlots'
+
+/** A notebook and the entry of it that is compared. */
+export interface State {
+  notebook: Notebook
+  entry: Entry
+}
+
+/** One side of a row: its slot, the state it stands in, and its count where that is known. */
+interface Standing {
+  slot: Slot
+  state: State
+  count?: number
+}
+
+/** The row of a position, with its change from left to right. */
+export function settingRow(pair: SlotPair, left: State | undefined, right: State | undefined, oneMachine: boolean): CompareRow {
+  const a = standing(pair.left, left)
+  const b = standing(pair.right, right)
+  const { adjuster, leg } = (pair.left ?? pair.right)!
+  const otherLeg = pair.left && pair.right && pair.right.leg !== leg ? pair.right.leg : undefined
+  const detail = otherLeg ? `${leg ?? 'one'} / ${otherLeg}` : leg
+  const { about } = settingSource({ adjuster, ...(leg ? { leg } : {}) }).row
+  return {
+    key: rowKey(slotKey(adjuster.id, leg)), kind: 'setting', label: adjuster.label, ...(detail ? { detail } : {}), ...(about ? { about } : {}),
+    left: cell(a), right: cell(b), ...judged(a, b, oneMachine),
+  }
+}
+
+function standing(slot: Slot | undefined, state: State | undefined): Standing | undefined {
+  if (!slot || !state) return undefined
+  const count = countAt(state.entry, slot)
+  return { slot, state, ...(count === undefined ? {} : { count }) }
+}
+
+function cell(side: Standing | undefined): CompareCell {
+  if (!side) return { text: '', state: 'empty' }
+  const { slot: { adjuster, leg }, state, count } = side
+  const key = slotKey(adjuster.id, leg)
+  const { text, ...shown } = cellOf(settingSource(side.slot), state.notebook, state.entry)
+  const own = count === undefined ? text : printPosition(ownPosition(count, adjuster))
+  const at = count === undefined ? undefined : shareAt(adjuster, count)
+  return {
+    text: own, state: shown.state, place: { column: state.entry.key, row: rowKey(key) },
+    ...(own === text ? {} : { written: text }), ...(at === undefined ? {} : { at }),
+    ...(shown.about ? { about: shown.about } : {}), ...(shown.remark ? { remark: shown.remark } : {}),
+  }
+}
+
+type Judgement = Pick<CompareRow, 'different' | 'onlyIn' | 'change' | 'incomparable'>
+
+function judged(a: Standing | undefined, b: Standing | undefined, oneMachine: boolean): Judgement {
+  const [textA, textB] = [writtenIn(a), writtenIn(b)]
+  if (textA === undefined && textB === undefined) return { different: false }
+  if (textA === undefined || textB === undefined) return { different: true, onlyIn: textA === undefined ? 'right' : 'left' }
+  return oneMachine || isAbsolute(a!.slot.adjuster, b!.slot.adjuster) ? onOneScale(a!, b!) : byShare(a!, b!)
+}
+
+function writtenIn(side: Standing | undefined): string | undefined {
+  return side?.state.entry.state.get(slotKey(side.slot.adjuster.id, side.slot.leg))?.setting.node.text.trim()
+}
+
+/** A pressure or a spring's rate means the same on every machine; a click, a turn or a height in a clamp does not. */
+function isAbsolute(left: Adjuster, right: Adjuster): boolean {
+  return left.counts.dimension === right.counts.dimension && ['pressure', 'stiffness'].includes(left.counts.dimension)
+}
+
+/** In the right side's own count, which the left one's is read in. */
+function onOneScale(a: Standing, b: Standing): Judgement {
+  const { adjuster } = b.slot
+  const before = a.count === undefined ? { missing: 'a position that can be read' } : ownCount(ownPosition(a.count, a.slot.adjuster), adjuster)
+  if (before.count === undefined || b.count === undefined) {
+    const same = writtenIn(a) === writtenIn(b) && a.slot.adjuster.counts === adjuster.counts && a.slot.adjuster.end === adjuster.end
+    if (same) return { different: false }
+    return { different: true, incomparable: `These cannot be set against each other in one count: it needs ${before.missing ?? 'a position that can be read'}.` }
+  }
+  const by = b.count - before.count
+  if (isSame(b.count, before.count)) return { different: false }
+  return { different: true, change: { ...inOwnCount(adjuster, by), ...sizeOf(adjuster, by, a, b) } }
+}
+
+function inOwnCount(adjuster: Adjuster, by: number): Pick<Change, 'words' | 'by' | 'direction' | 'gives'> {
+  const direction = meansOf(adjuster, by)
+  return { words: changeWords(adjuster, by), by, direction, gives: direction === 'more' ? adjuster.control.more : adjuster.control.less }
+}
+
+function sizeOf(adjuster: Adjuster, by: number, a: Standing, b: Standing): Pick<Change, 'share' | 'size' | 'sizeIs'> {
+  const span = spanOf(adjuster) ?? spanOf(a.slot.adjuster)
+  if (span !== undefined) {
+    const share = (100 * Math.abs(by)) / span
+    return { share: meansOf(adjuster, by) === 'more' ? share : -share, size: Math.min(1, share / 100), sizeIs: 'range' }
+  }
+  const seen = [...recorded(a), ...recorded(b)]
+  const width = Math.max(...seen) - Math.min(...seen)
+  return width > 0 ? { size: Math.min(1, Math.abs(by) / width), sizeIs: 'record' } : {}
+}
+
+/** Every count that was ever set at a slot. */
+function recorded({ slot: { adjuster, leg }, state }: Standing): number[] {
+  const key = slotKey(adjuster.id, leg)
+  return state.notebook.entries.flatMap((entry) => countOf(entry.settings.get(key)) ?? [])
+}
+
+function byShare(a: Standing, b: Standing): Judgement {
+  const [before, now] = [a, b].map(({ slot, count }) => (count === undefined ? undefined : shareAt(slot.adjuster, count)))
+  if (before === undefined || now === undefined) {
+    const lacking = [before === undefined ? 'left' : '', now === undefined ? 'right' : ''].filter(Boolean).join(' and the ')
+    return { different: true, incomparable: `These are two machines, and what share of its range this is cannot be told: the ${lacking} side lacks its \`range\`.` }
+  }
+  const by = (now - before) * 100
+  if (Math.abs(by) < 0.05) return { different: false }
+  const { control } = b.slot.adjuster
+  const direction = by > 0 ? 'more' : 'less'
+  const gives = direction === 'more' ? control.more : control.less
+  return { different: true, change: { words: `${printNumber(Math.abs(by), 0)} % of range: ${gives}`, by, direction, gives, share: by, size: Math.min(1, Math.abs(by) / 100), sizeIs: 'range' } }
+}

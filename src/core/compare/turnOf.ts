@@ -1,0 +1,40 @@
+import type { Adjuster } from '../adjusters/adjuster'
+import { meansOf, movementWords } from '../adjusters/changeWords'
+import { convertAmount, ownPosition, unitNamed } from '../adjusters/convert'
+import { describeTurning } from '../adjusters/describeTurning'
+import { printNumber } from '../notation/amount'
+import { printPosition } from '../notation/position'
+import type { Turn } from './turns'
+
+/** One movement of an adjuster, in its own count, in words for the one who makes it. */
+export function turnOf(adjuster: Adjuster, from: number, to: number): Omit<Turn, 'row' | 'leg' | 'legWords'> {
+  const by = to - from
+  const { control } = adjuster
+  const gives = meansOf(adjuster, by) === 'more' ? control.more : control.less
+  const turning = describeTurning(adjuster)
+  const way = turning && (turning.in.count === (by > 0 ? 'rises' : 'falls') ? turning.in : turning.out)
+  const also = inTurns(adjuster, by)
+  const [start, goal] = [from, to].map((count) => printPosition(ownPosition(count, adjuster))) as [string, string]
+  return {
+    by, amount: movementWords(adjuster, by), ...(also ? { also } : {}), gives, from: start, to: goal, toCount: to,
+    ...(way ? { rotation: way.rotation, view: turning.view } : {}),
+    how: way ? way.sentence : `Bring it from ${start} to ${goal} (${gives}).`,
+    check: checkOf(adjuster, to, goal),
+  }
+}
+
+/** How many turns of its thread a change of a length is. */
+function inTurns(adjuster: Adjuster, by: number): string | undefined {
+  if (adjuster.counts.dimension !== 'length') return undefined
+  const { count } = convertAmount(Math.abs(by), adjuster.counts, unitNamed('turns'), adjuster)
+  return count === undefined ? undefined : printPosition({ amount: count, unit: unitNamed('turns') })
+}
+
+/** The end it is counted from is the check; what has no end is read. */
+function checkOf(adjuster: Adjuster, to: number, goal: string): string {
+  const { counts, end, range, control } = adjuster
+  if (counts.dimension === 'mark' && control.name === 'preload') return `Check: ${printNumber(to)} ${counts.symbol} ${end === 'open' ? 'are covered' : 'show'}.`
+  if (end === undefined || ['step', 'dial'].includes(counts.dimension)) return `Check: it stands at ${goal}.`
+  const left = range === undefined ? '' : `, with ${printNumber(range - to)} left to the other end`
+  return `Check: ${goal.replace(/ (out|in)$/, '')} from ${end === 'closed' ? 'closed, seated lightly' : 'fully backed off'}${left}.`
+}
