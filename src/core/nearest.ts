@@ -20,13 +20,15 @@ function distance(a: string, b: string): number {
  * @example nearest('fork_rebond', ['fork_rebound', 'shock_rebound']) // 'fork_rebound'
  */
 export function nearest(word: string, names: Iterable<string>): string | undefined {
-  if (word === '' || word.length > 80) return undefined
-  const limit = Math.max(1, Math.floor(word.length / 3))
+  // What is written as a block ends with its line.
+  const meant = word.trim().toLowerCase()
+  if (meant === '' || meant.length > 80) return undefined
+  const limit = Math.max(1, Math.floor(meant.length / 3))
   let best: string | undefined
   let least = limit + 1
   for (const name of names) {
-    if (Math.abs(name.length - word.length) > limit) continue
-    const far = distance(word.toLowerCase(), name.toLowerCase())
+    if (Math.abs(name.length - meant.length) > limit) continue
+    const far = distance(meant, name.toLowerCase())
     if (far < least) {
       least = far
       best = name

@@ -1,7 +1,7 @@
 import type { Finding } from '../finding'
-import { lineEndOf } from '../text'
 import check from './generated/shape.cjs'
 import { isBlank } from './isBlank'
+import { placeOfPath, type Places } from './placeOfPath'
 import { rootWords, shapeWords } from './shapeWords'
 import type { MapNode, TreeNode } from './tree'
 
@@ -9,7 +9,8 @@ import type { MapNode, TreeNode } from './tree'
  * What the schema says against a notebook's shape, each at the value it is about. A key with nothing behind it counts
  * as not written: someone is about to write it.
  */
-export function checkShape(root: TreeNode, text: string): Finding[] {
+export function checkShape(places: Places, text: string): Finding[] {
+  const { root } = places
   if (check(writtenPlain(root))) return []
   const byPlace = new Map<string, ShapeError[]>()
   for (const error of check.errors ?? []) byPlace.set(error.instancePath, [...(byPlace.get(error.instancePath) ?? []), error])
@@ -18,8 +19,9 @@ export function checkShape(root: TreeNode, text: string): Finding[] {
   const findings = [...byPlace].slice(0, mostFindings).flatMap(([place, errors]): Finding[] => {
     const deeper = errors.some(({ keyword }) => keyword === 'anyOf') && above.has(place)
     const { node, range } = find(root, place)
-    const words = deeper ? undefined : place === '' ? rootWords(errors, root, lineEndOf(text)) : shapeWords(errors, subjectOf(place), node)
-    return words ? [{ code: 'wrong-shape', severity: 'error', ...words, range }] : []
+    const words = deeper ? undefined : place === '' ? rootWords(errors, root, text) : shapeWords(errors, { subject: subjectOf(place), node, text })
+    const cell = words && placeOfPath(stepsOf(place), places)
+    return words ? [{ code: 'wrong-shape', severity: 'error', ...words, range, ...(cell ? { place: cell } : {}) }] : []
   })
   return findings.sort((a, b) => a.range.start - b.range.start)
 }
@@ -37,6 +39,10 @@ function prefixes(pointer: string): string[] {
 function subjectOf(pointer: string): string {
   const step = unescaped(pointer.split('/').at(-1)!)
   return /^\d*$/.test(step) ? 'this' : `\`${step}\``
+}
+
+function stepsOf(pointer: string): string[] {
+  return pointer.split('/').slice(1).map(unescaped)
 }
 
 function unescaped(step: string): string {
@@ -69,8 +75,7 @@ function writtenPlain(node: TreeNode): unknown {
 function find(root: TreeNode, pointer: string): { node?: TreeNode; range: Finding['range'] } {
   let node: TreeNode | undefined = root
   let range = firstKey(root)
-  for (const raw of pointer.split('/').slice(1)) {
-    const step = unescaped(raw)
+  for (const step of stepsOf(pointer)) {
     const pair: MapNode['pairs'][number] | undefined = node?.kind === 'map' ? node.pairs.find((each) => each.key.text === step) : undefined
     node = pair?.value ?? (node?.kind === 'list' ? node.items[Number(step)] : undefined)
     if (pair) range = pair.value.kind === 'scalar' && !isBlank(pair.value) ? pair.value.range : pair.key.range

@@ -85,6 +85,7 @@ export interface Measured {
   base: number
   quantity: Quantity
   range: Range
+  node: ScalarNode
   key: string
 }
 
@@ -94,5 +95,5 @@ export function measured(entry: Entry, key: string): Measured | undefined {
   const dimension = findField(key)?.dimension
   if (!node || !dimension) return undefined
   const reading = readQuantity(node.text, dimension)
-  return reading.value && { base: reading.value.base, quantity: reading.value, range: node.range, key }
+  return reading.value && { base: reading.value.base, quantity: reading.value, range: node.range, node, key }
 }

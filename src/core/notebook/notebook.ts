@@ -23,6 +23,11 @@ export interface Notebook {
   newer: boolean
 }
 
+/** A word of an entry with the place where it is written. */
+export interface Written extends Located<string> {
+  node: ScalarNode
+}
+
 /** An entry: what was set, measured and ridden at one time. */
 export interface Entry {
   /** Its id where that is unique, else its place in the list as `#3`. */
@@ -31,14 +36,14 @@ export interface Entry {
   node: MapNode
   /** Where it can be pointed at: its id, else its first key. */
   range: Range
-  id?: Located<string>
-  date?: Located<string>
-  from?: Located<string>
+  id?: Written
+  date?: Written
+  from?: Written
   /** The entry it comes from: `from`, else the one before. Absent for the first, for an unknown `from` and in a loop. */
   parent?: Entry
   asFound: boolean
   baseline: boolean
-  reason?: Located<string>
+  reason?: Written
   /** What it sets, by slot key. A value for a pair stands under both legs. */
   settings: ReadonlyMap<string, Setting>
   /** Settings that name no adjuster or leg of this machine. */
@@ -61,7 +66,8 @@ export interface Stranger {
   name: string
   leg?: string
   adjuster?: Adjuster
-  range: Range
+  /** The name or the leg as it is written. */
+  key: ScalarNode
 }
 
 /** Where a slot stands in an entry, and the entry that set it. */

@@ -118,7 +118,8 @@ class TreeBuilder {
     }
     this.#nodes += target.size
     markShared(target.node)
-    const copy: TreeNode = { ...target.node, range, alias: true, marked: false }
+    // The alias itself is in one place, unless it stands in something that is shared in turn.
+    const copy: TreeNode = { ...target.node, range, alias: true, marked: false, shared: false }
     return copy.kind === 'scalar' && copy.style === 'empty' ? { ...copy, style: 'plain' } : copy
   }
 

@@ -1,7 +1,6 @@
 import { slotKey, type Adjuster, type Leg } from '../adjusters/adjuster'
 import { readPosition } from '../notation/position'
-import type { Located } from '../text'
-import type { Entry, Setting, Standing, Stranger } from './notebook'
+import type { Entry, Setting, Standing, Stranger, Written } from './notebook'
 import { nodeAt, pairOf, scalarAt, type MapNode, type Pair, type ScalarNode, type TreeNode } from './tree'
 
 type Draft = { -readonly [K in keyof Entry]: Entry[K] }
@@ -21,9 +20,9 @@ export function readEntries(root: MapNode | undefined, adjusters: ReadonlyMap<st
 }
 
 function readEntry(node: MapNode, index: number, adjusters: ReadonlyMap<string, Adjuster>): Draft {
-  const located = (key: string): Located<string> | undefined => {
+  const located = (key: string): Written | undefined => {
     const found = scalarAt(node, [key])
-    return found && { value: found.text, range: found.range }
+    return found && { value: found.text, range: found.range, node: found }
   }
   const id = located('id')
   const date = located('date')
@@ -45,7 +44,7 @@ function readSettings(node: TreeNode | undefined, adjusters: ReadonlyMap<string,
   const strangers: Stranger[] = []
   for (const pair of node?.kind === 'map' ? node.pairs : []) {
     const adjuster = adjusters.get(pair.key.text)
-    if (!adjuster) strangers.push({ name: pair.key.text, range: pair.key.range })
+    if (!adjuster) strangers.push({ name: pair.key.text, key: pair.key })
     else if (pair.value.kind === 'scalar') addWhole(pair.value, adjuster, settings)
     else if (pair.value.kind === 'map') for (const leg of pair.value.pairs) addLeg(leg, adjuster, settings, strangers)
   }
@@ -62,7 +61,7 @@ function addWhole(node: ScalarNode, adjuster: Adjuster, settings: Map<string, Se
 function addLeg(pair: Pair, adjuster: Adjuster, settings: Map<string, Setting>, strangers: Stranger[]): void {
   const leg = adjuster.legs.find((each) => each === pair.key.text)
   if (!leg) {
-    strangers.push({ name: adjuster.id, leg: pair.key.text, adjuster, range: pair.key.range })
+    strangers.push({ name: adjuster.id, leg: pair.key.text, adjuster, key: pair.key })
     return
   }
   if (pair.value.kind !== 'scalar' || pair.value.style === 'empty' || pair.value.value === null) return

@@ -2,6 +2,7 @@ import type { Finding, Severity } from '../finding'
 import { checkShape } from './checkShape'
 import type { Accepted, Notebook } from './notebook'
 import { parseTree } from './parseTree'
+import type { Places } from './placeOfPath'
 import { readAdjusters } from './readAdjusters'
 import { readEntries } from './readEntries'
 import { nodeAt, pairOf, scalarAt, type MapNode } from './tree'
@@ -20,21 +21,22 @@ export function readNotebook(text: string): Notebook {
   const adjusters = readAdjusters(root)
   const format = scalarAt(root, ['format'])
   const newer = typeof format?.value === 'number' && format.value > currentFormat
+  const entries = readEntries(root, adjusters)
   return {
     text, newer, adjusters,
     ...(root ? { root } : {}),
     ...(broken ? { broken } : {}),
     ...(typeof format?.value === 'number' ? { format: { value: format.value, range: format.range } } : {}),
-    entries: readEntries(root, adjusters),
+    entries,
     severities: readSeverities(root),
     accepted: readAccepted(root),
-    findings: [...findings, ...(broken || newer ? [] : shapeFindings(parsed, text))],
+    findings: [...findings, ...(broken || newer ? [] : shapeFindings(parsed, text, { entries, adjusters }))],
   }
 }
 
-function shapeFindings(parsed: ReturnType<typeof parseTree>['root'], text: string): Finding[] {
+function shapeFindings(parsed: ReturnType<typeof parseTree>['root'], text: string, read: Omit<Places, 'root'>): Finding[] {
   if (!parsed || (parsed.kind === 'scalar' && parsed.style === 'empty')) return []
-  if (parsed.kind === 'map') return checkShape(parsed, text)
+  if (parsed.kind === 'map') return checkShape({ root: parsed, ...read }, text)
   const range = { start: parsed.range.start, end: Math.min(text.length, parsed.range.start + 1) }
   return [{ code: 'wrong-shape', severity: 'error', message: 'a notebook is a group of `key: value` lines, beginning with `format: 1`', range }]
 }

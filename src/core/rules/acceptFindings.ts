@@ -1,6 +1,7 @@
 import type { Finding, Fix } from '../finding'
 import { eraseItem } from '../notebook/edits/listItems'
-import { Refusal, removePath } from '../notebook/edits/setPath'
+import { offer } from '../notebook/edits/offer'
+import { removePath } from '../notebook/edits/setPath'
 import type { Accepted, Notebook } from '../notebook/notebook'
 import { holdsShared, nodeAt } from '../notebook/tree'
 import type { Description, Report } from './rule'
@@ -39,16 +40,11 @@ export function findIdle(notebook: Notebook, used: ReadonlySet<Accepted>, spoken
 function takeOut({ root, text }: Notebook, { node }: Accepted): Fix[] {
   const list = nodeAt(root, ['accepted'])
   if (!root || list?.kind !== 'list' || list.alias || holdsShared(list)) return []
-  try {
-    if (list.items.length === 1) return [{ title, changes: removePath(text, root, ['accepted']) }]
-    return list.flow ? [] : [{ title, changes: [eraseItem(text, list, list.items.indexOf(node))] }]
-  } catch (error) {
-    if (error instanceof Refusal) return []
-    throw error
-  }
+  return offer('Take this acceptance out', () => {
+    if (list.items.length === 1) return removePath(text, root, ['accepted'])
+    return list.flow ? [] : [eraseItem(text, list, list.items.indexOf(node))]
+  })
 }
-
-const title = 'Take this acceptance out'
 
 function covers({ finding: code, entry, about, reason }: Accepted, finding: Finding): boolean {
   if (reason === undefined || code !== finding.code) return false

@@ -1,12 +1,12 @@
 import type { NotebookRule } from './rule'
-import { writeInstead } from './writeInstead'
+import { writeInstead } from '../notebook/edits/writeInstead'
 
 export const duplicateEntry: NotebookRule = {
   code: 'duplicate-entry',
   severity: 'error',
   says: 'Two entries have the same id.',
   why: 'Going back to an entry, and coming from one, needs a name that means just one.',
-  checkNotebook: ({ entries }) => {
+  checkNotebook: ({ entries, text }) => {
     const ids = new Set(entries.flatMap((entry) => (entry.id ? [entry.id.value] : [])))
     const seen = new Set<string>()
     const given = new Map<string, string>()
@@ -21,7 +21,7 @@ export const duplicateEntry: NotebookRule = {
       const free = freeId(given.get(id.value) ?? id.value, ids)
       given.set(id.value, free)
       ids.add(free)
-      return [{ message: `‘${id.value}’ is the id of an entry above already: give this one its own`, range: id.range, entry, fixes: [writeInstead(id.range, free)] }]
+      return [{ message: `‘${id.value}’ is the id of an entry above already: give this one its own`, range: id.range, entry, fixes: writeInstead(text, id.node, free) }]
     })
   },
 }

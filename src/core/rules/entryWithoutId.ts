@@ -1,5 +1,6 @@
 import type { Fix } from '../finding'
-import { asProse, Refusal, setPath } from '../notebook/edits/setPath'
+import { offer } from '../notebook/edits/offer'
+import { asProse, setPath } from '../notebook/edits/setPath'
 import type { Entry, Notebook } from '../notebook/notebook'
 import { freeId } from './duplicateEntry'
 import type { NotebookRule } from './rule'
@@ -17,10 +18,5 @@ export const entryWithoutId: NotebookRule = {
 
 function nameFix(entry: Entry, notebook: Notebook, taken: ReadonlySet<string>): Fix[] {
   const id = freeId(`entry-${entry.index}`, taken)
-  try {
-    return [{ title: `Name it ‘${id}’`, changes: setPath(notebook.text, entry.node, ['id'], id, asProse) }]
-  } catch (error) {
-    if (error instanceof Refusal) return []
-    throw error
-  }
+  return offer(`Name it ‘${id}’`, () => setPath(notebook.text, entry.node, ['id'], id, asProse))
 }

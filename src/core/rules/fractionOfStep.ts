@@ -1,7 +1,7 @@
 import { convertAmount } from '../adjusters/convert'
 import { printPosition } from '../notation/position'
 import type { EntryRule } from './rule'
-import { writeInstead } from './writeInstead'
+import { writeInstead } from '../notebook/edits/writeInstead'
 import { writtenPositions, type Written } from './writtenSettings'
 
 export const fractionOfStep: EntryRule = {
@@ -9,15 +9,15 @@ export const fractionOfStep: EntryRule = {
   severity: 'warning',
   says: 'A click, ring, step or dial number is not a whole one.',
   why: 'A detent holds at whole clicks; between two it slips to either. Note `step: 0.5` on an adjuster that does hold halves.',
-  checkEntry: (entry) =>
+  checkEntry: (entry, notebook) =>
     writtenPositions(entry).flatMap((written) => {
       const { setting: { adjuster, node }, row } = written
       const steps = stepsOf(written)
       if (adjuster.step === undefined || steps === undefined || Math.abs(steps - Math.round(steps)) < 1e-6) return []
       const between = adjuster.step === 1 ? `two ${names[adjuster.counts.dimension] ?? adjuster.counts.symbol}` : `two places it holds, every ${adjuster.step} ${adjuster.counts.symbol}`
-      const fixes = [Math.floor(steps), Math.ceil(steps)].map((whole) => {
+      const fixes = [Math.floor(steps), Math.ceil(steps)].flatMap((whole) => {
         const text = printPosition({ ...written.position, amount: whole * adjuster.step!, ...(written.position.unit ? { unit: adjuster.counts } : {}) })
-        return writeInstead(node.range, text)
+        return writeInstead(notebook.text, node, text)
       })
       return [{ message: `${adjuster.label}: ${node.text} lies between ${between}; feel for the click and count again`, range: node.range, row, fixes }]
     }),

@@ -1,6 +1,6 @@
 import type { Adjuster, Leg } from '../adjusters/adjuster'
 import { setSetting } from '../notebook/edits/setSetting'
-import { Refusal } from '../notebook/edits/setPath'
+import { offer } from '../notebook/edits/offer'
 import { settingRow, type Entry, type Notebook, type Setting } from '../notebook/notebook'
 import type { Fix } from '../finding'
 import type { Report } from './rule'
@@ -27,11 +27,5 @@ export function unevenReport(entry: Entry, notebook: Notebook, pair: ReturnType<
 
 function matchFix(entry: Entry, notebook: Notebook, pair: ReturnType<typeof unevenPairs>[number], leg: Leg): Fix[] {
   const other = leg === 'left' ? pair.right : pair.left
-  try {
-    const changes = setSetting(notebook.text, entry, pair.adjuster.id, leg, other.node.text)
-    return changes.length === 0 ? [] : [{ title: `Write ‘${other.node.text}’ for the ${leg} leg, like the other`, changes }]
-  } catch (error) {
-    if (error instanceof Refusal) return []
-    throw error
-  }
+  return offer(`Write ‘${other.node.text}’ for the ${leg} leg, like the other`, () => setSetting(notebook.text, entry, pair.adjuster.id, leg, other.node.text))
 }

@@ -1,5 +1,6 @@
 import type { Fix } from '../finding'
-import { Refusal, removePath } from '../notebook/edits/setPath'
+import { offer } from '../notebook/edits/offer'
+import { removePath } from '../notebook/edits/setPath'
 import type { Entry } from '../notebook/notebook'
 import type { NotebookRule } from './rule'
 
@@ -21,11 +22,5 @@ export const parentLoop: NotebookRule = {
 }
 
 function takeOut(entry: Entry, text: string): Fix[] {
-  try {
-    const changes = removePath(text, entry.node, ['from'])
-    return [{ title: entry.index === 0 ? 'Take `from` out: the history begins here' : 'Take `from` out: it then comes from the entry before', changes }]
-  } catch (error) {
-    if (error instanceof Refusal) return []
-    throw error
-  }
+  return offer(entry.index === 0 ? 'Take `from` out: the history begins here' : 'Take `from` out: it then comes from the entry before', () => removePath(text, entry.node, ['from']))
 }

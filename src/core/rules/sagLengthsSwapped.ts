@@ -1,4 +1,6 @@
 import { sagLengthsOf } from '../derived/sagOf'
+import { offer } from '../notebook/edits/offer'
+import { swapScalars } from '../notebook/edits/swapScalars'
 import type { EntryRule } from './rule'
 import { endWord, loads, measuredEnds, sayMeasured } from './sagEnds'
 
@@ -11,10 +13,9 @@ export const sagLengthsSwapped: EntryRule = {
     measuredEnds(entry).flatMap((end) => loads.flatMap((load) => {
       const { lifted, pushed } = sagLengthsOf(entry, end, load)
       if (!lifted || !pushed || pushed.base <= lifted.base) return []
-      const changes = [{ ...lifted.range, text: text.slice(pushed.range.start, pushed.range.end) }, { ...pushed.range, text: text.slice(lifted.range.start, lifted.range.end) }]
       return [{
         message: `${endWord(end)}: ${sayMeasured(pushed)} after pushing is longer than ${sayMeasured(lifted)} after lifting; the longer one belongs to lifting`,
-        range: pushed.range, row: pushed.key, fixes: [{ title: 'Swap the two lengths', changes }],
+        range: pushed.range, row: pushed.key, fixes: offer('Swap the two lengths', () => swapScalars(text, lifted.node, pushed.node)),
       }]
     })),
 }

@@ -1,6 +1,8 @@
 import { sagLengthsOf } from '../derived/sagOf'
 import type { End } from '../compute/sag/loadCase'
 import type { Fix } from '../finding'
+import { offer } from '../notebook/edits/offer'
+import { swapScalars } from '../notebook/edits/swapScalars'
 import type { Measured } from '../notebook/fields'
 import type { Entry } from '../notebook/notebook'
 import type { EntryRule } from './rule'
@@ -31,6 +33,5 @@ function lengths(entry: Entry, end: End): { extended?: Measured; loaded: Measure
 /** Only where the two being swapped would explain every length. */
 function swapFix(extended: Measured, length: Measured, loaded: readonly Measured[], text: string): Fix[] {
   if (loaded.some((each) => each.base > length.base)) return []
-  const written = ({ range }: Measured) => text.slice(range.start, range.end)
-  return [{ title: 'Swap it with the extended length', changes: [{ ...extended.range, text: written(length) }, { ...length.range, text: written(extended) }] }]
+  return offer('Swap it with the extended length', () => swapScalars(text, extended.node, length.node))
 }

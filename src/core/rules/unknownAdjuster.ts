@@ -2,7 +2,7 @@ import { settingRow, type Entry, type Notebook } from '../notebook/notebook'
 import { nodeAt, pairOf, type TreeNode } from '../notebook/tree'
 import { meantName } from './meantName'
 import type { EntryRule, Report } from './rule'
-import { writeInstead } from './writeInstead'
+import { writeInstead } from '../notebook/edits/writeInstead'
 
 export const unknownAdjuster: EntryRule = {
   code: 'unknown-adjuster',
@@ -15,16 +15,16 @@ export const unknownAdjuster: EntryRule = {
   },
 }
 
-function report(strangers: Entry['strangers'], entry: Entry, { root, adjusters }: Notebook): Report[] {
+function report(strangers: Entry['strangers'], entry: Entry, { root, adjusters, text }: Notebook): Report[] {
   // An adjuster may be defined and yet lack what it takes to read its positions; its own place says so.
   const defined = namesIn(nodeAt(root, ['adjusters']))
   // A name that is set here already would stand here twice.
   const written = namesIn(pairOf(entry.node, 'settings')?.value)
   const free = [...adjusters.keys()].filter((name) => !written.has(name))
-  return strangers.filter(({ name }) => !defined.has(name)).map(({ name, range }) => {
+  return strangers.filter(({ name }) => !defined.has(name)).map(({ name, key }) => {
     const meant = meantName(name, free)
     const hint = meant ? `did you mean ${meant}?` : 'define it under `adjusters` first'
-    return { message: `this machine has no adjuster ‘${name}’: ${hint}`, range, row: settingRow(name), fixes: meant ? [writeInstead(range, meant)] : [] }
+    return { message: `this machine has no adjuster ‘${name}’: ${hint}`, range: key.range, row: settingRow(name), fixes: meant ? writeInstead(text, key, meant) : [] }
   })
 }
 

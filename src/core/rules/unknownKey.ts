@@ -3,7 +3,7 @@ import { keysOf, rootSchemas, schemasBelow, type SchemaNode } from '../notebook/
 import type { MapNode, Pair, TreeNode } from '../notebook/tree'
 import { meantName } from './meantName'
 import type { NotebookRule, Report } from './rule'
-import { writeInstead } from './writeInstead'
+import { writeInstead } from '../notebook/edits/writeInstead'
 
 export const unknownKey: NotebookRule = {
   code: 'unknown-key',
@@ -25,15 +25,15 @@ function walk(node: TreeNode, schemas: readonly SchemaNode[], text: string): Rep
   const free = [...(known ?? [])].filter((name) => !written.has(name))
   return node.pairs.flatMap((pair) => {
     const { key, value } = pair
-    if (known !== undefined && !known.has(key.text)) return [isRestOfSentence(node, pair) ? cutSentence(node, pair, text) : unknown(pair, free)]
+    if (known !== undefined && !known.has(key.text)) return [isRestOfSentence(node, pair) ? cutSentence(node, pair, text) : unknown(pair, free, text)]
     return walk(value, schemasBelow(schemas, key.text), text)
   })
 }
 
-function unknown({ key }: Pair, free: readonly string[]): Report {
+function unknown({ key }: Pair, free: readonly string[], text: string): Report {
   const meant = meantName(key.text, free)
   const hint = meant ? `; did you mean ${meant}?` : ', so nothing is done with it'
-  return { message: `‘${key.text}’ is no key of the format here${hint}`, range: key.range, fixes: meant ? [writeInstead(key.range, meant)] : [] }
+  return { message: `‘${key.text}’ is no key of the format here${hint}`, range: key.range, fixes: meant ? writeInstead(text, key, meant) : [] }
 }
 
 /** In `{felt: better, but lazy}` the comma makes a key of the rest of the sentence. */
@@ -54,7 +54,7 @@ function quoteFix({ pairs, ...map }: MapNode, pair: Pair, text: string): Fix[] {
   while (isRest(first)) first--
   while (isRest(last + 1)) last++
   const begun = pairs[first]?.value
-  if (begun?.kind !== 'scalar' || begun.style !== 'plain' || begun.alias) return []
+  if (begun?.kind !== 'scalar' || begun.style !== 'plain' || begun.alias || begun.shared) return []
   const range = { start: begun.range.start, end: pairs[last]!.key.range.end }
   const sentence = text.slice(range.start, range.end)
   // A comment in between would become part of the sentence.

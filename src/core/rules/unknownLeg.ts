@@ -3,21 +3,21 @@ import { settingRow, type Entry, type Stranger } from '../notebook/notebook'
 import { nodeAt, pairOf } from '../notebook/tree'
 import { meantName } from './meantName'
 import type { EntryRule, Report } from './rule'
-import { writeInstead } from './writeInstead'
+import { writeInstead } from '../notebook/edits/writeInstead'
 
 export const unknownLeg: EntryRule = {
   code: 'unknown-leg',
   severity: 'error',
   says: 'A setting names a leg that the adjuster does not have.',
   why: 'Legs are left and right as seen from the saddle; an adjuster in one leg has only that one.',
-  checkEntry: (entry) => {
+  checkEntry: (entry, { text }) => {
     const unwritten = new Map<Adjuster, readonly string[]>()
     return entry.strangers.flatMap((stranger) => {
       const { adjuster } = stranger
       if (stranger.leg === undefined || !adjuster) return []
       const legs = unwritten.get(adjuster) ?? unwrittenLegs(entry, adjuster)
       unwritten.set(adjuster, legs)
-      return [report(stranger, stranger.leg, adjuster, legs)]
+      return [report(text, stranger, adjuster, legs)]
     })
   },
 }
@@ -28,9 +28,10 @@ function unwrittenLegs(entry: Entry, { id, legs }: Adjuster): readonly string[] 
   return legs.filter((leg) => !pairOf(value, leg))
 }
 
-function report({ range }: Stranger, leg: string, { id, label, legs }: Adjuster, free: readonly string[]): Report {
+function report(text: string, { key }: Stranger, { id, label, legs }: Adjuster, free: readonly string[]): Report {
+  const leg = key.text
   const meant = meantName(leg, free)
-  return { message: `${label} ${sayLegs(legs)}, not ‘${leg}’`, range, row: settingRow(id), fixes: meant ? [writeInstead(range, meant)] : [] }
+  return { message: `${label} ${sayLegs(legs)}, not ‘${leg}’`, range: key.range, row: settingRow(id), fixes: meant ? writeInstead(text, key, meant) : [] }
 }
 
 function sayLegs(legs: readonly string[]): string {

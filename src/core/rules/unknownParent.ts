@@ -1,20 +1,20 @@
 import { meantName } from './meantName'
 import type { NotebookRule } from './rule'
-import { writeInstead } from './writeInstead'
+import { writeInstead } from '../notebook/edits/writeInstead'
 
 export const unknownParent: NotebookRule = {
   code: 'unknown-parent',
   severity: 'error',
   says: '`from` names no entry of this notebook.',
   why: 'What an entry does not list it takes from the entry it comes from; without that one the state is unknown.',
-  checkNotebook: ({ entries }) => {
+  checkNotebook: ({ entries, text }) => {
     const ids = new Set(entries.flatMap((entry) => (entry.id ? [entry.id.value] : [])))
     return entries.flatMap((entry) => {
       const { from, id } = entry
       if (!from || ids.has(from.value)) return []
       const meant = meantName(from.value, ids, id?.value)
       const hint = meant ? `; did you mean ${meant}?` : ', so nothing is carried into this one'
-      return [{ message: `no entry is called ‘${from.value}’${hint}`, range: from.range, entry, fixes: meant ? [writeInstead(from.range, meant)] : [] }]
+      return [{ message: `no entry is called ‘${from.value}’${hint}`, range: from.range, entry, fixes: meant ? writeInstead(text, from.node, meant) : [] }]
     })
   },
 }

@@ -1,5 +1,5 @@
 import type { EntryRule } from './rule'
-import { writeInstead } from './writeInstead'
+import { writeInstead } from '../notebook/edits/writeInstead'
 
 const shape = /^(\d{4})-(\d\d)-(\d\d)(?:[T ](\d\d):(\d\d)(?::\d\d)?(?:Z|[+-]\d\d:\d\d)?)?$/
 
@@ -8,10 +8,10 @@ export const unreadableDate: EntryRule = {
   severity: 'warning',
   says: 'A date is not a day as YYYY-MM-DD.',
   why: 'Written so, a day means the same to everyone and sorts by itself.',
-  checkEntry: ({ date }) => {
+  checkEntry: ({ date }, { text }) => {
     if (!date || isDay(date.value)) return []
     const meant = likelyDay(date.value)
-    const fixes = meant === undefined ? [] : [writeInstead(date.range, meant)]
+    const fixes = meant === undefined ? [] : writeInstead(text, date.node, meant)
     return [{ message: `‘${date.value}’ is no day of the calendar as YYYY-MM-DD, such as 2026-04-18`, range: date.range, fixes }]
   },
 }

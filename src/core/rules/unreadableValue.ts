@@ -6,31 +6,31 @@ import { pairOf, type ScalarNode, type TreeNode } from '../notebook/tree'
 import { readQuantity } from '../notation/quantity'
 import type { Dimension } from '../notation/units'
 import type { NotebookRule, Report } from './rule'
-import { writeInstead } from './writeInstead'
+import { writeInstead } from '../notebook/edits/writeInstead'
 
 export const unreadableValue: NotebookRule = {
   code: 'unreadable-value',
   severity: 'error',
   says: 'A measured value cannot be read, or is in a unit of another kind.',
   why: 'What is not understood is not computed with. A bare number is mm, kg, N/mm, bar, °C or degrees; any other unit is written behind it.',
-  checkNotebook: (notebook) => [...facts(notebook), ...notebook.entries.flatMap(measurements)],
+  checkNotebook: (notebook) => [...facts(notebook), ...notebook.entries.flatMap((entry) => measurements(notebook.text, entry))],
 }
 
-function facts({ root }: Notebook): Report[] {
+function facts({ root, text }: Notebook): Report[] {
   return ['machine', 'rider'].flatMap((key) => {
     const pair = pairOf(root, key)
-    return pair ? quantities(pair.value, schemasBelow(rootSchemas, key), [key]).flatMap((found) => check(found, `\`${found.path.join('.')}\``)) : []
+    return pair ? quantities(pair.value, schemasBelow(rootSchemas, key), [key]).flatMap((found) => check(text, found, `\`${found.path.join('.')}\``)) : []
   })
 }
 
-function measurements(entry: Entry): Report[] {
+function measurements(text: string, entry: Entry): Report[] {
   const byNode = new Map<ScalarNode, Field>(fields.flatMap((field) => {
     const node = fieldNode(entry, field.key)
     return node ? [[node, field] as const] : []
   }))
   return quantities(entry.node, entrySchemas, []).flatMap((found) => {
     const field = byNode.get(found.node)
-    return check(found, field?.label ?? `\`${found.path.join('.')}\``).map((report) => ({ ...report, entry, ...(field ? { row: field.key } : {}) }))
+    return check(text, found, field?.label ?? `\`${found.path.join('.')}\``).map((report) => ({ ...report, entry, ...(field ? { row: field.key } : {}) }))
   })
 }
 
@@ -59,10 +59,10 @@ const examples: Partial<Record<Dimension, string>> = {
   length: '128 or 5 in', mass: '84 or 185 lb', stiffness: '9.5 or 0.95 kgf/mm', temperature: '21 or 70 °F', pressure: '2.3 or 33 psi', angle: '24.5',
 }
 
-function check({ node, path, dimensions }: Found, label: string): Report[] {
+function check(text: string, { node, path, dimensions }: Found, label: string): Report[] {
   const reading = readQuantity(node.text, ...dimensions)
   if (reading.value) return []
   const example = path.at(-1) === 'altitude' ? '650 m' : examples[dimensions[0]]
-  const fixes = reading.suggestion === undefined ? [] : [writeInstead(node.range, reading.suggestion)]
+  const fixes = reading.suggestion === undefined ? [] : writeInstead(text, node, reading.suggestion)
   return [{ message: `${label}: ‘${node.text}’ cannot be read: ${reading.problem}${example ? `; write it like ${example}` : ''}`, range: node.range, fixes }]
 }

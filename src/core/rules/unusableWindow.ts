@@ -1,3 +1,5 @@
+import { offer } from '../notebook/edits/offer'
+import { swapScalars } from '../notebook/edits/swapScalars'
 import { factAt } from '../notebook/machine'
 import type { Notebook } from '../notebook/notebook'
 import { nodeAt, type ListNode } from '../notebook/tree'
@@ -25,6 +27,6 @@ function report(notebook: Notebook, path: readonly string[]): Report[] {
 }
 
 function swap(text: string, { items }: ListNode): NonNullable<Report['fixes']> {
-  const [from, to] = [items[0]!.range, items[1]!.range]
-  return [{ title: 'Swap its ends', changes: [{ ...from, text: text.slice(to.start, to.end) }, { ...to, text: text.slice(from.start, from.end) }] }]
+  const [from, to] = items
+  return from?.kind === 'scalar' && to?.kind === 'scalar' ? offer('Swap its ends', () => swapScalars(text, from, to)) : []
 }

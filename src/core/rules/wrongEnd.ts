@@ -3,7 +3,7 @@ import { printPosition } from '../notation/position'
 import { printNumber } from '../notation/amount'
 import type { EntryRule, Report } from './rule'
 import { writtenPositions, type Written } from './writtenSettings'
-import { writeInstead } from './writeInstead'
+import { writeInstead } from '../notebook/edits/writeInstead'
 
 const from = { closed: 'out from fully closed', open: 'in from fully open' }
 
@@ -12,13 +12,13 @@ export const wrongEnd: EntryRule = {
   severity: 'warning',
   says: 'A position is counted from the other end than the adjuster’s own.',
   why: 'Counting from the wrong end is the costliest mistake in the trade: 3 in is not 3 out.',
-  checkEntry: (entry) =>
+  checkEntry: (entry, { text }) =>
     writtenPositions(entry).flatMap((written) => {
       const { position, setting } = written
       const own = setting.adjuster.end
       if (position.end === undefined || (position.unit && position.unit.dimension !== setting.adjuster.counts.dimension)) return []
-      if (own === undefined) return [noEnd(written)]
-      return position.end === own || isStopInWords(written) ? [] : [otherEnd(written)]
+      if (own === undefined) return [noEnd(text, written)]
+      return position.end === own || isStopInWords(written) ? [] : [otherEnd(text, written)]
     }),
 }
 
@@ -27,21 +27,21 @@ function isStopInWords({ setting: { adjuster, node }, position }: Written): bool
   return position.amount === 0 && !/\d/.test(node.text) && ownCount(position, adjuster).count !== undefined
 }
 
-function otherEnd({ setting, position, row }: Written): Report {
+function otherEnd(source: string, { setting, position, row }: Written): Report {
   const { adjuster, node } = setting
   const { count } = ownCount(position, adjuster)
   const message = `${adjuster.label} is counted ${from[adjuster.end!]}, and ‘${node.text}’ is counted ${from[position.end!]}`
   if (count === undefined) return { message: `${message}; with its \`range\` this could be converted`, range: node.range, row }
   if (count < 0) return { message, range: node.range, row }
   const text = printPosition(ownPosition(count, adjuster))
-  return { message: `${message}: that is ${text}`, range: node.range, row, fixes: [writeInstead(node.range, text)] }
+  return { message: `${message}: that is ${text}`, range: node.range, row, fixes: writeInstead(source, node, text) }
 }
 
-function noEnd({ setting, position, row }: Written): Report {
+function noEnd(source: string, { setting, position, row }: Written): Report {
   const { adjuster, node } = setting
   const text = position.unit ? printPosition({ amount: position.amount, unit: position.unit }) : printNumber(position.amount)
   return {
     message: `${adjuster.label} has no end to count from: write ‘${text}’`, range: node.range, row,
-    fixes: [writeInstead(node.range, text)],
+    fixes: writeInstead(source, node, text),
   }
 }

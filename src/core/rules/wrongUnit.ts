@@ -2,14 +2,14 @@ import { ownCount, ownPosition } from '../adjusters/convert'
 import { printPosition } from '../notation/position'
 import type { EntryRule } from './rule'
 import { writtenPositions } from './writtenSettings'
-import { writeInstead } from './writeInstead'
+import { writeInstead } from '../notebook/edits/writeInstead'
 
 export const wrongUnit: EntryRule = {
   code: 'wrong-unit',
   severity: 'warning',
   says: 'A position is in a unit that the adjuster does not count in.',
   why: 'Two turns are not two clicks. Where the adjuster’s ratios allow, the converted count is offered.',
-  checkEntry: (entry) =>
+  checkEntry: (entry, notebook) =>
     writtenPositions(entry).flatMap(({ setting, position, row }) => {
       const { adjuster, node } = setting
       if (position.unit === undefined || position.unit.dimension === adjuster.counts.dimension) return []
@@ -20,6 +20,6 @@ export const wrongUnit: EntryRule = {
         return [{ message: counts + suits, range: node.range, row }]
       }
       const text = printPosition(ownPosition(converted.count, adjuster))
-      return [{ message: `${counts}: that is ${text}`, range: node.range, row, fixes: [writeInstead(node.range, text)] }]
+      return [{ message: `${counts}: that is ${text}`, range: node.range, row, fixes: writeInstead(notebook.text, node, text) }]
     }),
 }

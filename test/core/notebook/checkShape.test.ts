@@ -1,4 +1,6 @@
 import assert from 'node:assert/strict'
+import { buildGrid } from '../../../src/core/grid/buildGrid'
+import { readNotebook } from '../../../src/core/notebook/readNotebook'
 import { findingsOf, fixedBy, source } from '../rules/check'
 
 const shape = (text: string) => findingsOf(text).filter(({ code }) => code === 'wrong-shape')
@@ -40,6 +42,42 @@ describe('checkShape', () => {
   })
 })
 
+describe('the cell of a wrong shape', () => {
+  const adjusters = 'adjusters: {pair: {on: fork, legs: [right, left], controls: rebound, counts: clicks}, one: {on: shock, controls: rebound, counts: clicks}}'
+  const places = (entry: string) => shape(`format: 1\n${adjusters}\nentries:\n  - words\n  - id: first\n  - ${entry}\n`).slice(1).map(({ place }) => place)
+
+  it('is the setting’s, by leg where there are legs', () => {
+    assert.deepEqual(places('{id: a, settings: {one: [1]}}'), [{ entry: 'a', row: 'settings/one' }])
+    assert.deepEqual(places('{id: a, settings: {pair: {left: [1], right: true}}}'), [{ entry: 'a', row: 'settings/pair/left' }, { entry: 'a', row: 'settings/pair/right' }])
+    assert.deepEqual(places('{id: a, settings: {pair: [1]}}'), [{ entry: 'a', row: 'settings/pair/left' }])
+    assert.deepEqual(places('{id: a, settings: {none: [1]}}'), [{ entry: 'a', row: 'settings/none' }])
+  })
+
+  it('is the field’s, whichever way a reading is written', () => {
+    for (const [written, row] of [['[true, 122]', 'lifted'], ['[128, true]', 'pushed'], ['{pushed: [1]}', 'pushed'], ['true', 'lifted']] as const) {
+      assert.deepEqual(places(`{id: a, sag: {front: {bike: ${written}}}}`), [{ entry: 'a', row: `sag.front.bike.${row}` }], written)
+    }
+    assert.deepEqual(places('{id: a, verdict: kep}'), [{ entry: 'a', row: 'verdict' }])
+    assert.deepEqual(places('{id: a, ride: {laps: many}}'), [{ entry: 'a', row: 'ride.laps' }])
+  })
+
+  it('is the entry’s where it is in no row, by its place where it has no name', () => {
+    assert.deepEqual(places('{ride: 3}'), [{ entry: '#2' }])
+    assert.deepEqual(places('{id: [a]}'), [{ entry: '#2' }])
+  })
+
+  it('is none outside of the entries', () => {
+    for (const { place } of shape('format: 1\nmachine: {name: 650}\nadjusters: {a: 1}\nentries: [words]\n')) assert.equal(place, undefined)
+  })
+
+  it('is marked in the grid', () => {
+    const text = `format: 1\n${adjusters}\nentries: [{id: a, settings: {pair: {left: [1]}}, verdict: kep}]\n`
+    const view = buildGrid(readNotebook(text), findingsOf(text))
+    const marked = view.rows.flatMap(({ key }, at) => (view.cells[at]?.[0]?.worst ? [key] : []))
+    assert.deepEqual(marked, ['settings/pair/left', 'verdict'])
+  })
+})
+
 describe('the fix for a wrong shape', () => {
   const fix = (text: string) => fixedBy('wrong-shape', text)
 
@@ -75,5 +113,14 @@ describe('the fix for a wrong shape', () => {
       format: 1
       machine: {use: Trak}
     `), 'format: 1\nmachine: {use: track}\n')
+  })
+})
+
+describe('the fix that begins a notebook', () => {
+  it('is not offered where it would take an anchor or the mark of a key for its own', () => {
+    for (const text of ['&a machine: {name: Tern}\n', '? machine\n: {name: Tern}\n', '&all\nmachine: {name: Tern}\n', '{&a machine: {name: Tern}}\n']) {
+      assert.equal(shape(text).length, 1, text)
+      assert.equal(shape(text)[0]!.fixes, undefined, text)
+    }
   })
 })

@@ -1,5 +1,6 @@
 import assert from 'node:assert/strict'
-import { findingsOf, fixedBy, source } from './check'
+import { applyChanges } from '../../../src/core/text'
+import { codesOf, findingsOf, fixedBy, source } from './check'
 
 const notebook = source`
   format: 1
@@ -96,5 +97,91 @@ describe('the fix for a sentence cut by a comma', () => {
 
   it('is not offered where no sentence begins', () => {
     assert.equal(findingsOf('format: 1\nmachine: {front: {travel: 120}, strange}\n')[0]?.fixes, undefined)
+  })
+})
+
+/** What a fix rewrites, and all that stands before and behind it on its line. */
+const rewritten: readonly { code: string; head: string; before: string; value: string; key?: true }[] = [
+  { code: 'wrong-end', head: 'adjusters: {r: {on: shock, controls: rebound, counts: clicks, range: 20}}', before: '    settings:\n      r: ', value: '14 in' },
+  { code: 'wrong-unit', head: 'adjusters: {r: {on: shock, controls: rebound, counts: clicks, clicks_per_turn: 8}}', before: '    settings:\n      r: ', value: '2 turns out' },
+  { code: 'fraction-of-step', head: 'adjusters: {r: {on: shock, controls: rebound, counts: clicks}}', before: '    settings:\n      r: ', value: '2.5 out' },
+  { code: 'unreadable-position', head: 'adjusters: {r: {on: shock, controls: rebound, counts: clicks}}', before: '    settings:\n      r: ', value: '2,5 out' },
+  { code: 'unreadable-value', head: 'machine: {use: road}', before: '    ride:\n      front_travel_used: ', value: '104,5' },
+  { code: 'unreadable-date', head: 'machine: {use: road}', before: '    date: ', value: '18.4.2026' },
+  { code: 'unknown-parent', head: 'machine: {use: road}', before: '    from: ', value: 'fond' },
+  { code: 'wrong-shape', head: 'machine: {use: road}', before: '    verdict: ', value: 'kep' },
+  { code: 'unknown-adjuster', head: 'adjusters: {rebound: {on: shock, controls: rebound, counts: clicks}}', before: '    settings:\n      ', value: 'rebond', key: true },
+  { code: 'unknown-key', head: 'machine: {use: road}', before: '    ', value: 'sesion', key: true },
+]
+const text = ({ head, before }: (typeof rewritten)[number], written: string, more = '') => `format: 1\n${head}\nentries:\n  - id: found\n  - id: run-1\n    reason: x\n${before}${written}\n${more}`
+const offered = (code: string, source: string) => findingsOf(source).filter((finding) => finding.code === code).flatMap(({ fixes = [] }) => fixes)
+
+describe('a fix that rewrites a word', () => {
+  for (const each of rewritten) {
+    describe(`of ${each.code}`, () => {
+      const plain = text(each, each.key ? `${each.value}: 3` : each.value)
+
+      it('is offered where the word stands plainly', () => assert.ok(offered(each.code, plain).length > 0))
+
+      if (each.key) {
+        it('is not offered where an anchor stands before the name, or an alias for it elsewhere', () => {
+          assert.deepEqual(offered(each.code, text(each, `&k ${each.value}: 3`)), [])
+          assert.deepEqual(offered(each.code, text(each, `&k ${each.value}: 3`, 'notes: *k\n')), [])
+        })
+        return
+      }
+
+      it('keeps the comment behind a block’s header, and makes the finding go away', () => {
+        for (const header of ['>-', '|-', '>']) {
+          const source = text(each, `${header} # counted twice\n          ${each.value}`, '# the last line\n')
+          const fixes = offered(each.code, source)
+          assert.ok(fixes.length > 0, header)
+          for (const { changes } of fixes) {
+            const after = applyChanges(source, changes)
+            assert.match(after, /# counted twice\n# the last line\n$/)
+            assert.doesNotMatch(after, new RegExp(`${each.value}\\n`))
+            assert.deepEqual(offered(each.code, after), [])
+          }
+        }
+      })
+
+      it('is not offered where an anchor is shared, nor where the whole group is', () => {
+        assert.deepEqual(offered(each.code, text(each, `&v ${each.value}`, 'notes: *v\n')), [])
+        const group = text(each, each.value, 'notes: *e\n').replace('- id: run-1', '- &e\n    id: run-1')
+        assert.deepEqual(offered(each.code, group), [])
+      })
+
+      it('gives a place that only stands for a value its own, and leaves the other', () => {
+        const source = text(each, '*v').replace('format: 1\n', `format: 1\nnotes: &v ${each.value}\n`)
+        const fixes = offered(each.code, source)
+        assert.ok(fixes.length > 0)
+        for (const { changes } of fixes) {
+          const after = applyChanges(source, changes)
+          assert.match(after, new RegExp(`^notes: &v ${each.value}$`, 'm'))
+          assert.deepEqual(offered(each.code, after), [])
+        }
+      })
+    })
+  }
+
+  it('is not offered for an alias inside of a group that is shared itself', () => {
+    const source = 'format: 1\nadjusters: {r: {on: shock, controls: rebound, counts: clicks, range: 20}}\nnotes: &v 14 in\nentries:\n  - id: a\n    settings: &s {r: *v}\n  - id: b\n    settings: *s\n'
+    assert.equal(codesOf(source).filter((code) => code === 'wrong-end').length, 2)
+    assert.deepEqual(offered('wrong-end', source), [])
+  })
+})
+
+describe('the fix that swaps two values', () => {
+  const sag = (bike: string, more = '') => `format: 1\nentries:\n  - id: a\n    sag:\n      front:\n        extended: 152\n        bike:\n${bike}${more}`
+
+  it('is not offered where a value is shared, stands for another, or runs over lines', () => {
+    assert.equal(offered('sag-lengths-swapped', sag('          lifted: 122\n          pushed: 128\n')).length, 1)
+    for (const bike of ['          lifted: &x 122\n          pushed: 128\n        rider: *x\n', '          lifted: >- # by Jo\n            122\n          pushed: 128\n']) {
+      assert.ok(codesOf(sag(bike)).includes('sag-lengths-swapped'))
+      assert.deepEqual(offered('sag-lengths-swapped', sag(bike)), [])
+    }
+    const window = 'format: 1\nnotes: &x 35\nmachine: {front: {travel: 120, targets: {rider_sag: [*x, 30]}}}\n'
+    assert.ok(codesOf(window).includes('unusable-window'))
+    assert.deepEqual(offered('unusable-window', window), [])
   })
 })

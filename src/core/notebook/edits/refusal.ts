@@ -18,9 +18,10 @@ export function refuseFixed(text: string, map: MapNode): void {
   if (map.flow && text[map.range.start] !== '{') throw new Refusal('this is written as `[key: value]`, without braces; change it in the text')
 }
 
-/** An alias may give way to a value of its own. @throws Refusal where the value itself is anchored or tagged */
+/** An alias may give way to a value of its own. @throws Refusal where the value itself is anchored or tagged, or stands in what is shared */
 export function refuseMarked(node: TreeNode): void {
-  if (node.alias) return
+  if (node.alias && !node.shared) return
+  if (node.alias) throw sharedElsewhere()
   refuseShared(node)
   if (node.marked) throw new Refusal('an anchor or a tag stands before this value; change it in the text')
 }
