@@ -42,6 +42,8 @@ export interface Adjuster {
   heldBy?: string
   condition?: string
   notes?: string
+  /** Why its facts cannot all be true; nothing is judged by them then. */
+  contradiction?: string
   /** Where its name stands in the notebook. */
   nameRange: Range
 }

@@ -1,4 +1,5 @@
 import { countedFrom, usualHigherIs, type Adjuster, type Assembly, type Facing, type Leg } from '../adjusters/adjuster'
+import { findContradiction } from '../adjusters/contradiction'
 import { findControl } from '../adjusters/controls'
 import { findUnit } from '../notation/units'
 import { pairOf, scalarAt, type MapNode, type Pair } from './tree'
@@ -28,8 +29,9 @@ function readAdjuster(pair: Pair): Adjuster | undefined {
   const id = pair.key.text
   const counted = (['out', 'in'] as const).find((each) => each === word('counted'))
   const higherIs = (['more', 'less'] as const).find((each) => each === word('higher_is'))
-  const end = countedFrom(control, counts, { ...(counted ? { counted } : {}), ...(higherIs ? { higherIs } : {}) })
-  return {
+  const said = { ...(counted ? { counted } : {}), ...(higherIs ? { higherIs } : {}) }
+  const end = countedFrom(control, counts, said)
+  const adjuster: Adjuster = {
     id, label: word('label') ?? labelFrom(id), control, counts, nameRange: pair.key.range,
     on: assemblies.find((each) => each === word('on')) ?? 'chassis',
     legs: readLegs(node),
@@ -40,6 +42,8 @@ function readAdjuster(pair: Pair): Adjuster | undefined {
     ...readFigures(node, counts.dimension),
     ...readWords(node),
   }
+  const contradiction = findContradiction(adjuster, said)
+  return contradiction === undefined ? adjuster : { ...adjuster, contradiction }
 }
 
 const assemblies: readonly Assembly[] = ['fork', 'shock', 'chassis', 'tyres']

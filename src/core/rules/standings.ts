@@ -1,13 +1,18 @@
 import { ownCount } from '../adjusters/convert'
-import type { Adjuster } from '../adjusters/adjuster'
+import { isOwnCount, type Adjuster } from '../adjusters/adjuster'
 import type { Entry, Setting, Standing } from '../notebook/notebook'
 
 /** Two counts that differ by less are the same position. */
 const sameCount = 1e-6
 
-/** A setting as a count in its adjuster's own unit and from its own end; absent where it cannot be read or converted. */
+/**
+ * A setting as a count in its adjuster's own unit and from its own end; absent where it cannot be read or converted.
+ * Facts that contradict one another convert nothing: there only what stands in the adjuster's own count is one.
+ */
 export function countOf(setting: Setting | undefined): number | undefined {
-  return setting?.reading.value && ownCount(setting.reading.value, setting.adjuster).count
+  const position = setting?.reading.value
+  if (!position || (setting.adjuster.contradiction !== undefined && !isOwnCount(position, setting.adjuster))) return undefined
+  return ownCount(position, setting.adjuster).count
 }
 
 export function isSame(a: number, b: number): boolean {

@@ -1,6 +1,7 @@
 import type { Adjuster } from '../adjusters/adjuster'
 import { settingRow, type Entry, type Stranger } from '../notebook/notebook'
-import { nodeAt, pairOf } from '../notebook/tree'
+import { isBlank } from '../notebook/isBlank'
+import { nodeAt, pairOf, type MapNode } from '../notebook/tree'
 import { meantName } from './meantName'
 import type { EntryRule, Report } from './rule'
 import { writeInstead } from '../notebook/edits/writeInstead'
@@ -10,16 +11,24 @@ export const unknownLeg: EntryRule = {
   severity: 'error',
   says: 'A setting names a leg that the adjuster does not have.',
   why: 'Legs are left and right as seen from the saddle; an adjuster in one leg has only that one.',
-  checkEntry: (entry, { text }) => {
+  checkEntry: (entry, { text, root }) => {
     const unwritten = new Map<Adjuster, readonly string[]>()
     return entry.strangers.flatMap((stranger) => {
       const { adjuster } = stranger
-      if (stranger.leg === undefined || !adjuster) return []
+      if (stranger.leg === undefined || !adjuster || hasOddLegs(root, adjuster)) return []
       const legs = unwritten.get(adjuster) ?? unwrittenLegs(entry, adjuster)
       unwritten.set(adjuster, legs)
       return [report(text, stranger, adjuster, legs)]
     })
   },
+}
+
+/** Where what its definition says of its legs cannot be understood, that is told there, and not at every use. */
+function hasOddLegs(root: MapNode | undefined, { id }: Adjuster): boolean {
+  const legs = nodeAt(root, ['adjusters', id, 'legs'])
+  if (legs === undefined || isBlank(legs)) return false
+  const names = legs.kind === 'list' ? legs.items : [legs]
+  return names.length === 0 || names.some((each) => each.kind !== 'scalar' || (each.text !== 'left' && each.text !== 'right'))
 }
 
 /** A leg that is set here already would stand here twice. */

@@ -8,9 +8,9 @@ export interface Written {
   row: string
 }
 
-/** The positions an entry writes that can be read. */
+/** The positions an entry writes that can be read and judged: of an adjuster that contradicts itself, its definition is told and nothing else. */
 export function writtenPositions(entry: Entry): Written[] {
-  return writtenSettings(entry).flatMap(({ setting, row }) => (setting.reading.value ? [{ setting, row, position: setting.reading.value }] : []))
+  return writtenSettings(entry).flatMap(({ setting, row }) => (setting.reading.value && setting.adjuster.contradiction === undefined ? [{ setting, row, position: setting.reading.value }] : []))
 }
 
 /** The values an entry writes for its settings, each once. */

@@ -1,0 +1,56 @@
+import { printNumber } from '../notation/amount'
+import { isCount } from '../notation/units'
+import { usualHigherIs, type Adjuster } from './adjuster'
+
+/** What a notebook said of an adjuster besides what was made of it. */
+export interface Said {
+  counted?: 'out' | 'in'
+  higherIs?: 'more' | 'less'
+}
+
+/** Ratios that agree within this share are rounded, not contradictory. Our own choice. */
+const ratioTolerance = 0.02
+
+/**
+ * Why the facts of an adjuster cannot all be true; `undefined` where they can. One reason is enough: the next is told
+ * when it is mended.
+ *
+ * @example findContradiction(reboundCountedInBar, {}) // 'rebound damping cannot be counted in bar'
+ */
+export function findContradiction(adjuster: Adjuster, said: Said): string | undefined {
+  return unsuited(adjuster) ?? twoScales(said) ?? noEnds(adjuster, said) ?? againstItself(adjuster, said) ?? coarseStep(adjuster) ?? ratios(adjuster)
+}
+
+/** What is turned can be counted in any way, a numbered dial included; what is measured has its own kinds of unit. */
+function unsuited({ control, counts }: Adjuster): string | undefined {
+  const isTurned = control.counted !== undefined && isCount(counts)
+  return isTurned || control.suits.includes(counts.dimension) ? undefined : `${control.words} cannot be counted in ${counts.symbol}`
+}
+
+function twoScales({ counted, higherIs }: Said): string | undefined {
+  return counted && higherIs ? 'it is either counted from an end (`counted`) or has a scale of its own (`higher_is`), not both' : undefined
+}
+
+function noEnds({ control, counts }: Adjuster, { counted }: Said): string | undefined {
+  const isCounted = control.counted !== undefined || counts.dimension === 'turn' || counts.dimension === 'click'
+  return counted && !isCounted ? `it is measured and has no end to count from, so \`counted\` has no meaning: take it out` : undefined
+}
+
+/** A pressure, a rate or a height is what is controlled itself: its figure cannot run against it. A link may be measured from any end. */
+function againstItself({ control, counts }: Adjuster, { higherIs }: Said): string | undefined {
+  const usual = usualHigherIs(control, counts)
+  if (higherIs === undefined || higherIs === usual || control.counted !== undefined || control.name === 'ride_height') return undefined
+  return `a higher figure in ${counts.symbol} is ${usual === 'more' ? control.more : control.less}, so \`higher_is: ${higherIs}\` cannot be`
+}
+
+function coarseStep({ step, range, counts }: Adjuster): string | undefined {
+  if (step === undefined || range === undefined || step <= range) return undefined
+  return `its smallest \`step\` of ${printNumber(step)} is more than its whole \`range\` of ${printNumber(range)} ${counts.symbol}`
+}
+
+function ratios({ mmPerTurn, mmPerClick, clicksPerTurn }: Adjuster): string | undefined {
+  if (mmPerTurn === undefined || mmPerClick === undefined || clicksPerTurn === undefined) return undefined
+  const made = mmPerClick * clicksPerTurn
+  if (Math.abs(made - mmPerTurn) <= ratioTolerance * mmPerTurn) return undefined
+  return `${printNumber(clicksPerTurn)} clicks of ${printNumber(mmPerClick)} mm make ${printNumber(made)} mm a turn, but \`mm_per_turn\` is ${printNumber(mmPerTurn)}`
+}
