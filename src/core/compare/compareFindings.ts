@@ -1,7 +1,8 @@
 import type { Finding } from '../finding'
+import type { Entry } from '../notebook/notebook'
 import { checkNotebook } from '../rules/checkNotebook'
 import { lineOf, lineStarts } from '../text'
-import type { ComparedFinding, FindingsCompared, StateRef } from './comparison'
+import type { ComparedFinding, CompareRow, FindingsCompared, StateRef } from './comparison'
 
 /** The findings of a side, as they are known already or as they are found now. */
 export function findingsOf({ notebook, findings }: StateRef): readonly Finding[] {
@@ -11,27 +12,48 @@ export function findingsOf({ notebook, findings }: StateRef): readonly Finding[]
 /**
  * What is found about the right state and not about the left, and the other way round. Findings are the same when they
  * have the same code about the same row; numbers in their words may differ. Those about other entries belong to neither.
+ * What is about something that was not measured again is neither gone nor still there.
  */
-export function compareFindings(left: StateRef, right: StateRef): FindingsCompared {
+export function compareFindings(left: StateRef, right: StateRef, rows: readonly CompareRow[]): FindingsCompared {
   const bothInOne = left.notebook === right.notebook
-  const of = (side: StateRef) => findingsOf(side).filter(({ place }) => (place?.entry === undefined ? !bothInOne : place.entry === side.entry?.key))
-  return differenceOf(placed(left, of(left)), placed(right, of(right)), ({ code, row, entry, message }) => `${code}\n${row ?? ''}${entry === undefined ? `\n${message}` : ''}`)
+  const of = (side: StateRef) => findingsOf(side).filter((finding) => (finding.place?.entry === undefined ? !bothInOne : side.entry !== undefined && isOfState(finding, side.entry, side)))
+  const { new: fresh, gone } = differenceOf(placed(left, of(left)), placed(right, of(right)), ({ code, row, entry, message }) => `${code}\n${row ?? ''}${entry === undefined ? `\n${message}` : ''}`)
+  const leftAlone = new Set(rows.filter(({ kind, onlyIn }) => kind !== 'setting' && onlyIn === 'left').map(({ key }) => key))
+  const isUnread = ({ row }: ComparedFinding) => row !== undefined && leftAlone.has(row)
+  return { new: fresh, gone: gone.filter((finding) => !isUnread(finding)), notReadAgain: gone.filter(isUnread) }
 }
 
 /** All findings of one notebook against all of another version of it, each told by its code, entry and row. */
 export function compareAllFindings(before: StateRef, after: StateRef): FindingsCompared {
-  return differenceOf(placed(before, findingsOf(before)), placed(after, findingsOf(after)), ({ code, row, entry, message }) => [code, entry ?? message, row ?? ''].join('\n'))
+  const difference = differenceOf(placed(before, findingsOf(before)), placed(after, findingsOf(after)), ({ code, row, entry, message }) => [code, entry ?? message, row ?? ''].join('\n'))
+  return { ...difference, notReadAgain: [] }
+}
+
+/** Told of the moment something was found, and not of how it stands from then on. */
+const ofTheMoment = new Set(['adjuster-crept'])
+/** Told of both legs at once, so that they hold while neither has moved. */
+const ofBothLegs = new Set(['legs-differ', 'fork-height-uneven'])
+
+/** Whether a finding is about this entry, or about a position that an earlier one set and that still stands. */
+function isOfState({ code, place }: Finding, entry: Entry, { notebook }: StateRef): boolean {
+  if (place?.entry === entry.key) return true
+  const slot = place?.row?.startsWith('settings/') && !ofTheMoment.has(code) ? place.row.slice('settings/'.length) : undefined
+  const then = slot === undefined ? undefined : notebook.entries.find(({ key }) => key === place?.entry)
+  if (slot === undefined || !then) return false
+  const stillStands = (each: string) => then.state.has(each) && then.state.get(each)!.setting === entry.state.get(each)?.setting
+  const other = ofBothLegs.has(code) ? slot.replace(/(left|right)$/, (leg) => (leg === 'left' ? 'right' : 'left')) : slot
+  return entry.state.get(slot)?.setIn === then && stillStands(slot) && stillStands(other)
 }
 
 /** What is more often in one list than in the other, told by a key. */
-function differenceOf(left: ComparedFinding[], right: ComparedFinding[], keyOf: (finding: ComparedFinding) => string): FindingsCompared {
+function differenceOf(left: ComparedFinding[], right: ComparedFinding[], keyOf: (finding: ComparedFinding) => string): Pick<FindingsCompared, 'new' | 'gone'> {
   const without = (all: ComparedFinding[], others: ComparedFinding[]) => {
     const count = new Map<string, number>()
     for (const other of others) count.set(keyOf(other), (count.get(keyOf(other)) ?? 0) + 1)
     return all.filter((finding) => {
-      const left = count.get(keyOf(finding)) ?? 0
-      count.set(keyOf(finding), left - 1)
-      return left <= 0
+      const unmatched = count.get(keyOf(finding)) ?? 0
+      count.set(keyOf(finding), unmatched - 1)
+      return unmatched <= 0
     })
   }
   return { new: without(right, left), gone: without(left, right) }

@@ -2,6 +2,7 @@ import { compareFindings } from './compareFindings'
 import { compareRows } from './compareRows'
 import type { CompareOptions, CompareRow, Comparison, StateRef } from './comparison'
 import { entriesBetween } from './entriesBetween'
+import { expectedSags } from './expectedSags'
 import { areOneMachine } from './oneMachine'
 import { sideOf, stateOf, withEntry } from './sides'
 
@@ -16,12 +17,14 @@ export function compareStates(from: StateRef, to: StateRef, { oneMachine: known 
   const [a, b] = [stateOf(left), stateOf(right)]
   const oneMachine = known ?? areOneMachine(left.notebook, right.notebook)
   const groups = compareRows(a, b, oneMachine)
+  const rows = groups.flatMap((group) => group.rows)
   return {
     left: sideOf(left), right: sideOf(right), oneMachine, groups,
     notes: a && b && !oneMachine ? [twoMachines] : [],
-    changes: countChanges(groups.flatMap(({ rows }) => rows)),
+    changes: countChanges(rows),
+    expected: a && b && oneMachine ? expectedSags(a, b) : [],
     between: a && b && oneMachine ? entriesBetween(a, b) : [],
-    findings: a && b ? compareFindings(left, right) : { new: [], gone: [] },
+    findings: a && b ? compareFindings(left, right, rows) : { new: [], gone: [], notReadAgain: [] },
   }
 }
 

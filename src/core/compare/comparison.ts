@@ -34,6 +34,8 @@ export interface Comparison {
   groups: CompareGroup[]
   /** How many positions differ; both legs of a pair count as one. */
   changes: number
+  /** Sags that were not measured on the right, as they follow from the left ones and the change of preload. */
+  expected: ExpectedSag[]
   /** What lies between the two, in the order in which it is undone and done; empty where neither comes from the other's line. */
   between: EntryBetween[]
   findings: FindingsCompared
@@ -117,6 +119,21 @@ export interface CompareCell {
   remark?: string
 }
 
+/** A sag that was measured on one side only, and what it comes to on the other: a starting point, to be measured. */
+export interface ExpectedSag {
+  /** 'Rider sag', 'front'. */
+  label: string
+  end: 'front' | 'rear'
+  /** '38 mm', as measured on the left. */
+  measured: string
+  /** '35 mm', as to be expected on the right. */
+  expected: string
+  /** '−3 mm' */
+  change: string
+  /** What it rests on: '3 mm more preload at the springs; …'. */
+  about: string
+}
+
 /** An entry between the two states. `undone`: it lies on the way back from the left one; `done`: on the way to the right one. */
 export interface EntryBetween {
   way: 'undone' | 'done'
@@ -127,10 +144,15 @@ export interface EntryBetween {
   changes: string[]
 }
 
-/** Findings about one state that the other has not; of two notebooks also those about no entry. */
+/**
+ * Findings about one state that the other has not; of two notebooks also those about no entry. A position that still
+ * stands keeps its findings, whichever entry set it.
+ */
 export interface FindingsCompared {
   new: ComparedFinding[]
   gone: ComparedFinding[]
+  /** About something that was measured on the left and not on the right, so that nobody knows. */
+  notReadAgain: ComparedFinding[]
 }
 
 export interface ComparedFinding {

@@ -18,14 +18,14 @@ export function reach({ left, right }: SlotPair, now: State, wanted: State): Rea
   if (writtenWanted === undefined) return writtenNow === undefined ? { stays: true } : unknownGoal(right, writtenNow)
   const { adjuster } = right!
   const to = countAt(wanted.entry, right!)
-  if (to === undefined) return writtenNow === writtenWanted && sameCounting(left!.adjuster, adjuster) ? { stays: true } : noCount(adjuster, writtenWanted)
+  if (to === undefined) return writtenNow === writtenWanted && sameCounting(left!.adjuster, adjuster) ? { stays: true } : noCount(right!, wanted)
   const before = left && countAt(now.entry, left)
   const from = before === undefined ? undefined : ownCount(ownPosition(before, left!.adjuster), adjuster)
   if (from?.count !== undefined && isSame(from.count, to)) return { stays: true }
   const beyond = beyondRange(adjuster, to)
   if (beyond) return beyond
   if (writtenNow === undefined) return { why: 'where it stands now is not recorded', instead: setFromItsEnd(adjuster, to) }
-  if (from?.count === undefined) return { why: `where it stands now, ‘${writtenNow}’, is no count of this adjuster: ${from?.missing ?? 'it cannot be read'}`, instead: setFromItsEnd(adjuster, to) }
+  if (from?.count === undefined) return { why: `where it stands now, ‘${writtenNow}’, is no count of this adjuster: ${from ? `it needs ${from.missing}` : whyNoCount(left!, now)}`, instead: setFromItsEnd(adjuster, to) }
   return isBeyond(adjuster, from.count) ? { why: `it is recorded at ${positionWords(adjuster, from.count)}, beyond its end, so that is no place to count from`, instead: setFromItsEnd(adjuster, to) } : { from: from.count, to }
 }
 
@@ -41,8 +41,18 @@ function unknownGoal(right: Slot | undefined, stands: string): Reach {
   return { why, instead: `Leave it where it stands, at ${stands}, or set it by the one who knows.` }
 }
 
-function noCount(adjuster: Adjuster, goal: string): Reach {
-  return { why: `where it should stand, ‘${goal}’, is no count of this adjuster`, instead: `Set it by hand to what is written, or note in the notebook what is missing, so that ${adjuster.label} can be counted.` }
+function noCount(slot: Slot, wanted: State): Reach {
+  return {
+    why: `where it should stand, ‘${written(slot, wanted)}’, is no count of this adjuster: ${whyNoCount(slot, wanted)}`,
+    instead: 'Set it by hand to what is written, and mend the notebook.',
+  }
+}
+
+/** Why a written position is no count: it cannot be read, or a fact is missing. */
+function whyNoCount(slot: Slot, { entry }: State): string {
+  const reading = entry.state.get(slotKey(slot.adjuster.id, slot.leg))?.setting.reading
+  if (reading?.value === undefined) return reading?.problem ?? 'it cannot be read'
+  return `it needs ${ownCount(reading.value, slot.adjuster).missing}`
 }
 
 function beyondRange(adjuster: Adjuster, to: number): Reach | undefined {

@@ -35,6 +35,6 @@ function checkOf(adjuster: Adjuster, to: number, goal: string): string {
   const { counts, end, range, control } = adjuster
   if (counts.dimension === 'mark' && control.name === 'preload') return `Check: ${printNumber(to)} ${counts.symbol} ${end === 'open' ? 'are covered' : 'show'}.`
   if (end === undefined || ['step', 'dial'].includes(counts.dimension)) return `Check: it stands at ${goal}.`
-  const left = range === undefined ? '' : `, with ${printNumber(range - to)} left to the other end`
-  return `Check: ${goal.replace(/ (out|in)$/, '')} from ${end === 'closed' ? 'closed, seated lightly' : 'fully backed off'}${left}.`
+  const left = range === undefined ? '' : `, and ${printNumber(range - to)} more to the other end`
+  return `Check: ${goal} from ${end === 'closed' ? 'closed' : 'fully backed off'}${left}.`
 }
