@@ -43,7 +43,8 @@ export class Notebooks implements vscode.Disposable {
   of(document: vscode.TextDocument): Analysis {
     const known = this.#analyses.get(document)
     if (known?.version === document.version) return known
-    const notebook = readNotebook(document.getText())
+    const earlier = known?.notebook.parsed.pieces ? known : this.#good.get(document)
+    const notebook = readNotebook(document.getText(), earlier?.notebook)
     const analysis = { version: document.version, notebook, findings: checkNotebook(notebook, this.#severities) }
     this.#analyses.set(document, analysis)
     if (!notebook.broken) this.#good.set(document, analysis)

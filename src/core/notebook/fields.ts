@@ -1,7 +1,8 @@
 import type { Dimension } from '../notation/units'
-import { readQuantity, type Quantity } from '../notation/quantity'
+import type { Quantity } from '../notation/quantity'
 import type { Range } from '../text'
 import type { Entry } from './notebook'
+import { readOnce } from './readOnce'
 import { nodeAt, scalarAt, type ScalarNode } from './tree'
 
 /**
@@ -94,6 +95,6 @@ export function measured(entry: Entry, key: string): Measured | undefined {
   const node = fieldNode(entry, key)
   const dimension = findField(key)?.dimension
   if (!node || !dimension) return undefined
-  const reading = readQuantity(node.text, dimension)
+  const reading = readOnce(node, [dimension])
   return reading.value && { base: reading.value.base, quantity: reading.value, range: node.range, node, key }
 }

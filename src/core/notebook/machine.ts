@@ -1,7 +1,8 @@
-import { readQuantity, type Quantity } from '../notation/quantity'
+import type { Quantity } from '../notation/quantity'
 import type { Dimension } from '../notation/units'
 import type { Range } from '../text'
 import type { Notebook } from './notebook'
+import { readOnce } from './readOnce'
 import { nodeAt, scalarAt, type TreeNode } from './tree'
 
 /** A fact about the machine or rider, in the base unit of its dimension, and where it stands. */
@@ -19,7 +20,7 @@ export function factAt(notebook: Notebook, path: readonly (string | number)[], .
 /** The same under any node, such as an entry's. */
 export function factIn(within: TreeNode | undefined, path: readonly (string | number)[], ...allowed: [Dimension, ...Dimension[]]): Fact | undefined {
   const node = scalarAt(within, path)
-  const reading = node && readQuantity(node.text, ...allowed)
+  const reading = node && readOnce(node, allowed)
   return reading?.value && { base: reading.value.base, quantity: reading.value, range: node!.range }
 }
 

@@ -3,11 +3,14 @@ import type { Finding, Severity } from '../finding'
 import type { Position } from '../notation/position'
 import type { Reading } from '../notation/reading'
 import type { Located, Range } from '../text'
+import type { ParsedByEntry } from './parseByEntry'
 import type { MapNode, ScalarNode, TreeNode } from './tree'
 
 /** One reading of a text: every feature works on this and on nothing else. */
 export interface Notebook {
   text: string
+  /** What its text was parsed to, piece by piece, for the next version of it. */
+  parsed: ParsedByEntry
   root?: MapNode
   format?: Located<number>
   adjusters: ReadonlyMap<string, Adjuster>
@@ -30,6 +33,11 @@ export interface Written extends Located<string> {
 
 /** An entry: what was set, measured and ridden at one time. */
 export interface Entry {
+  /**
+   * One and the same object in two versions of a text where the entry, all that it comes from and the facts of the
+   * machine say the same, wherever they stand: what was worked out for one holds for the other, but for places.
+   */
+  content: object
   /** Its id where that is unique, else its place in the list as `#3`. */
   key: string
   index: number

@@ -8,6 +8,8 @@ import { markShared, type ListNode, type MapNode, type Pair, type ScalarNode, ty
 export interface Parsed {
   root?: TreeNode
   findings: Finding[]
+  /** Something in it reaches past itself: an anchor, an alias, or what may begin another document. */
+  inseparable?: true
 }
 
 /** A text longer than this is no notebook but an accident, and would keep whoever typed in it waiting. */
@@ -20,6 +22,8 @@ const mostAliased = 100_000
 const mostDepth = 500
 /** After so many complaints one more is no help. */
 const mostFindings = 100
+/** The marks and directives that stand between documents. */
+const betweenDocuments = /^(?:---|\.\.\.|%)/m
 
 /** Parses YAML 1.2 into a tree; never throws. An error in the findings means that the text must not be edited by us. */
 export function parseTree(text: string): Parsed {
@@ -30,7 +34,8 @@ export function parseTree(text: string): Parsed {
     const builder = new TreeBuilder(text)
     const root = document.contents ? builder.node(document.contents as Node) : undefined
     const findings = [...document.errors.map(toFinding('error', text)), ...findForbidden(text), ...builder.findings, ...document.warnings.map(toFinding('warning', text))]
-    return { ...(root ? { root } : {}), findings: findings.slice(0, mostFindings) }
+    const inseparable = builder.sawAnchor || betweenDocuments.test(text)
+    return { ...(root ? { root } : {}), findings: findings.slice(0, mostFindings), ...(inseparable ? { inseparable } : {}) }
   } catch (error) {
     return unread(error instanceof RangeError ? 'this is nested too deeply to be read' : `this cannot be read: ${String(error)}`, text)
   }
@@ -49,6 +54,7 @@ function unread(message: string, text: string): Parsed {
 
 class TreeBuilder {
   readonly findings: Finding[] = []
+  sawAnchor = false
   readonly #anchors = new Map<string, { node: TreeNode; size: number } | undefined>()
   #nodes = 0
   #aliased = 0
@@ -58,6 +64,7 @@ class TreeBuilder {
 
   node(source: Node): TreeNode {
     const before = this.#nodes++
+    if (isAlias(source) || source.anchor) this.sawAnchor = true
     if (isAlias(source)) return this.#alias(source.source, this.#range(source))
     const { anchor, tag } = source
     // Known and not yet there: an alias inside its own anchor would never end.
@@ -79,7 +86,7 @@ class TreeBuilder {
       keys.add(key.text)
       pairs.push({ key, value: item.value ? this.node(item.value as Node) : emptyAt(key.range.end) })
     }
-    return { kind: 'map', flow: source.flow === true, pairs, range: this.#range(source) }
+    return { kind: 'map', flow: source.flow === true, pairs, range: this.#around(source, pairs.at(-1)?.value) }
   }
 
   #key(source: Node | null, map: YAMLMap): ScalarNode {
@@ -91,7 +98,7 @@ class TreeBuilder {
   #list(source: YAMLSeq): ListNode {
     // `[a: 1]` is a list of one map of one pair, which has no place of its own.
     const items = source.items.map((item) => (isPair(item) ? emptyAt(source.range?.[0] ?? 0) : this.node(item as Node)))
-    return { kind: 'list', flow: source.flow === true, items, range: this.#range(source) }
+    return { kind: 'list', flow: source.flow === true, items, range: this.#around(source, items.at(-1)) }
   }
 
   #scalar(source: Scalar): ScalarNode {
@@ -125,6 +132,12 @@ class TreeBuilder {
 
   #complain(message: string, range: Range): void {
     if (this.findings.length < mostFindings) this.findings.push({ code: 'yaml-syntax', severity: 'error', message, range })
+  }
+
+  /** What is written line by line ends with the last thing in it; whether the parser counts comments behind it in depends on what follows. */
+  #around(source: YAMLMap | YAMLSeq, last: TreeNode | undefined): Range {
+    const range = this.#range(source)
+    return source.flow || !last ? range : { start: range.start, end: Math.max(last.range.end, range.start + 1) }
   }
 
   #range(node: Node): Range {

@@ -1,12 +1,15 @@
 import { slotKey, type Adjuster, type Leg } from '../adjusters/adjuster'
 import { readPosition } from '../notation/position'
 import type { Entry, Setting, Standing, Stranger, Written } from './notebook'
-import { nodeAt, pairOf, scalarAt, type MapNode, type Pair, type ScalarNode, type TreeNode } from './tree'
+import { nodeAt, originOf, pairOf, scalarAt, type MapNode, type Pair, type ScalarNode, type TreeNode } from './tree'
 
 type Draft = { -readonly [K in keyof Entry]: Entry[K] }
 
-/** The entries of a notebook, each linked to the one it comes from and with every position it stands in resolved. */
-export function readEntries(root: MapNode | undefined, adjusters: ReadonlyMap<string, Adjuster>): Entry[] {
+/**
+ * The entries of a notebook, each linked to the one it comes from and with every position it stands in resolved. Those
+ * of an `earlier` version with the same facts about the machine are known again by what they say.
+ */
+export function readEntries(root: MapNode | undefined, adjusters: ReadonlyMap<string, Adjuster>, earlier: readonly Entry[] = []): Entry[] {
   const list = nodeAt(root, ['entries'])
   if (list?.kind !== 'list') return []
   const entries: Draft[] = []
@@ -15,8 +18,19 @@ export function readEntries(root: MapNode | undefined, adjusters: ReadonlyMap<st
   })
   nameKeys(entries)
   linkParents(entries)
-  resolveStates(entries)
+  const inOrder = ancestorsFirst(entries)
+  for (const entry of inOrder) entry.state = stateOf(entry)
+  recognise(inOrder, earlier)
   return entries
+}
+
+/** Gives each entry, after the one it comes from, the `content` of the earlier one that says the same and comes from the same. */
+function recognise(ancestorsFirst: readonly Draft[], earlier: readonly Entry[]): void {
+  const before = new Map(earlier.map((entry) => [originOf(entry.node), entry]))
+  for (const entry of ancestorsFirst) {
+    const known = before.get(originOf(entry.node))
+    if (known?.key === entry.key && known.parent?.content === entry.parent?.content) entry.content = known.content
+  }
 }
 
 function readEntry(node: MapNode, index: number, adjusters: ReadonlyMap<string, Adjuster>): Draft {
@@ -29,7 +43,7 @@ function readEntry(node: MapNode, index: number, adjusters: ReadonlyMap<string, 
   const from = located('from')
   const reason = located('reason')
   return {
-    key: '', index, node,
+    content: {}, key: '', index, node,
     range: id?.range ?? node.pairs[0]?.key.range ?? node.range,
     ...(id ? { id } : {}), ...(date ? { date } : {}), ...(from ? { from } : {}), ...(reason ? { reason } : {}),
     asFound: scalarAt(node, ['as_found'])?.value === true,
@@ -110,17 +124,17 @@ function breakLoops(entries: readonly Draft[]): void {
   }
 }
 
-/** States are resolved parents first; a parent may stand later in the file. */
-function resolveStates(entries: Draft[]): void {
+/** Every entry after the one it comes from, which may stand later in the file. */
+function ancestorsFirst(entries: readonly Draft[]): Draft[] {
   const done = new Set<Entry>()
-  for (const entry of entries) {
+  return entries.flatMap((entry) => {
     const waiting: Draft[] = []
     for (let at: Draft | undefined = entry; at && !done.has(at); at = at.parent as Draft | undefined) {
       waiting.push(at)
       done.add(at)
     }
-    for (const each of waiting.reverse()) each.state = stateOf(each)
-  }
+    return waiting.reverse()
+  })
 }
 
 function stateOf(entry: Entry): ReadonlyMap<string, Standing> {

@@ -50,6 +50,34 @@ export function markShared(node: TreeNode): void {
   if (node.kind === 'map') for (const { key, value } of node.pairs) [key, value].forEach(markShared)
 }
 
+/** A mark for each item of a list that was moved, the same before and after. */
+const origins = new WeakMap<TreeNode, object>()
+
+/** Of two items of lists with one origin each is the other moved: they differ in their places alone. */
+export function originOf(node: TreeNode): object {
+  return origins.get(node) ?? node
+}
+
+/** The same tree at another place of a text. */
+export function shiftTree<Node extends TreeNode>(node: Node, by: number): Node {
+  if (by === 0) return node
+  const moved = shifted(node, by)
+  if (node.kind === 'list' && moved.kind === 'list') node.items.forEach((item, at) => sameOrigin(item, moved.items[at]!))
+  return moved
+}
+
+function sameOrigin(item: TreeNode, moved: TreeNode): void {
+  const origin = origins.get(item) ?? {}
+  for (const each of [item, moved]) origins.set(each, origin)
+}
+
+function shifted<Node extends TreeNode>(node: Node, by: number): Node {
+  const moved: TreeNode = { ...node, range: { start: node.range.start + by, end: node.range.end + by } }
+  if (moved.kind === 'list') moved.items = moved.items.map((item) => shifted(item, by))
+  if (moved.kind === 'map') moved.pairs = moved.pairs.map(({ key, value }) => ({ key: shifted(key, by), value: shifted(value, by) }))
+  return moved as Node
+}
+
 /** Whether an alias elsewhere would lose what it stands for, were this taken out. */
 export function holdsShared(node: TreeNode): boolean {
   if (node.alias) return false

@@ -1,6 +1,7 @@
 import type { Finding, Severity } from '../finding'
 import type { Entry, Notebook } from '../notebook/notebook'
 import { acceptedForNothing, acceptFindings, findIdle } from './acceptFindings'
+import { reportsOf } from './entryReports'
 import { rules as everyRule } from './index'
 import type { Description, Report, Rule } from './rule'
 
@@ -19,7 +20,7 @@ export function checkNotebook(notebook: Notebook, severities: Severities = new M
   const found = speaking.flatMap((rule) => {
     const loud = loudness(rule)
     return 'checkEntry' in rule
-      ? notebook.entries.flatMap((entry) => rule.checkEntry(entry, notebook).map((report) => toFinding(rule, { entry, ...report }, loud)))
+      ? notebook.entries.flatMap((entry) => reportsOf(rule, entry, notebook).map((report) => toFinding(rule, { entry, ...report }, loud)))
       : rule.checkNotebook(notebook, codes).map((report) => toFinding(rule, report, loud))
   })
   const { standing, used } = acceptFindings(notebook, found)

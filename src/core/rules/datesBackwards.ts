@@ -1,22 +1,24 @@
-import type { Entry, Notebook } from '../notebook/notebook'
-import type { EntryRule } from './rule'
+import type { Entry } from '../notebook/notebook'
+import type { NotebookRule, Report } from './rule'
 import { isDay } from './unreadableDate'
 
-export const datesBackwards: EntryRule = {
+export const datesBackwards: NotebookRule = {
   code: 'dates-backwards',
   severity: 'warning',
   says: 'An entry is dated before the entry it comes from, or before one that stands above it.',
   why: 'Nothing can come from what was not yet, and the history runs oldest first. One of the two dates is a slip.',
-  checkEntry: (entry, notebook) => {
-    const { date } = entry
-    if (!date || !isDay(date.value)) return []
-    const from = datedAncestor(entry)
-    if (from && isBefore(date.value, from.date.value)) return [{ message: `${date.value} is before ${from.date.value}, the date of ‘${from.key}’, which this comes from: correct one of them`, range: date.range }]
-    const above = datedAbove(entry, notebook)
-    return above && isBefore(date.value, above.date.value)
-      ? [{ message: `${date.value} is before ${above.date.value}, the date of ‘${above.key}’ above it: entries run oldest first`, range: date.range }]
-      : []
-  },
+  checkNotebook: ({ entries }) => entries.flatMap((entry) => check(entry, entries).map((report) => ({ ...report, entry }))),
+}
+
+function check(entry: Entry, entries: readonly Entry[]): Report[] {
+  const { date } = entry
+  if (!date || !isDay(date.value)) return []
+  const from = datedAncestor(entry)
+  if (from && isBefore(date.value, from.date.value)) return [{ message: `${date.value} is before ${from.date.value}, the date of ‘${from.key}’, which this comes from: correct one of them`, range: date.range }]
+  const above = datedAbove(entry, entries)
+  return above && isBefore(date.value, above.date.value)
+    ? [{ message: `${date.value} is before ${above.date.value}, the date of ‘${above.key}’ above it: entries run oldest first`, range: date.range }]
+    : []
 }
 
 type Dated = Entry & { date: NonNullable<Entry['date']> }
@@ -32,7 +34,7 @@ function datedAncestor(entry: Entry): Dated | undefined {
   return at
 }
 
-function datedAbove(entry: Entry, { entries }: Notebook): Dated | undefined {
+function datedAbove(entry: Entry, entries: readonly Entry[]): Dated | undefined {
   let index = entry.index - 1
   while (index >= 0 && !isDated(entries[index]!)) index--
   return entries[index] as Dated | undefined

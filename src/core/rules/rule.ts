@@ -26,7 +26,7 @@ export interface Description {
   why: string
 }
 
-/** A rule that looks at one entry and what it comes from. */
+/** A rule that looks at one entry, what it comes from and the facts of the machine; at nothing else, for it is not asked again while these say the same. */
 export interface EntryRule extends Description {
   checkEntry: (entry: Entry, notebook: Notebook) => Report[]
 }

@@ -1,9 +1,9 @@
 import { dimensionsOf } from '../notebook/dimensionsOf'
 import { fieldNode, fields, type Field } from '../notebook/fields'
 import type { Entry, Notebook } from '../notebook/notebook'
+import { readOnce } from '../notebook/readOnce'
 import { rootSchemas, schemasBelow, type SchemaNode } from '../notebook/schemaKeys'
 import { pairOf, type ScalarNode, type TreeNode } from '../notebook/tree'
-import { readQuantity } from '../notation/quantity'
 import type { Dimension } from '../notation/units'
 import type { NotebookRule, Report } from './rule'
 import { writeInstead } from '../notebook/edits/writeInstead'
@@ -60,7 +60,7 @@ const examples: Partial<Record<Dimension, string>> = {
 }
 
 function check(text: string, { node, path, dimensions }: Found, label: string): Report[] {
-  const reading = readQuantity(node.text, ...dimensions)
+  const reading = readOnce(node, dimensions)
   if (reading.value) return []
   const example = path.at(-1) === 'altitude' ? '650 m' : examples[dimensions[0]]
   const fixes = reading.suggestion === undefined ? [] : writeInstead(text, node, reading.suggestion)

@@ -1,0 +1,108 @@
+import type { Range } from '../text'
+import { cutAtEntries, type Cut } from './cutAtEntries'
+import { longestText, parseTree, type Parsed } from './parseTree'
+import { shiftTree, type ListNode, type MapNode, type Pair, type TreeNode } from './tree'
+
+/** A text parsed piece by piece, so that the next version of it need only parse the pieces that differ. */
+export interface ParsedByEntry extends Parsed {
+  text: string
+  pieces?: Pieces
+}
+
+interface Pieces {
+  head: Piece
+  entries: Piece[]
+  tail?: Piece
+}
+
+/** A stretch of the text and what it parsed to, placed where it stands. */
+interface Piece extends Range {
+  parsed: Parsed
+}
+
+/**
+ * Parses a notebook entry by entry, and takes from the `earlier` version whatever has the same text; never throws. The
+ * tree is the one that `parseTree` makes of the whole. An error of syntax stays within its entry, and so does the
+ * search for it. A text that cannot be cut is parsed as a whole.
+ */
+export function parseByEntry(text: string, earlier?: ParsedByEntry): ParsedByEntry {
+  const cut = text.length > longestText ? undefined : cutAtEntries(text)
+  const pieces = cut && parsePieces(text, cut, earlier)
+  const joined = pieces && join(pieces)
+  return joined ? { text, pieces, ...joined } : { text, ...parseTree(text) }
+}
+
+function parsePieces(text: string, cut: Cut, earlier: ParsedByEntry | undefined): Pieces {
+  const old = earlier?.pieces
+  const take = (range: Range, same: Piece | undefined): Piece => {
+    const source = text.slice(range.start, range.end)
+    if (same && earlier && same.end - same.start === source.length && earlier.text.slice(same.start, same.end) === source) return moved(same, range)
+    return { ...range, parsed: shiftParsed(parseTree(ownCopy(source)), range.start) }
+  }
+  const pairs = old ? matching(text, cut.entries, earlier!.text, old.entries) : new Map<number, Piece>()
+  return {
+    head: take(cut.head, old?.head),
+    entries: cut.entries.map((range, at) => take(range, pairs.get(at))),
+    ...(cut.tail ? { tail: take(cut.tail, old?.tail) } : {}),
+  }
+}
+
+/** Which earlier entry each one may still be: counted from the front as long as they are alike, then from the back. */
+function matching(text: string, now: readonly Range[], before: string, old: readonly Piece[]): Map<number, Piece> {
+  const isSame = (range: Range, piece: Piece) => range.end - range.start === piece.end - piece.start && text.slice(range.start, range.end) === before.slice(piece.start, piece.end)
+  const found = new Map<number, Piece>()
+  let front = 0
+  for (; front < now.length && front < old.length && isSame(now[front]!, old[front]!); front++) found.set(front, old[front]!)
+  for (let back = 1; now.length - back >= front && old.length - back >= front && isSame(now.at(-back)!, old.at(-back)!); back++) found.set(now.length - back, old.at(-back)!)
+  return found
+}
+
+function moved(piece: Piece, { start, end }: Range): Piece {
+  return piece.start === start ? piece : { start, end, parsed: shiftParsed(piece.parsed, start - piece.start) }
+}
+
+function shiftParsed({ root, findings, inseparable }: Parsed, by: number): Parsed {
+  return {
+    ...(root ? { root: shiftTree(root, by) } : {}),
+    findings: findings.map((finding) => ({ ...finding, range: { start: finding.range.start + by, end: finding.range.end + by } })),
+    ...(inseparable ? { inseparable } : {}),
+  }
+}
+
+/** A piece by itself: cut out of a text, the words in it would keep that whole version of the text in memory. */
+function ownCopy(piece: string): string {
+  return ` ${piece}`.slice(1)
+}
+
+/** The tree of the whole, or `undefined` where the pieces cannot stand for it. */
+function join({ head, entries, tail }: Pieces): Parsed | undefined {
+  const whole = [head, ...entries, ...(tail ? [tail] : [])]
+  const top = blockOf(head)
+  const after = tail ? blockOf(tail) : []
+  if (!top || !after || whole.some(({ parsed }) => parsed.inseparable)) return undefined
+  const last = top.at(-1)
+  if (last?.key.text !== 'entries' || last.value.kind !== 'scalar' || last.value.style !== 'empty') return undefined
+  const items = entries.flatMap((piece) => itemOf(piece) ?? [])
+  if (items.length !== entries.length || hasTwice([...top, ...after])) return undefined
+  const lists = entries.map(({ parsed }) => parsed.root as ListNode)
+  const list: ListNode = { kind: 'list', flow: false, items, range: { start: lists[0]!.range.start, end: lists.at(-1)!.range.end } }
+  const end = tail ? tail.parsed.root!.range.end : list.range.end
+  const root: MapNode = {
+    kind: 'map', flow: false, range: { start: head.parsed.root!.range.start, end },
+    pairs: [...top.slice(0, -1), { key: last.key, value: list }, ...after],
+  }
+  return { root, findings: entries.flatMap(({ parsed }) => parsed.findings) }
+}
+
+/** The lines of a piece that is in order and a group of keys. */
+function blockOf({ parsed: { root, findings } }: Piece): readonly Pair[] | undefined {
+  return findings.length === 0 && root?.kind === 'map' && !root.flow ? root.pairs : undefined
+}
+
+function itemOf({ parsed: { root } }: Piece): TreeNode | undefined {
+  return root?.kind === 'list' && !root.flow && root.items.length === 1 ? root.items[0] : undefined
+}
+
+function hasTwice(pairs: readonly Pair[]): boolean {
+  return new Set(pairs.map(({ key }) => key.text)).size < pairs.length
+}
