@@ -3,6 +3,7 @@ import { isTurned } from '../adjusters/describeTurning'
 import { creepOf, creepWords } from '../derived/creep'
 import { findField } from '../notebook/fields'
 import type { Entry, Notebook } from '../notebook/notebook'
+import { fileUnits, type DisplayUnits } from '../notation/displayUnits'
 import { found, isMissing } from '../compute/working/result'
 import { computedRows } from '../grid/computed'
 import type { Computed } from '../grid/computedRow'
@@ -11,37 +12,37 @@ import { settingCard } from './settingCard'
 import { workingSections } from './workingSections'
 
 /** The card of a row, in an entry where one is named: settings have the full one, other rows what is known of them. */
-export function cardFor(notebook: Notebook, row: string, entryKey?: string): Card | undefined {
+export function cardFor(notebook: Notebook, row: string, entryKey?: string, units = fileUnits): Card | undefined {
   const entry = notebook.entries.find(({ key }) => key === entryKey)
   if (row.startsWith('settings/')) return cardOfSlot(notebook, row.slice('settings/'.length), entry)
   const field = findField(row)
   if (field?.about) return { title: field.detail ? `${field.label}, ${field.detail}` : field.label, sections: [{ heading: '', lines: [field.about] }] }
   const computed = computedRows.find(({ key }) => `computed/${key}` === row)
-  return computed && computedCard(computed, notebook, entry)
+  return computed && computedCard(computed, notebook, entry, units)
 }
 
 /** What a row that is worked out is, and in an entry its whole working. */
-function computedCard(computed: Computed, notebook: Notebook, entry: Entry | undefined): Card {
+function computedCard(computed: Computed, notebook: Notebook, entry: Entry | undefined, units: DisplayUnits): Card {
   const title = computed.detail ? `${computed.label}, ${computed.detail}` : computed.label
   const about = { heading: '', lines: [computed.about] }
-  return { title, sections: entry ? [...answer(computed, notebook, entry), about, ...working(computed, notebook, entry)] : [about] }
+  return { title, sections: entry ? [...answer(computed, notebook, entry, units), about, ...working(computed, notebook, entry, units)] : [about] }
 }
 
 /** What the row says in this entry, where it says it in words. */
-function answer(computed: Computed, notebook: Notebook, entry: Entry): CardSection[] {
+function answer(computed: Computed, notebook: Notebook, entry: Entry, units: DisplayUnits): CardSection[] {
   if ('compute' in computed) {
     const result = found(computed.compute(notebook, entry))
-    const note = result && computed.note?.(notebook, entry, result)
+    const note = result && computed.note?.(notebook, entry, result, units)
     return note ? [{ heading: 'Here', lines: [note] }] : []
   }
-  const said = computed.say(notebook, entry)
+  const said = computed.say(notebook, entry, units)
   return isMissing(said) ? workingSections(said) : [{ heading: 'Here', lines: [said.text, ...(said.about ? [said.about] : [])] }]
 }
 
-function working(computed: Computed, notebook: Notebook, entry: Entry): CardSection[] {
-  const own = 'compute' in computed ? workingSections(computed.compute(notebook, entry)) : []
+function working(computed: Computed, notebook: Notebook, entry: Entry, units: DisplayUnits): CardSection[] {
+  const own = 'compute' in computed ? workingSections(computed.compute(notebook, entry), { units }) : []
   const steps = computed.steps?.(notebook, entry) ?? []
-  return [...own, ...steps.filter(({ outcome }) => !isMissing(outcome)).flatMap(({ name, outcome }) => workingSections(outcome, name))]
+  return [...own, ...steps.filter(({ outcome }) => !isMissing(outcome)).flatMap(({ name, outcome }) => workingSections(outcome, { heading: name, units }))]
 }
 
 function cardOfSlot(notebook: Notebook, slot: string, entry: Entry | undefined): Card | undefined {

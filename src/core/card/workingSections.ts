@@ -1,6 +1,7 @@
 import { formulaWithNumbers } from '../compute/working/formulaWithNumbers'
 import { isMissing, type Outcome, type Result, type WorkingInput } from '../compute/working/result'
 import { printNumber } from '../notation/amount'
+import { fileUnits, shownUnit, toShown, type DisplayUnits } from '../notation/displayUnits'
 import { printWithUncertainty } from '../notation/uncertainty'
 import type { CardSection } from './card'
 
@@ -8,25 +9,35 @@ import type { CardSection } from './card'
  * How a number came about, for who wants to check it: the formula, the same with this entry's numbers, each input with
  * its unit and uncertainty, what was assumed, and who says so. Of an absent number: what it needs.
  */
-export function workingSections(outcome: Outcome, heading = 'How it comes about'): CardSection[] {
-  if (isMissing(outcome)) return [{ heading: heading === 'How it comes about' ? 'What it needs' : heading, lines: outcome.missing.map((fact) => `needs ${fact}`) }]
+export function workingSections(outcome: Outcome, { heading = usual, units = fileUnits }: { heading?: string; units?: DisplayUnits } = {}): CardSection[] {
+  if (isMissing(outcome)) return [{ heading: heading === usual ? 'What it needs' : heading, lines: outcome.missing.map((fact) => `needs ${fact}`) }]
   const { working } = outcome
-  const inputs = working.inputs.map(inputLine)
+  const inputs = working.inputs.map((input) => inputLine(input, units))
   return [
-    { heading, lines: [working.formula, ...(working.inputs.length > 0 ? [formulaWithNumbers(working, numberOf)] : []), `= ${withUnit(outcome, outcome.unit)}`] },
+    { heading, lines: [working.formula, ...(working.inputs.length > 0 ? [formulaWithNumbers(working, numberOf)] : []), `= ${inBoth(outcome, outcome.unit, units)}`] },
     ...(inputs.length > 0 ? [{ heading: 'From', lines: inputs }] : []),
     ...(working.assumptions.length > 0 ? [{ heading: 'Assumes', lines: [...working.assumptions] }] : []),
     { heading: 'Source', lines: [working.source] },
   ]
 }
 
+const usual = 'How it comes about'
+
 const numberOf = ({ value }: Pick<WorkingInput, 'value'>): string => String(Number(value.toPrecision(6)))
 
 /** 'L1 = 152 ± 0.6 mm: length with the wheel off the ground', and how much of the uncertainty it brings. */
-function inputLine(input: WorkingInput): string {
+function inputLine(input: WorkingInput, units: DisplayUnits): string {
   const { symbol, name, contribution } = input
   const share = contribution === undefined ? '' : `, which brings ± ${digitsOf(contribution)} of the result`
-  return `${symbol} = ${withUnit(input, input.unit)}: ${name}${share}`
+  return `${symbol} = ${inBoth(input, input.unit, units)}: ${name}${share}`
+}
+
+/** In the formula's own unit, for the formula would not hold in another, and behind it in the one asked for. */
+function inBoth(amount: Pick<Result, 'value' | 'u'>, unit: string, units: DisplayUnits): string {
+  const own = withUnit(amount, unit)
+  if (shownUnit(unit, units) === unit) return own
+  const { value, u, unit: other } = toShown(amount, unit, 0, units)
+  return `${own} (${withUnit({ value: Number(value.toPrecision(5)), ...(u === undefined ? {} : { u }) }, other)})`
 }
 
 function withUnit({ value, u }: Pick<Result, 'value' | 'u'>, unit: string): string {

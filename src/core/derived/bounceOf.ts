@@ -1,3 +1,4 @@
+import { frontOverRear } from '../compute/bounce/compareEnds'
 import { dampedFromNatural } from '../compute/bounce/dampedFromNatural'
 import { dampingRatio } from '../compute/bounce/dampingRatio'
 import { dampedFrequency, frequencyFromRate, naturalFrequency } from '../compute/bounce/frequencies'
@@ -5,14 +6,16 @@ import type { End } from '../compute/sag/loadCase'
 import { forkRateVertical } from '../compute/springs/forkWheelRate'
 import { verticalRate } from '../compute/springs/verticalRate'
 import { readLength } from '../compute/working/resolution'
-import { found, isMissing, type Measured, type Outcome } from '../compute/working/result'
+import { found, isMissing, reasons, type Measured, type Outcome } from '../compute/working/result'
 import { factIn } from '../notebook/machine'
 import type { Entry, Notebook } from '../notebook/notebook'
 import { nodeAt, scalarAt } from '../notebook/tree'
+import { hasAir } from './airOf'
 import { assuming } from './assuming'
 import { sprungLoadOf } from './loadsOf'
 import { readingHalfWidth } from './sagOf'
-import { forkSpringsOf } from './springsFitted'
+import { forkSpringAmountsOf } from './springsFitted'
+import { hasStack } from './stackOf'
 import { fittedRateOf, impliedRateOf, rakeOf } from './wheelRateOf'
 
 /** The heights of a bounce test, mm, and where they stand in the entry; empty where there was none. */
@@ -37,6 +40,13 @@ export function dampingRatioOf(notebook: Notebook, entry: Entry, end: End): Outc
   if (heights.length === 0) return { missing: [`the heights of a bounce test of the ${end}`] }
   const heightsMm = heights.map(({ mm }): Measured => readLength(mm, readingHalfWidth(notebook)))
   return dampingRatio({ heightsMm, spacing: 'halfCycle' })
+}
+
+/** The damping ratio of the front over that of the rear: 1 where both ends die away alike. */
+export function dampingBalanceOf(notebook: Notebook, entry: Entry): Outcome {
+  const [front, rear] = (['front', 'rear'] as const).map((end) => dampingRatioOf(notebook, entry, end))
+  if (isMissing(front) || isMissing(rear)) return { missing: reasons(front, rear) }
+  return frontOverRear({ name: 'damping ratio', unit: '', front, rear })
 }
 
 /** Damped frequency, Hz: timed where the swings were, else from the natural frequency of springs and load. */
@@ -74,13 +84,23 @@ function frequencyOfSprings(notebook: Notebook, entry: Entry, end: End): Outcome
 
 function verticalRateOf(notebook: Notebook, entry: Entry, end: End): Outcome {
   if (end === 'front') {
-    const fitted = forkRateVertical({ legRatesNPerMm: Object.values(forkSpringsOf(notebook, entry)), rakeDeg: rakeOf(notebook) })
-    if (!isMissing(fitted)) return fitted
-    const implied = impliedRateOf(notebook, entry, 'front')
-    const vertical = verticalRate({ rateAlongTubesNPerMm: found(implied), rakeDeg: rakeOf(notebook) })
-    return isMissing(implied) || isMissing(vertical) ? fitted : assuming(vertical, implied.working.assumptions)
+    const fitted = forkVertical(notebook, entry)
+    const vertical = isMissing(fitted) ? upright(notebook, impliedRateOf(notebook, entry, 'front')) : fitted
+    return isMissing(vertical) ? fitted : vertical
   }
   const fitted = fittedRateOf(notebook, entry, 'rear')
   const implied = isMissing(fitted) ? impliedRateOf(notebook, entry, 'rear') : fitted
   return isMissing(implied) ? fitted : implied
+}
+
+/** Springs alone add up; air and stacks are taken at the mean between both sags. */
+function forkVertical(notebook: Notebook, entry: Entry): Outcome {
+  const legRatesNPerMm = Object.values(forkSpringAmountsOf(notebook, entry))
+  const isStraight = !hasAir(notebook) && !(legRatesNPerMm.length === 0 && hasStack(notebook, 'front'))
+  return isStraight ? forkRateVertical({ legRatesNPerMm, rakeDeg: rakeOf(notebook) }) : upright(notebook, fittedRateOf(notebook, entry, 'front'))
+}
+
+/** A rate along the tubes as the axle feels it. */
+function upright(notebook: Notebook, along: Outcome): Outcome {
+  return isMissing(along) ? along : assuming(verticalRate({ rateAlongTubesNPerMm: along, rakeDeg: rakeOf(notebook) }), along.working.assumptions)
 }

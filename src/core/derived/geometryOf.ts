@@ -104,7 +104,7 @@ function fromFigures(notebook: Notebook, key: GeometryKey, missing: string[]): O
 }
 
 /** How one number of the geometry differs between two entries, now less then. */
-export function geometryChange(notebook: Notebook, entry: Entry, since: Entry, key: GeometryKey): Outcome {
-  const [now, then] = [geometryOf(notebook, entry)[key], geometryOf(notebook, since)[key]]
+export function geometryChange(notebook: Notebook, entry: Entry, since: Entry, key: GeometryKey, stance: Stance = 'figures'): Outcome {
+  const [now, then] = [geometryOf(notebook, entry, stance)[key], geometryOf(notebook, since, stance)[key]]
   return isMissing(now) || isMissing(then) ? { missing: reasons(now, then) } : changeSince(now, then, since.key)
 }

@@ -6,7 +6,7 @@ import { forkPreloadRatio } from '../compute/preload/preloadChange'
 import type { AdjusterMove, PreloadAdjuster } from '../compute/preload/turnAdjuster'
 import type { End } from '../compute/sag/loadCase'
 import { found, isMissing, type Outcome } from '../compute/working/result'
-import { printNumber } from '../notation/amount'
+import { fileUnits, sayIn } from '../notation/displayUnits'
 import { printPosition } from '../notation/position'
 import type { Entry, Notebook } from '../notebook/notebook'
 import { countAt, millimetresFor, slotsFor } from './countAt'
@@ -25,7 +25,7 @@ export interface EndPreload {
 }
 
 /** How much preload, and which way, brings the sag of this entry into its window: at the spring, and in the adjuster's own count. */
-export function preloadOf(notebook: Notebook, entry: Entry, end: End): Outcome<EndPreload> {
+export function preloadOf(notebook: Notebook, entry: Entry, end: End, units = fileUnits): Outcome<EndPreload> {
   const slots = slotsFor(notebook, 'preload', end === 'front' ? 'fork' : 'shock')
   if (slots.length === 0 && slotsFor(notebook, 'air_pressure', end === 'front' ? 'fork' : 'shock').length > 0) {
     return { missing: ['a spring to preload: this end stands on air, so its pressure sets the sag'] }
@@ -34,7 +34,7 @@ export function preloadOf(notebook: Notebook, entry: Entry, end: End): Outcome<E
   const ratio = ratioOf(notebook, entry, end, slots, found(rider)?.value ?? found(bike)?.value ?? 0)
   if (isMissing(ratio)) return ratio
   const question = {
-    motionRatio: ratio.ratio,
+    motionRatio: ratio.ratio, lengthWords: (mm: number) => sayIn(units)(mm, 'mm'),
     ...named('bikeSagMm', found(bike)), ...named('riderSagMm', found(rider)),
     ...named('bikeWindow', found(sagTargetOf(notebook, end, 'bike'))), ...named('riderWindow', found(sagTargetOf(notebook, end, 'rider'))),
   }
@@ -102,10 +102,10 @@ function boundsOf({ end, range, counts }: Adjuster): { lowest?: number; highest?
  * The plan in words, each leg's where they differ.
  * @example 'in its window' ; '2 1/2 turns in, to 8 1/2 turns in' ; '4.6 mm less preload at the spring'
  */
-export function preloadWords({ plan, moves, wanting }: EndPreload): string {
+export function preloadWords({ plan, moves, wanting }: EndPreload, units = fileUnits): string {
   if (plan.needed === 'none') return 'in its window'
   if (moves.length === 0) {
-    const amount = `${printNumber(Math.abs(plan.toMiddle.value), 1)} mm ${plan.needed} preload at the spring`
+    const amount = `${sayIn(units)(Math.abs(plan.toMiddle.value), 'mm')} ${plan.needed} preload at the spring`
     return wanting.length > 0 ? `${amount}; in its own count once there is ${wanting.join(' and ')}` : amount
   }
   const words = moves.map(({ slot, move }) => ({ leg: slot.leg, text: moveWords(slot.adjuster, move) }))

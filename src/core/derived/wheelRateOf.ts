@@ -2,16 +2,20 @@ import { impliedWheelRate } from '../compute/sag/impliedWheelRate'
 import type { End } from '../compute/sag/loadCase'
 import { compareRates, type RateComparison } from '../compute/springs/compareRates'
 import { forkRateAlongTubes } from '../compute/springs/forkWheelRate'
+import { meanRate } from '../compute/springs/meanRate'
 import { shockMeanWheelRate } from '../compute/springs/shockMeanWheelRate'
 import { shockWheelRate } from '../compute/springs/shockWheelRate'
 import { found, isMissing, reasons, type Outcome } from '../compute/working/result'
 import { factAt } from '../notebook/machine'
 import type { Entry, Notebook } from '../notebook/notebook'
+import { hasAir } from './airOf'
 import { assuming } from './assuming'
+import { endForceOf, totalForce } from './endForce'
 import { riderLoadOf } from './loadsOf'
 import { readingsOf, sagOf } from './sagOf'
-import { forkSpringsOf, leverageOf, shockSpringOf } from './springsFitted'
+import { forkSpringAmountsOf, leverageOf, shockSpringOf } from './springsFitted'
 import { springPreloadOf } from './springPreloadOf'
+import { hasStack } from './stackOf'
 
 /** The rate that both sags of this entry imply at one end, N/mm, with the assumptions its load stands on. */
 export function impliedRateOf(notebook: Notebook, entry: Entry, end: End): Outcome {
@@ -24,17 +28,38 @@ export function impliedRateOf(notebook: Notebook, entry: Entry, end: End): Outco
   return isMissing(rate) ? { missing: [...load.missing, ...rate.missing.slice(1)] } : load
 }
 
-/** The rate of the springs fitted in this entry as the sags would see it, N/mm: along the tubes in front, at the wheel in the rear. */
+/**
+ * The rate of the springs fitted in this entry as the sags would see it, N/mm: along the tubes in front, at the wheel in
+ * the rear. Where it is no straight line (air, a stack, a measured leverage), its mean between both sags.
+ */
 export function fittedRateOf(notebook: Notebook, entry: Entry, end: End): Outcome {
-  if (end === 'front') return forkRateAlongTubes({ legRatesNPerMm: Object.values(forkSpringsOf(notebook, entry)), rakeDeg: rakeOf(notebook) })
-  const { rateNPerMm, count } = shockSpringOf(notebook, entry)
+  if (end === 'front') {
+    const legRatesNPerMm = Object.values(forkSpringAmountsOf(notebook, entry))
+    const isStraight = !hasAir(notebook) && !(legRatesNPerMm.length === 0 && hasStack(notebook, 'front'))
+    return isStraight ? forkRateAlongTubes({ legRatesNPerMm, rakeDeg: rakeOf(notebook) }) : meanRateOf(notebook, entry, end)
+  }
+  const { amount, rateNPerMm, count } = shockSpringOf(notebook, entry)
+  if (amount === undefined && hasStack(notebook, 'rear')) return meanRateOf(notebook, entry, end)
   const leverage = leverageOf(notebook)
-  if (!leverage || 'motionRatio' in leverage) return shockWheelRate({ springRateNPerMm: rateNPerMm, motionRatio: leverage?.motionRatio, springs: count })
+  if (!leverage || 'motionRatio' in leverage) return shockWheelRate({ springRateNPerMm: amount, motionRatio: leverage?.motionRatio, springs: count })
   const [bike, rider] = [sagOf(notebook, entry, 'rear', 'bike'), sagOf(notebook, entry, 'rear', 'rider')]
   if (isMissing(bike) || isMissing(rider)) return { missing: reasons(bike, rider) }
   const preload = springPreloadOf(notebook, entry, 'rear')
   if (isMissing(preload)) return preload
   return shockMeanWheelRate({ springRateNPerMm: rateNPerMm, preloadMm: preload.mm, leverage, springs: count, fromMm: bike.value, toMm: rider.value })
+}
+
+function meanRateOf(notebook: Notebook, entry: Entry, end: End): Outcome {
+  const force = endForceOf(notebook, entry, end, 'slow')
+  const [bike, rider] = [sagOf(notebook, entry, end, 'bike'), sagOf(notebook, entry, end, 'rider')]
+  if (isMissing(force) || isMissing(bike) || isMissing(rider)) return { missing: reasons(force, bike, rider) }
+  const [force1N, force2N] = [totalForce(force, bike.value), totalForce(force, rider.value)]
+  if (force1N === undefined || force2N === undefined) return { missing: ['a leverage table that reaches both sags'] }
+  const names = force.parts.map(({ name }) => name).join(' and ')
+  return meanRate({
+    force1N, force2N, fromMm: bike.value, toMm: rider.value, ...(end === 'front' ? { rakeDeg: { value: rakeOf(notebook) } } : {}),
+    assumptions: [`forces of ${names}${end === 'front' ? ', both legs together, along the tubes' : ', at the wheel'}`, ...force.assumptions],
+  })
 }
 
 /** What the sags imply against what is fitted. */

@@ -1,5 +1,6 @@
 import { architectures } from '../adjusters/architectures'
 import type { Finding } from '../finding'
+import { fileUnits } from '../notation/displayUnits'
 import { wordsAt } from '../notebook/machine'
 import type { Entry, Notebook } from '../notebook/notebook'
 import { scalarAt } from '../notebook/tree'
@@ -9,14 +10,14 @@ import { cellOf } from './cells'
 import { rowsOf } from './rows'
 import type { Cell, Column, GridFinding, GridView } from './view'
 
-/** The grid of a notebook with its findings marked in place. The findings keep their order as ids. */
-export function buildGrid(notebook: Notebook, findings: readonly Finding[]): GridView {
-  const sources = rowsOf(notebook)
+/** The grid of a notebook with its findings marked in place, computed numbers in the units asked for. The findings keep their order as ids. */
+export function buildGrid(notebook: Notebook, findings: readonly Finding[], units = fileUnits): GridView {
+  const sources = rowsOf(notebook, units)
   const starts = lineStarts(notebook.text)
   const listed = findings.map((finding, id) => listFinding(finding, id, starts))
   const rowKeys = new Set(sources.map(({ row }) => row.key))
   const columns = notebook.entries.map((entry) => columnOf(entry, listed, rowKeys))
-  const cells = sources.map((source) => (source.kind === 'group' ? [] : notebook.entries.map((entry) => cellOf(source, notebook, entry))))
+  const cells = sources.map((source) => (source.kind === 'group' ? [] : notebook.entries.map((entry) => cellOf(source, notebook, entry, units))))
   markCells(cells, sources.map(({ row }) => row.key), columns, listed)
   const beginnings = notebook.root ? [] : architectures.map(({ key, label, about }) => ({ key, label, about }))
   const empty = notebook.adjusters.size === 0 && notebook.entries.length === 0

@@ -1,6 +1,5 @@
 import { isMissing, type Outcome } from '../compute/working/result'
-import { printNumber } from '../notation/amount'
-import { printWithUncertainty } from '../notation/uncertainty'
+import { fileUnits, printShown, type DisplayUnits } from '../notation/displayUnits'
 import { fieldNode } from '../notebook/fields'
 import type { Entry, Notebook } from '../notebook/notebook'
 import { scalarAt } from '../notebook/tree'
@@ -11,11 +10,11 @@ import type { RowSource } from './rows'
 import type { Cell } from './view'
 
 /** The cell of a row in an entry's column. */
-export function cellOf(source: Exclude<RowSource, { kind: 'group' }>, notebook: Notebook, entry: Entry): Cell {
+export function cellOf(source: Exclude<RowSource, { kind: 'group' }>, notebook: Notebook, entry: Entry, units = fileUnits): Cell {
   switch (source.kind) {
     case 'setting': return settingCell(source.key, source.slot.adjuster.id, notebook, entry)
     case 'field': return fieldCell(source.field.key, notebook, entry)
-    case 'computed': return computedCell(source.computed, notebook, entry)
+    case 'computed': return computedCell(source.computed, notebook, entry, units)
   }
 }
 
@@ -40,19 +39,19 @@ function fieldCell(key: string, notebook: Notebook, entry: Entry): Cell {
   return node ? { state: 'set', text: node.text.trimEnd(), ...remark } : { state: 'empty', text: '', ...remark }
 }
 
-function computedCell(computed: Computed, notebook: Notebook, entry: Entry): Cell {
+function computedCell(computed: Computed, notebook: Notebook, entry: Entry, units: DisplayUnits): Cell {
   const remark = remarkOf(notebook, entry, [`computed/${computed.key}`])
-  const said = 'compute' in computed ? numberCell(computed, notebook, entry) : computed.say(notebook, entry)
+  const said = 'compute' in computed ? numberCell(computed, notebook, entry, units) : computed.say(notebook, entry, units)
   if (isMissing(said)) return { state: 'computed', text: '', about: `needs ${said.missing.join(' and ')}`, ...remark }
   return { state: 'computed', text: said.text, ...(said.about ? { about: said.about } : {}), ...remark }
 }
 
-function numberCell({ compute, note, digits, plusMinus }: NumberRow, notebook: Notebook, entry: Entry): Outcome<{ text: string; about?: string }> {
+function numberCell({ compute, note, unit, digits, plusMinus }: NumberRow, notebook: Notebook, entry: Entry, units: DisplayUnits): Outcome<{ text: string; about?: string }> {
   const outcome = compute(notebook, entry)
   if (isMissing(outcome)) return outcome
-  const about = note?.(notebook, entry, outcome)
+  const about = note?.(notebook, entry, outcome, units)
   const { value, u } = outcome
-  return { text: plusMinus && u !== undefined ? printWithUncertainty(value, u, digits) : printNumber(value, digits), ...(about ? { about } : {}) }
+  return { text: printShown(plusMinus && u !== undefined ? { value, u } : { value }, unit, digits, units), ...(about ? { about } : {}) }
 }
 
 /** What a person wrote about a value: under `remarks`, or as a comment behind it on its line. */

@@ -1,9 +1,12 @@
 import type { End } from '../compute/sag/loadCase'
-import { computedBounce } from './computedBounce'
+import { computedAir } from './computedAir'
+import { computedBalance, computedBounce } from './computedBounce'
 import { computedGeometry } from './computedGeometry'
+import { computedLoads } from './computedLoads'
 import { computedRide } from './computedRide'
 import type { Computed } from './computedRow'
 import { computedSag } from './computedSag'
+import { computedSpringFacts } from './computedSpringFacts'
 import { computedSprings } from './computedSprings'
 
 const ends: readonly End[] = ['front', 'rear']
@@ -11,5 +14,6 @@ const ends: readonly End[] = ['front', 'rear']
 /** Every row that is worked out, in the order of the grid. */
 export const computedRows: readonly Computed[] = [
   ...ends.flatMap((end) => [...computedSag(end), ...computedSprings(end)]),
-  ...computedGeometry, ...ends.flatMap(computedBounce), ...ends.flatMap(computedRide),
+  ...ends.flatMap(computedSpringFacts), ...computedAir, ...computedLoads,
+  ...computedGeometry, ...ends.flatMap(computedBounce), ...computedBalance, ...ends.flatMap(computedRide),
 ]

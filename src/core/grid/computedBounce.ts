@@ -1,6 +1,6 @@
 import { describeRatio } from '../compute/bounce/describeBounce'
 import type { End } from '../compute/sag/loadCase'
-import { bounceHeightsOf, dampedFrequencyOf, dampingRatioOf, naturalFrequencyOf } from '../derived/bounceOf'
+import { bounceHeightsOf, dampedFrequencyOf, dampingBalanceOf, dampingRatioOf, naturalFrequencyOf } from '../derived/bounceOf'
 import { anyEntry, type Computed } from './computedRow'
 
 /** The bounce test of one end. */
@@ -16,3 +16,12 @@ export function computedBounce(end: End): Computed[] {
       about: 'Swings a second without damping: from the timed swings, else from the rate of the springs and what hangs on them.' },
   ]
 }
+
+const bothEnds = anyEntry((_, entry) => (['front', 'rear'] as const).every((end) => bounceHeightsOf(entry, end).length > 0))
+
+/** Front against rear. */
+export const computedBalance: readonly Computed[] = [
+  { key: 'bounce.front_over_rear', group: 'bounce', label: 'Damping ratio', detail: 'front over rear', unit: '', digits: 2, plusMinus: true, wanted: bothEnds,
+    about: 'How the front dies away against the rear, 1 being alike. The trade sets the front first, where it can be seen, and brings the rear to match.',
+    compute: (notebook, entry) => dampingBalanceOf(notebook, entry) },
+]

@@ -1,8 +1,9 @@
 import { isMissing } from '../compute/working/result'
 import { baselineFor } from '../derived/baselineFor'
-import { geometryChange, geometryOf, type GeometryKey } from '../derived/geometryOf'
+import { geometryChange, geometryOf, type GeometryKey, type Stance } from '../derived/geometryOf'
 import { sagOf } from '../derived/sagOf'
 import { printNumber } from '../notation/amount'
+import { sayIn, type DisplayUnits } from '../notation/displayUnits'
 import type { Entry, Notebook } from '../notebook/notebook'
 import { nodeAt } from '../notebook/tree'
 import { anyEntry, type Computed } from './computedRow'
@@ -19,7 +20,7 @@ function row(name: string, key: GeometryKey, label: string, unit: '°' | 'mm', a
   return {
     key: `geometry.${name}`, group: 'geometry', label, unit, digits: unit === '°' ? 2 : 1, about: `${about} ${datum}`, wanted: hasFigures,
     compute: (notebook, entry) => geometryOf(notebook, entry)[key],
-    note: (notebook, entry) => sinceBaseline(notebook, entry, key),
+    note: (notebook, entry, _result, units) => sinceBaseline(notebook, entry, { key, stance: 'figures' }, units),
   }
 }
 
@@ -29,6 +30,7 @@ function sagRow(name: string, key: GeometryKey, label: string, unit: '°' | 'mm'
     about: `${label} with both ends sunk by the rider sag of this entry, the figures being those of a fully extended machine.`,
     wanted: (notebook) => hasFigures(notebook) && bothSags(notebook),
     compute: (notebook, entry) => geometryOf(notebook, entry, 'riderSag')[key],
+    note: (notebook, entry, _result, units) => sinceBaseline(notebook, entry, { key, stance: 'riderSag' }, units),
   }
 }
 
@@ -40,14 +42,17 @@ export const computedGeometry: readonly Computed[] = [
   row('wheelbase_mm', 'wheelbaseMm', 'Wheelbase', 'mm', 'From axle to axle along the ground.'),
   sagRow('rake_deg', 'rakeDeg', 'Rake', '°'),
   sagRow('trail_mm', 'trailMm', 'Trail', 'mm'),
+  sagRow('normal_trail_mm', 'normalTrailMm', 'Normal trail', 'mm'),
+  sagRow('wheelbase_mm', 'wheelbaseMm', 'Wheelbase', 'mm'),
 ]
 
-function sinceBaseline(notebook: Notebook, entry: Entry, key: GeometryKey): string | undefined {
+function sinceBaseline(notebook: Notebook, entry: Entry, { key, stance }: { key: GeometryKey; stance: Stance }, units: DisplayUnits): string | undefined {
   const baseline = baselineFor(entry)
-  const change = baseline && geometryChange(notebook, entry, baseline, key)
+  const change = baseline && geometryChange(notebook, entry, baseline, key, stance)
   if (!baseline || !change || isMissing(change)) return undefined
   const digits = change.unit === '°' ? 2 : 1
   const by = Number(change.value.toFixed(digits))
   if (by === 0) return undefined
-  return `${by > 0 ? '+' : '−'}${printNumber(Math.abs(by), digits)}${change.unit === '°' ? '°' : ' mm'} since ${baseline.key} (baseline)`
+  const amount = change.unit === '°' ? `${printNumber(Math.abs(by), digits)}°` : sayIn(units)(Math.abs(by), 'mm')
+  return `${by > 0 ? '+' : '−'}${amount} since ${baseline.key} (baseline)`
 }

@@ -1,4 +1,5 @@
 import type { Outcome, Result } from '../compute/working/result'
+import type { DisplayUnits } from '../notation/displayUnits'
 import type { Entry, Notebook } from '../notebook/notebook'
 
 /** A row that is worked out: what it is called and how it comes about. A new one is a row in one of the lists beside this file. */
@@ -7,7 +8,7 @@ export type Computed = NumberRow | WordsRow
 interface Common {
   /** As in the export where it is exported: `front.static_sag_mm`. */
   key: string
-  group: 'sag_front' | 'sag_rear' | 'geometry' | 'bounce' | 'ride'
+  group: 'sag_front' | 'sag_rear' | 'springs' | 'loads' | 'geometry' | 'bounce' | 'ride'
   label: string
   detail?: string
   about: string
@@ -18,17 +19,18 @@ interface Common {
 }
 
 export interface NumberRow extends Common {
+  /** In a unit of the format; it is shown in the one that whoever looks has chosen. */
   unit: string
   digits: number
   /** Shown as `18.2 ± 0.9`, with one standard uncertainty. */
   plusMinus?: boolean
   compute: (notebook: Notebook, entry: Entry) => Outcome
   /** A sentence more about the number. */
-  note?: (notebook: Notebook, entry: Entry, result: Result) => string | undefined
+  note?: (notebook: Notebook, entry: Entry, result: Result, units: DisplayUnits) => string | undefined
 }
 
 export interface WordsRow extends Common {
-  say: (notebook: Notebook, entry: Entry) => Outcome<{ text: string; about?: string }>
+  say: (notebook: Notebook, entry: Entry, units: DisplayUnits) => Outcome<{ text: string; about?: string }>
 }
 
 /** True where any entry of a notebook has what a row needs. */

@@ -6,6 +6,7 @@ import { readingsOf } from '../derived/sagOf'
 import { springVerdictOf, springWantedOf } from '../derived/springVerdict'
 import { fittedRateOf, impliedRateOf, rateComparisonOf } from '../derived/wheelRateOf'
 import { printNumber } from '../notation/amount'
+import { sayIn, type DisplayUnits } from '../notation/displayUnits'
 import type { Entry, Notebook } from '../notebook/notebook'
 import { anyEntry, type Computed } from './computedRow'
 
@@ -25,11 +26,11 @@ export function computedSprings(end: End): Computed[] {
       compute: (notebook, entry) => fittedRateOf(notebook, entry, end) },
     { key: `${end}.preload`, group, label: 'Preload', detail: 'to the window', wanted: anyEntry((notebook, entry) => !isMissing(preloadOf(notebook, entry, end))),
       about: 'How far to turn the preload, and where it then stands, to bring the sag of this entry to the middle of its window. It moves the sags and leaves the rate as it is.',
-      say: (notebook, entry) => preloadAdvice(notebook, entry, end),
+      say: (notebook, entry, units) => preloadAdvice(notebook, entry, end, units),
       steps: (notebook, entry) => [{ name: 'At the spring', outcome: changeAtSpring(notebook, entry, end) }] },
     { key: `${end}.spring`, group, label: 'Spring', detail: 'by both sags', wanted: anyEntry((notebook, entry) => !isMissing(springVerdictOf(notebook, entry, end))),
       about: 'Whether the spring suits the load: with the rider’s sag set right, little sag of the bike alone means too soft a spring, much of it too stiff a one. A starting point, as the windows are.',
-      say: (notebook, entry) => springWords(notebook, entry, end),
+      say: (notebook, entry, units) => springWords(notebook, entry, end, units),
       steps: (notebook, entry) => [{ name: 'The nearest spring that meets both windows', outcome: rateWanted(notebook, entry, end) }] },
   ]
 }
@@ -41,14 +42,14 @@ function againstFitted(notebook: Notebook, entry: Entry, end: End): string | und
   return comparison.agree === undefined ? by : `${by}, ${comparison.agree ? 'within' : 'more than'} twice the uncertainty`
 }
 
-function preloadAdvice(notebook: Notebook, entry: Entry, end: End): Outcome<{ text: string; about?: string }> {
-  const preload = preloadOf(notebook, entry, end)
+function preloadAdvice(notebook: Notebook, entry: Entry, end: End, units: DisplayUnits): Outcome<{ text: string; about?: string }> {
+  const preload = preloadOf(notebook, entry, end, units)
   if (isMissing(preload)) return preload
   const { plan } = preload
   const then = plan.needed === 'none' ? [] : [[plan.after.bikeMm, 'bike alone'] as const, [plan.after.riderMm, 'rider aboard'] as const]
-    .flatMap(([mm, who]) => (mm === undefined ? [] : [`${printNumber(mm, 1)} mm ${who}`]))
+    .flatMap(([mm, who]) => (mm === undefined ? [] : [`${sayIn(units)(mm, 'mm')} ${who}`]))
   const about = [...(then.length > 0 ? [`sag then: ${then.join(', ')}`] : []), ...plan.limits].join('; ')
-  return { text: preloadWords(preload), ...(about ? { about } : {}) }
+  return { text: preloadWords(preload, units), ...(about ? { about } : {}) }
 }
 
 function changeAtSpring(notebook: Notebook, entry: Entry, end: End): Outcome {
@@ -58,14 +59,15 @@ function changeAtSpring(notebook: Notebook, entry: Entry, end: End): Outcome {
 
 const verdicts = { fits: 'suits the load', tooSoft: 'too soft', tooStiff: 'too stiff', unknown: 'read again off the top stop' } as const
 
-function springWords(notebook: Notebook, entry: Entry, end: End): Outcome<{ text: string; about?: string }> {
+function springWords(notebook: Notebook, entry: Entry, end: End, units: DisplayUnits): Outcome<{ text: string; about?: string }> {
+  const say = sayIn(units)
   const judged = springVerdictOf(notebook, entry, end)
   if (isMissing(judged)) return judged
   const { verdict, preloadFirst, then, bikeSagThenMm } = judged
   const unsure = then.sure === false && verdict !== 'unknown' ? 'within the uncertainty it could be otherwise' : undefined
-  const first = preloadFirst && `with ${preloadFirst} preload first, the bike alone would sag ${printNumber(bikeSagThenMm, 1)} mm`
+  const first = preloadFirst && `with ${preloadFirst} preload first, the bike alone would sag ${say(bikeSagThenMm, 'mm')}`
   const wanted = found(springWantedOf(notebook, entry, end))
-  const sold = wanted && (verdict === 'tooSoft' || verdict === 'tooStiff') ? `${printNumber(wanted.rate.value, 1)} N/mm would meet both windows; the usual steps are ${[...new Set([wanted.sold.below, wanted.sold.above])].join(' and ')}` : undefined
+  const sold = wanted && (verdict === 'tooSoft' || verdict === 'tooStiff') ? `${say(wanted.rate.value, 'N/mm')} would meet both windows; the usual steps are ${[...new Set([wanted.sold.below, wanted.sold.above])].map((rate) => say(rate, 'N/mm')).join(' and ')}` : undefined
   const about = [first, unsure, sold].filter(Boolean).join('; ')
   return { text: `${verdicts[verdict]}${unsure ? ', perhaps' : ''}`, ...(about ? { about } : {}) }
 }

@@ -1,4 +1,5 @@
 import { slotKey, slotsOf, type Adjuster, type Slot } from '../adjusters/adjuster'
+import { fileUnits, shownUnit, type DisplayUnits } from '../notation/displayUnits'
 import { fields, type Field } from '../notebook/fields'
 import { settingRow, type Notebook } from '../notebook/notebook'
 import { computedRows } from './computed'
@@ -13,16 +14,16 @@ export type RowSource =
   | { row: Row; kind: 'computed'; computed: Computed }
 
 const assemblies = [['fork', 'Fork'], ['shock', 'Shock'], ['chassis', 'Chassis'], ['tyres', 'Tyres']] as const
-const fieldGroups = [['sag_front', 'Sag, front'], ['sag_rear', 'Sag, rear'], ['geometry', 'Geometry'], ['bounce', 'Bounce test'], ['day', 'The day'], ['change', 'The change'], ['ride', 'The ride']] as const
+const fieldGroups = [['sag_front', 'Sag, front'], ['sag_rear', 'Sag, rear'], ['springs', 'Springs and air'], ['loads', 'Loads'], ['geometry', 'Geometry'], ['bounce', 'Bounce test'], ['day', 'The day'], ['change', 'The change'], ['ride', 'The ride']] as const
 
-/** The rows of a notebook: its adjusters by where they sit, one row a leg, then what is measured, computed and told. */
-export function rowsOf(notebook: Notebook): RowSource[] {
+/** The rows of a notebook: its adjusters by where they sit, one row a leg, then what is measured, computed and told; computed ones in the units asked for. */
+export function rowsOf(notebook: Notebook, units = fileUnits): RowSource[] {
   const adjusters = [...notebook.adjusters.values()]
   return [
     ...assemblies.flatMap(([on, label]) => group(on, label, adjusters.filter((adjuster) => adjuster.on === on).flatMap(slotsOf).map(settingSource))),
     ...fieldGroups.flatMap(([name, label]) => group(name, label, [
       ...fields.filter((field) => field.group === name).map(fieldSource),
-      ...computedRows.filter((computed) => computed.group === name && (computed.wanted?.(notebook) ?? true)).map(computedSource),
+      ...computedRows.filter((computed) => computed.group === name && (computed.wanted?.(notebook) ?? true)).map((computed) => computedSource(computed, units)),
     ])),
   ]
 }
@@ -68,9 +69,9 @@ function fieldSource(field: Field): RowSource {
   }
 }
 
-function computedSource(computed: Computed): RowSource {
+function computedSource(computed: Computed, units: DisplayUnits): RowSource {
   const { key, label, detail, about } = computed
-  const unit = 'unit' in computed ? computed.unit : ''
+  const unit = 'unit' in computed ? shownUnit(computed.unit, units) : ''
   return {
     kind: 'computed', computed,
     row: {

@@ -4,6 +4,7 @@ import type { SchemaNode } from './schemaKeys'
 /** What a quantity may be in, by the name of its definition in the schema; a bare number has the first. */
 const dimensions: Record<string, readonly [Dimension, ...Dimension[]]> = {
   length: ['length'], mass: ['mass'], angle: ['angle'], pressure: ['pressure'], temperature: ['temperature'], stiffness: ['stiffness'],
+  volume: ['volume'],
   // Sag windows alone are plain amounts: mm, or a share of the travel.
   amount: ['length', 'share'],
 }

@@ -8,7 +8,7 @@ import { countsTable, unitsTable } from './unitsTable'
 
 /** The groups of the format that have a table of their own in its reference, by their path. */
 export const groups: readonly string[] = [
-  '', 'machine', 'machine.front', 'machine.rear', 'machine.front.targets', 'machine.geometry', 'machine.axle_loads', 'machine.axle_loads.bike', 'rider', 'adjusters.*',
+  '', 'machine', 'machine.front', 'machine.rear', 'machine.front.air', 'machine.front.spring', 'machine.front.stack', 'machine.front.targets', 'machine.geometry', 'machine.axle_loads', 'machine.axle_loads.bike', 'rider', 'adjusters.*',
   'entries.*', 'entries.*.sag', 'entries.*.sag.front', 'entries.*.sag.front.bike', 'entries.*.bounce', 'entries.*.bounce.front', 'entries.*.tyres', 'entries.*.conditions', 'entries.*.ride', 'accepted.*',
 ]
 

@@ -1,3 +1,4 @@
+import { derive, given } from '../working/derive'
 import { isMissing, type Outcome } from '../working/result'
 import { readLeverage, type LeverageFacts } from './leverage'
 
@@ -22,4 +23,14 @@ export function progressivity(facts: LeverageFacts | undefined, travelMm: number
   if (!top || !end) return { missing: [`a leverage table that reaches ${travelMm} mm of wheel travel`] }
   if (!(top.slope > 0)) return { missing: ['a leverage table that moves the shock from the start'] }
   return { ratioAtTop: top.slope, ratioAtEnd: end.slope, percent: (100 * (end.slope - top.slope)) / top.slope }
+}
+
+/** The same as a number with its working, percent. */
+export function ratioProgress({ ratioAtTop, ratioAtEnd }: Pick<Progressivity, 'ratioAtTop' | 'ratioAtEnd'>): Outcome {
+  return derive({
+    formula: 'progressivity = 100 · (end − top) / top', unit: '%',
+    from: { top: given('motion ratio, fully extended', '', ratioAtTop), end: given('motion ratio at the end of the travel', '', ratioAtEnd) },
+    by: ({ top, end }) => (100 * (end - top)) / top,
+    assumptions: ['a smooth curve through the measured leverage'], source: 'common practice, no source',
+  })
 }

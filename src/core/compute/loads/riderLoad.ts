@@ -17,7 +17,7 @@ export function weighedRiderLoad({ withRiderKg, withoutRiderKg }: { withRiderKg:
       without: given('this axle’s weight without the rider', 'kg', withoutRiderKg),
     },
     by: (kg) => kg.g * (kg.with - kg.without),
-    assumptions: ['the rider sits on the scales as for the readings of sag'],
+    assumptions: ['the rider sits on the scales as for the readings of sag', 'the scales are taken as exact'],
     source: 'statics: difference of two weighings',
   })
 }

@@ -14,6 +14,8 @@ export interface PreloadQuestion {
   /** Spring travel over sag: 1 for a fork read along its tubes. */
   motionRatio: number | undefined
   adjuster?: PreloadAdjuster
+  /** How a length is written in the limits; in mm by default. */
+  lengthWords?: (mm: number) => string
 }
 
 export interface PreloadPlan {
@@ -48,7 +50,7 @@ export function planPreload(question: PreloadQuestion): Outcome<PreloadPlan> {
   const sags = { bikeMm: question.bikeSagMm?.value, riderMm: question.riderSagMm?.value }
   const after = sagsAfter(sags, changeMm, motionRatio!)
   if (![after.bikeMm ?? 0, after.riderMm ?? 0].every(Number.isFinite)) return { missing: ['sags and a motion ratio that fit together'] }
-  return { for: aim.load, needed, toMiddle, ...(move ? { move } : {}), after, limits: findLimits(aim, after, move) }
+  return { for: aim.load, needed, toMiddle, ...(move ? { move } : {}), after, limits: findLimits(aim, after, move, question.lengthWords) }
 }
 
 interface Aim {
@@ -64,14 +66,16 @@ function findAim({ bikeSagMm, riderSagMm, bikeWindow, riderWindow }: PreloadQues
   return { missing: riderSagMm || bikeSagMm ? ['a window for the sag'] : ['a sag, with the rider or of the bike alone'] }
 }
 
-function findLimits({ load, window }: Aim, after: SagsAfter, move: AdjusterMove | undefined): string[] {
+const inMm = (mm: number): string => `${mm.toFixed(1)} mm`
+
+function findLimits({ load, window }: Aim, after: SagsAfter, move: AdjusterMove | undefined, say = inMm): string[] {
   const limits: string[] = []
   const sagMm = load === 'rider' ? after.riderMm! : after.bikeMm!
   const { where, byMm } = judgeSag({ value: sagMm }, window)
   if (move && move.shortMm > 0 && where !== 'within') {
-    limits.push(`the adjuster’s range ends ${byMm.toFixed(1)} mm of sag short: the spring is too ${where === 'above' ? 'soft' : 'stiff'}, or its spacer too ${where === 'above' ? 'short' : 'long'}`)
+    limits.push(`the adjuster’s range ends ${say(byMm)} of sag short: the spring is too ${where === 'above' ? 'soft' : 'stiff'}, or its spacer too ${where === 'above' ? 'short' : 'long'}`)
   } else if (where !== 'within') {
-    limits.push(`the adjuster’s steps are too coarse for the window: ${byMm.toFixed(1)} mm outside`)
+    limits.push(`the adjuster’s steps are too coarse for the window: ${say(byMm)} outside`)
   }
   if (after.toppingOut.includes('bike')) limits.push('the bike alone would stand on its top stop: the spring is too soft for this load')
   return limits
