@@ -7,6 +7,7 @@ import type { Notebook } from '../core/notebook/notebook'
 import { pairOf } from '../core/notebook/tree'
 import { rules } from '../core/rules'
 import type { Range, TextChange } from '../core/text'
+import { definitionsOf } from './defineAdjuster'
 import { blank, leaveBlank, type Filled } from './leaveBlank'
 
 /** Something to be done about a finding. */
@@ -27,7 +28,7 @@ export interface CodeAction {
 export function codeActions(notebook: Notebook, findings: readonly Finding[], { start, end }: Range): CodeAction[] {
   return findings.filter(({ range }) => range.start <= end && start <= range.end).flatMap((finding) => [
     ...carried(finding),
-    ...(notebook.broken || notebook.newer ? [] : [addReason, noteFact, accept].flatMap((make) => attempt(make, notebook, finding))),
+    ...(notebook.broken || notebook.newer ? [] : [addReason, noteFact, define, accept].flatMap((make) => attempt(make, notebook, finding))),
   ])
 }
 
@@ -36,13 +37,14 @@ function carried(finding: Finding): CodeAction[] {
   return fixes.map(({ title, changes }) => ({ title, finding, changes, preferred: fixes.length === 1 }))
 }
 
-type Make = (notebook: Notebook, finding: Finding) => ({ title: string } & Filled) | undefined
+type Made = { title: string } & Filled
+type Make = (notebook: Notebook, finding: Finding) => Made | readonly Made[] | undefined
 
 /** What an edit refuses, for an anchor or an odd way of writing, is not offered. */
 function attempt(make: Make, notebook: Notebook, finding: Finding): CodeAction[] {
   try {
-    const made = make(notebook, finding)
-    return made ? [{ ...made, finding, preferred: made.cursor !== undefined && !finding.fixes && finding.code.endsWith('reason') }] : []
+    const made = make(notebook, finding) ?? []
+    return [made].flat().map((each) => ({ ...each, finding, preferred: each.cursor !== undefined && !finding.fixes && finding.code.endsWith('reason') }))
   } catch (error) {
     if (error instanceof Refusal) return []
     throw error
@@ -71,6 +73,11 @@ function noteFact({ text, root, entries }: Notebook, { code, place }: Finding): 
   if (!setting || fact === undefined) return undefined
   const { id, label } = setting.adjuster
   return { title: `Note \`${fact}\` on ${label}, to convert it`, ...leaveBlank(setPath(text, root, ['adjusters', id, fact], blank, asProse), false) }
+}
+
+/** The definition of an adjuster that is set and not defined, for each thing it can be. */
+function define(notebook: Notebook, { code, place }: Finding): ReturnType<Make> {
+  return code === 'unknown-adjuster' && place?.row !== undefined ? definitionsOf(notebook, place.row.replace(/^settings\//, '')) : undefined
 }
 
 /** What a rule finds can be accepted, for a reason; what reading tells cannot. */

@@ -1,5 +1,6 @@
 import assert from 'node:assert/strict'
 import { readdirSync, readFileSync } from 'node:fs'
+import { controls } from '../../src/core/adjusters/controls'
 import { readNotebook } from '../../src/core/notebook/readNotebook'
 import { checkNotebook } from '../../src/core/rules/checkNotebook'
 import { applyChanges } from '../../src/core/text'
@@ -76,6 +77,52 @@ describe('codeActions', () => {
       const after = applyChanges(text, action.changes)
       assert.equal(`${after.slice(0, action.cursor)}|${after.slice(action.cursor)}`.split('\n')[3]!.slice(-43), 'tool: flat screwdriver, clicks_per_turn: |}')
     })
+  })
+
+  describe('an adjuster that is set and not defined', () => {
+    const defines = (source: string) => actionsAt(source).actions.map(({ title }) => title).filter((title) => title.startsWith('Define'))
+    /** What is written under `adjusters` by taking an offer, the cursor as `|`. */
+    const defined = (source: string, title: string) => {
+      const { text, actions } = actionsAt(source)
+      const action = actions.find((each) => each.title === title)
+      assert.ok(action, `‘${title}’ is offered among ${actions.map((each) => each.title).join('; ')}`)
+      const after = applyChanges(text, action.changes)
+      const findings = checkNotebook(readNotebook(after))
+      assert.ok(!findings.some(({ code }) => code === 'unknown-adjuster'))
+      const shown = action.cursor === undefined ? after : `${after.slice(0, action.cursor)}|${after.slice(action.cursor)}`
+      return { line: shown.slice(shown.indexOf('left_air:'), shown.indexOf('entries:')).split('\n')[1]!.trim(), codes: findings.map(({ code }) => code).filter((code) => code === 'wrong-shape') }
+    }
+
+    it('is defined at once where its name and its value say all there is to say', () => {
+      const source = entry('settings: {shock_comp|ression: 9 clicks out}\n')
+      assert.deepEqual(defines(source), ['Define ‘shock_compression’: compression damping, in clicks'])
+      assert.equal(actionsAt(source).actions.find(({ title }) => title.startsWith('Define'))!.preferred, true)
+      assert.deepEqual(defined(source, 'Define ‘shock_compression’: compression damping, in clicks'), { line: 'shock_compression: {on: shock, controls: compression, counts: clicks}', codes: [] })
+    })
+    it('is asked what it counts in where no unit is written', () =>
+      assert.deepEqual(defined(entry('settings: {shock_comp|ression: 9 out}\n'), 'Define ‘shock_compression’ as compression damping'), { line: 'shock_compression: {on: shock, controls: compression, counts: |}', codes: ['wrong-shape'] }))
+    it('is asked whether it is in both legs where one value is written at the fork', () => {
+      const source = entry('settings: {fork_comp|ression: 9 clicks out}\n')
+      assert.deepEqual(defines(source), ['Define ‘fork_compression’, in both legs, as compression damping', 'Define ‘fork_compression’, just one, as compression damping'])
+      assert.equal(defined(source, defines(source)[0]!).line, 'fork_compression: {on: fork, legs: [left, right], controls: compression, counts: clicks}')
+      assert.equal(defined(source, defines(source)[1]!).line, 'fork_compression: {on: fork, controls: compression, counts: clicks}')
+    })
+    it('is asked where it sits first, where its name says neither', () =>
+      assert.deepEqual(defined(entry('settings: {red_kn|ob: 9}\n'), 'Define ‘red_knob’ as steering damping'), { line: 'red_knob: {on: |, controls: steering_damper}', codes: ['wrong-shape'] }))
+    it('is offered as each thing it can be where its name leaves a doubt', () => {
+      assert.deepEqual(defines(entry('settings: {fork_s|ide: 2 bar}\n')), ['Define ‘fork_side’ as air pressure, main chamber', 'Define ‘fork_side’ as air pressure, balance chamber'])
+      assert.equal(defines(entry('settings: {red_kn|ob: 9}\n')).length, controls.length)
+    })
+    it('is offered beside the name that was probably meant', () =>
+      assert.deepEqual(actionsAt(entry('settings: {shock_re|boun: 9 clicks out}\n')).actions.map(({ title }) => title).slice(0, 2), ['Write ‘shock_rebound’', 'Define ‘shock_reboun’ as spring preload']))
+    it('is not offered for a name that could be no key, nor where a list stands in place of the adjusters', () => {
+      assert.deepEqual(defines(entry('settings: {"knob, l|eft": 9}\n')), [])
+      assert.deepEqual(defines('format: 1\nadjusters: []\nentries:\n  - settings: {shock_re|bound: 9 clicks out}\n'), [])
+    })
+    it('is defined in a notebook that has no adjusters yet', () =>
+      checkTaken('format: 1\nentries:\n  - settings: {shock_re|bound: 9 clicks out}\n', 'Define ‘shock_rebound’: rebound damping, in clicks', 'adjusters:\n  shock_rebound: {on: shock, controls: rebound, counts: clicks}\n'))
+    it('is defined with the line ends of Windows', () =>
+      checkTaken('format: 1\r\nentries:\r\n  - settings: {shock_re|bound: 9 clicks out}\r\n', 'Define ‘shock_rebound’: rebound damping, in clicks', 'adjusters:\r\n  shock_rebound: {on: shock, controls: rebound, counts: clicks}\r\n'))
   })
 
   it('offers only what is carried in a newer format', () => {

@@ -1,6 +1,6 @@
 import { printNumber } from '../notation/amount'
-import { isCount } from '../notation/units'
 import { usualHigherIs, type Adjuster } from './adjuster'
+import { suitsUnit } from './controls'
 
 /** What a notebook said of an adjuster besides what was made of it. */
 export interface Said {
@@ -21,10 +21,8 @@ export function findContradiction(adjuster: Adjuster, said: Said): string | unde
   return unsuited(adjuster) ?? twoScales(said) ?? noEnds(adjuster, said) ?? againstItself(adjuster, said) ?? coarseStep(adjuster) ?? ratios(adjuster)
 }
 
-/** What is turned can be counted in any way, a numbered dial included; what is measured has its own kinds of unit. */
 function unsuited({ control, counts }: Adjuster): string | undefined {
-  const isTurned = control.counted !== undefined && isCount(counts)
-  return isTurned || control.suits.includes(counts.dimension) ? undefined : `${control.words} cannot be counted in ${counts.symbol}`
+  return suitsUnit(control, counts) ? undefined : `${control.words} cannot be counted in ${counts.symbol}`
 }
 
 function twoScales({ counted, higherIs }: Said): string | undefined {

@@ -1,5 +1,5 @@
 import type { End } from '../notation/position'
-import type { Dimension } from '../notation/units'
+import { isCount, type Dimension, type Unit } from '../notation/units'
 
 /**
  * What an adjuster can control: one row a thing. A new kind of adjuster is a row here, its name in the schema's
@@ -77,6 +77,11 @@ export const controls: readonly Control[] = [
 ]
 
 const byName = new Map(controls.map((control) => [control.name, control]))
+
+/** Whether a thing can be counted so. What is turned can be counted in any way, a numbered dial included; what is measured has its own kinds of unit. */
+export function suitsUnit({ counted, suits }: Control, unit: Unit): boolean {
+  return (counted !== undefined && isCount(unit)) || suits.includes(unit.dimension)
+}
 
 export function findControl(name: string): Control | undefined {
   return byName.get(name)

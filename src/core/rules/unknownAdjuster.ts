@@ -1,8 +1,12 @@
+import type { Fix } from '../finding'
+import { addAdjuster } from '../notebook/edits/addAdjuster'
+import { offer } from '../notebook/edits/offer'
+import { writeInstead } from '../notebook/edits/writeInstead'
+import { guessAdjuster } from '../notebook/guessAdjuster'
 import { settingRow, type Entry, type Notebook } from '../notebook/notebook'
 import { nodeAt, pairOf, type TreeNode } from '../notebook/tree'
 import { meantName } from './meantName'
 import type { EntryRule, Report } from './rule'
-import { writeInstead } from '../notebook/edits/writeInstead'
 
 export const unknownAdjuster: EntryRule = {
   code: 'unknown-adjuster',
@@ -15,7 +19,8 @@ export const unknownAdjuster: EntryRule = {
   },
 }
 
-function report(strangers: Entry['strangers'], entry: Entry, { root, adjusters, text }: Notebook): Report[] {
+function report(strangers: Entry['strangers'], entry: Entry, notebook: Notebook): Report[] {
+  const { root, adjusters, text } = notebook
   // An adjuster may be defined and yet lack what it takes to read its positions; its own place says so.
   const defined = namesIn(nodeAt(root, ['adjusters']))
   // A name that is set here already would stand here twice.
@@ -24,10 +29,18 @@ function report(strangers: Entry['strangers'], entry: Entry, { root, adjusters, 
   return strangers.filter(({ name }) => !defined.has(name)).map(({ name, key }) => {
     const meant = meantName(name, free)
     const hint = meant ? `did you mean ${meant}?` : 'define it under `adjusters` first'
-    return { message: `this machine has no adjuster ‘${name}’: ${hint}`, range: key.range, row: settingRow(name), fixes: meant ? writeInstead(text, key, meant) : [] }
+    const fixes = [...(meant ? writeInstead(text, key, meant) : []), ...defineFix(notebook, name)]
+    return { message: `this machine has no adjuster ‘${name}’: ${hint}`, range: key.range, row: settingRow(name), fixes }
   })
 }
 
 function namesIn(node: TreeNode | undefined): ReadonlySet<string> {
   return new Set(node?.kind === 'map' ? node.pairs.map(({ key }) => key.text) : [])
+}
+
+/** Only where its name says what it is, and the way it is written the rest; what leaves a doubt is asked for by the editor. */
+function defineFix(notebook: Notebook, name: string): Fix[] {
+  const { on, legs, control, counts } = guessAdjuster(notebook, name)
+  if (!on || !legs || !control || !counts) return []
+  return offer(`Define ‘${name}’: ${control.words}, in ${counts.symbol}`, () => addAdjuster(notebook, { id: name, on, legs, controls: control.name, counts: counts.symbol }))
 }

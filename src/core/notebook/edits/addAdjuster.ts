@@ -4,13 +4,13 @@ import { pairOf } from '../tree'
 import { Refusal, setPath } from './setPath'
 import { proseText } from './writeScalar'
 
-/** What must be known of an adjuster; the rest can be written beside it in the text. */
+/** What is known of an adjuster; what it counts in must be added where it is not, and the rest can be written beside it in the text. */
 export interface NewAdjuster {
   id: string
   on: string
   legs: readonly string[]
   controls: string
-  counts: string
+  counts?: string
   /** In its own count, as typed; empty where nobody counted yet. */
   range?: string
 }
@@ -31,7 +31,7 @@ export function addAdjuster({ text, root, adjusters }: Notebook, { id, on, legs,
     `on: ${word(on)}`,
     ...(legs.length > 0 ? [`legs: [${legs.map(word).join(', ')}]`] : []),
     `controls: ${word(controls)}`,
-    `counts: ${word(counts)}`,
+    ...(counts === undefined ? [] : [`counts: ${word(counts)}`]),
     ...(range.trim() === '' ? [] : [`range: ${Number(range)}`]),
   ]
   return setPath(text, root, ['adjusters', name], '', () => `{${facts.join(', ')}}`)
