@@ -16,6 +16,7 @@ module.exports = {
     forbid('yaml-only-in-notebook', '^src/(core/(?!notebook)|language|editor|cli)|^webview', 'node_modules/yaml/'),
     forbid('notation-is-plain', '^src/core/notation', '^src/core/(notebook|adjusters|compute|rules|compare|grid)'),
     forbid('compute-is-plain', '^src/core/compute', '^src/core/(notebook|rules|compare|grid)'),
+    forbid('logs-know-no-notebook', '^src/core/logs', '^src/core/(notebook|derived|rules|compare|grid|card|advice|export)'),
     forbid('notebook-below-rules', '^src/core/notebook', '^src/core/(rules|compare|grid)'),
     forbid('toolkit-in-one-module', '^webview/(?!controls)', 'webview-ui-toolkit'),
   ],

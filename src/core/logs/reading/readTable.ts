@@ -1,0 +1,141 @@
+import type { LogProblem } from '../problem'
+import { byteOf, carriageReturn, hash, lineFeed } from './bytes'
+import type { Dialect } from './dialect'
+import { fieldScanner } from './fieldScanner'
+import { notPlain, plainNumbers } from './plainNumbers'
+import { countOne, emptyTally, type Tally } from './tally'
+import { longestLine, wholeLines } from './wholeLines'
+
+/** A column that is wanted: its place in the table, from 0, and whether it holds times of day. */
+export interface Wanted {
+  column: number
+  clock?: boolean
+}
+
+/** Some rows of the wanted columns, in the order they were wanted. The arrays are used again for the next rows. */
+export interface RowBlock {
+  rows: number
+  slots: readonly Float64Array[]
+  /** The line of the file each row stands in, from 1. */
+  lines: Float64Array
+}
+
+export interface TableReader {
+  /** Takes the next bytes of the file, from its first byte on. */
+  feed: (chunk: Uint8Array) => void
+  end: () => void
+  tally: Tally
+  /** Set where the rest is not worth reading; nothing is emitted from then on. */
+  problem: () => LogProblem | undefined
+}
+
+/** Rows in a block: its columns stay in the processor's first caches. */
+export const blockRows = 2048
+
+/** So many lines may be of another width before the whole is doubted, and this share of them. */
+const raggedAllowed = { lines: 20, share: 0.05 }
+
+/**
+ * Reads a table from bytes as they come, into blocks of numbers; memory does not grow with the file. What is no number is
+ * NaN and counted. A line with another number of fields is left out and counted; too many of them end the reading.
+ */
+export function readTable(dialect: Dialect, wanted: readonly Wanted[], emit: (block: RowBlock) => void): TableReader {
+  const tally = emptyTally(wanted.length)
+  const scanner = rowScanner(dialect, wanted, tally, emit)
+  const lines = wholeLines(scanner.scan, dialect.quoted)
+  let skip = dialect.dataOffset
+  let tooLong: LogProblem | undefined
+  return {
+    tally,
+    feed(chunk) {
+      if (tooLong || scanner.problem()) return
+      const from = Math.min(skip, chunk.length)
+      skip -= from
+      if (from < chunk.length && !lines.feed(from === 0 ? chunk : chunk.subarray(from))) tooLong = endless(scanner.line(), dialect)
+    },
+    end() {
+      tally.cutLastLine = lines.rest().some((byte) => byte > 32)
+      scanner.flush()
+    },
+    problem: () => tooLong ?? scanner.problem(),
+  }
+}
+
+function endless(line: number, { quoted }: Dialect): LogProblem {
+  return { line, message: `this line is longer than ${longestLine >> 20} MB${quoted ? '; a quote is opened and never closed, or' : ':'} it is no line of a log` }
+}
+
+/** Reads whole lines into blocks. */
+function rowScanner(dialect: Dialect, wanted: readonly Wanted[], tally: Tally, emit: (block: RowBlock) => void) {
+  const width = dialect.columns.length
+  const slotOf = Int32Array.from({ length: width }, (_, column) => wanted.findIndex((each) => each.column === column))
+  const slots = wanted.map(() => new Float64Array(blockRows))
+  const lines = new Float64Array(blockRows)
+  const fields = fieldScanner(dialect, wanted.map(({ clock }) => clock === true), tally)
+  const read = plainNumbers({ separator: byteOf(dialect.separator), decimal: byteOf(dialect.decimal) })
+  let [row, line] = [0, dialect.dataLine]
+  let problem: LogProblem | undefined
+
+  function flush(): void {
+    tally.rows += row
+    const rows = row
+    row = 0
+    if (rows > 0 && !problem) emit({ rows, slots, lines })
+  }
+
+  /** A row, from its first byte; returns the place behind its line end. */
+  function scanRow(bytes: Uint8Array, begin: number): number {
+    let at = begin
+    let column = 0
+    let last = at
+    do {
+      last = at
+      const slot = column < width ? slotOf[column]! : -1
+      if (slot < 0) at = fields.skip(bytes, at)
+      else {
+        const into = slots[slot]!
+        const end = read(bytes, at, into, row)
+        at = end === notPlain ? fields.readSlowly(bytes, at, { into, row, slot, line }) : end
+      }
+      column++
+    } while (bytes[at++] !== lineFeed)
+    // A separator at the very end of the line opens no column.
+    if (column === width || (column === width + 1 && isBlank(bytes, last, at))) lines[row++] = line
+    else ragged(column)
+    return at
+  }
+
+  function ragged(found: number): void {
+    countOne(tally.ragged, line)
+    if (tally.ragged.times > raggedAllowed.lines && tally.ragged.times > raggedAllowed.share * (tally.rows + row)) {
+      problem = { line, message: `${found} fields, and there are ${width} columns; ${tally.ragged.times} lines are so, the first is line ${tally.ragged.firstLine}` }
+    }
+  }
+
+  function scan(bytes: Uint8Array, from: number, to: number): void {
+    for (let at = from; at < to && !problem;) {
+      const first = bytes[at]!
+      const begin = at
+      if (first === hash || first === lineFeed || first === carriageReturn) {
+        tally.remarks++
+        at = bytes.indexOf(lineFeed, at) + 1
+      } else at = scanRow(bytes, at)
+      line += dialect.quoted ? lineEnds(bytes, begin, at) : 1
+      if (row === blockRows) flush()
+    }
+  }
+
+  return { scan, flush, problem: () => problem, line: () => line }
+}
+
+/** How many lines a row takes: more than one where a line end stands inside quotes. */
+function lineEnds(bytes: Uint8Array, from: number, to: number): number {
+  let ends = 0
+  for (let at = from; at < to; at++) if (bytes[at] === lineFeed) ends++
+  return ends
+}
+
+function isBlank(bytes: Uint8Array, from: number, to: number): boolean {
+  for (let at = from; at < to; at++) if (bytes[at]! > 32) return false
+  return true
+}
