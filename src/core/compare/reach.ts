@@ -8,6 +8,7 @@ import { printPosition } from '../notation/position'
 import { isSame } from '../rules/standings'
 import type { SlotPair } from './pairSlots'
 import type { State } from './settingRow'
+import { whyNoCount } from './whyNoCount'
 
 /** Nothing to do; a way from one count to another, in the wanted side's own count; or why there is none, and what to do. */
 export type Reach = { stays: true } | { from: number; to: number } | { why: string; instead: string }
@@ -25,7 +26,7 @@ export function reach({ left, right }: SlotPair, now: State, wanted: State): Rea
   const beyond = beyondRange(adjuster, to)
   if (beyond) return beyond
   if (writtenNow === undefined) return { why: 'where it stands now is not recorded', instead: setFromItsEnd(adjuster, to) }
-  if (from?.count === undefined) return { why: `where it stands now, ‘${writtenNow}’, is no count of this adjuster: ${from ? `it needs ${from.missing}` : whyNoCount(left!, now)}`, instead: setFromItsEnd(adjuster, to) }
+  if (from?.count === undefined) return { why: `where it stands now, ‘${writtenNow}’, is no count of this adjuster: ${from ? `it needs ${from.missing}` : whyNoCount(left!, now.entry)}`, instead: setFromItsEnd(adjuster, to) }
   return isBeyond(adjuster, from.count) ? { why: `it is recorded at ${positionWords(adjuster, from.count)}, beyond its end, so that is no place to count from`, instead: setFromItsEnd(adjuster, to) } : { from: from.count, to }
 }
 
@@ -43,16 +44,9 @@ function unknownGoal(right: Slot | undefined, stands: string): Reach {
 
 function noCount(slot: Slot, wanted: State): Reach {
   return {
-    why: `where it should stand, ‘${written(slot, wanted)}’, is no count of this adjuster: ${whyNoCount(slot, wanted)}`,
+    why: `where it should stand, ‘${written(slot, wanted)}’, is no count of this adjuster: ${whyNoCount(slot, wanted.entry)}`,
     instead: 'Set it by hand to what is written, and mend the notebook.',
   }
-}
-
-/** Why a written position is no count: it cannot be read, or a fact is missing. */
-function whyNoCount(slot: Slot, { entry }: State): string {
-  const reading = entry.state.get(slotKey(slot.adjuster.id, slot.leg))?.setting.reading
-  if (reading?.value === undefined) return reading?.problem ?? 'it cannot be read'
-  return `it needs ${ownCount(reading.value, slot.adjuster).missing}`
 }
 
 function beyondRange(adjuster: Adjuster, to: number): Reach | undefined {

@@ -1,7 +1,7 @@
 import type { Adjuster, Slot } from '../adjusters/adjuster'
 import { slotKey } from '../adjusters/adjuster'
 import { changeWords, meansOf } from '../adjusters/changeWords'
-import { ownCount, ownPosition } from '../adjusters/convert'
+import { ownCount, ownPosition, type Conversion } from '../adjusters/convert'
 import { shareAt, spanOf } from '../adjusters/share'
 import { countAt } from '../derived/countAt'
 import { cellOf } from '../grid/cells'
@@ -12,6 +12,7 @@ import { settingRow as rowKey, type Entry, type Notebook } from '../notebook/not
 import { countOf, isSame } from '../rules/standings'
 import type { Change, CompareCell, CompareRow } from './comparison'
 import type { SlotPair } from './pairSlots'
+import { whyNoCount } from './whyNoCount'
 
 /** A notebook and the entry of it that is compared. */
 export interface State {
@@ -81,15 +82,23 @@ function isAbsolute(left: Adjuster, right: Adjuster): boolean {
 /** In the right side's own count, which the left one's is read in. */
 function onOneScale(a: Standing, b: Standing): Judgement {
   const { adjuster } = b.slot
-  const before = a.count === undefined ? { missing: 'a position that can be read' } : ownCount(ownPosition(a.count, a.slot.adjuster), adjuster)
+  const before = inCountOf(b, a)
   if (before.count === undefined || b.count === undefined) {
-    const same = writtenIn(a) === writtenIn(b) && a.slot.adjuster.counts === adjuster.counts && a.slot.adjuster.end === adjuster.end
-    if (same) return { different: false }
-    return { different: true, incomparable: `These cannot be set against each other in one count: it needs ${before.missing ?? 'a position that can be read'}.` }
+    const isSameCounting = a.slot.adjuster.counts === adjuster.counts && a.slot.adjuster.end === adjuster.end
+    if (writtenIn(a) === writtenIn(b) && isSameCounting) return { different: false }
+    const why = b.count === undefined ? whyNoCount(b.slot, b.state.entry) : before.missing
+    return { different: true, incomparable: `These cannot be set against each other in one count: ${why}.` }
   }
   const by = b.count - before.count
   if (isSame(b.count, before.count)) return { different: false }
   return { different: true, change: { ...inOwnCount(adjuster, by), ...sizeOf(adjuster, by, a, b) } }
+}
+
+/** What one side stands at, in the count of the other's adjuster. */
+function inCountOf({ slot: { adjuster } }: Standing, from: Standing): Conversion {
+  if (from.count === undefined) return { missing: whyNoCount(from.slot, from.state.entry) }
+  const converted = ownCount(ownPosition(from.count, from.slot.adjuster), adjuster)
+  return converted.count === undefined ? { missing: `it needs ${converted.missing}` } : converted
 }
 
 function inOwnCount(adjuster: Adjuster, by: number): Pick<Change, 'words' | 'by' | 'direction' | 'gives'> {
@@ -103,7 +112,7 @@ function sizeOf(adjuster: Adjuster, by: number, a: Standing, b: Standing): Pick<
     const share = (100 * Math.abs(by)) / span
     return { share: meansOf(adjuster, by) === 'more' ? share : -share, size: Math.min(1, share / 100), sizeIs: 'range' }
   }
-  const seen = [...recorded(a), ...recorded(b)]
+  const seen = [a, b].flatMap((side) => recorded(side).flatMap((count) => inCountOf(b, { ...side, count }).count ?? []))
   const width = Math.max(...seen) - Math.min(...seen)
   return width > 0 ? { size: Math.min(1, Math.abs(by) / width), sizeIs: 'record' } : {}
 }

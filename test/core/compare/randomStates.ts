@@ -12,6 +12,8 @@ export interface RandomMachine {
   key: string
   text: string
   notebook: Notebook
+  /** What a failing test prints. */
+  [fc.toStringMethod]: () => string
 }
 
 const tape = fc.array(fc.nat(9999), { minLength: 200, maxLength: 200 })
@@ -20,6 +22,9 @@ const tape = fc.array(fc.nat(9999), { minLength: 200, maxLength: 200 })
 export function machinesOf(architecture: Architecture): fc.Arbitrary<RandomMachine> {
   return tape.map((numbers) => randomMachine(architecture, new Choices(numbers)))
 }
+
+/** How often a property is tried, and from where; `DETENT_RUNS=20` and `DETENT_SEED=1` as in the other random tests. */
+export const trials = (count: number) => ({ numRuns: count * Number(process.env['DETENT_RUNS'] ?? 1), seed: Number(process.env['DETENT_SEED'] ?? 20260418), endOnFailure: true })
 
 export { architectures }
 
@@ -30,7 +35,7 @@ function randomMachine(architecture: Architecture, choices: Choices): RandomMach
   const { adjusters } = readNotebook(facts)
   const states = ['a', 'b', 'c'].map((id) => [`  - id: ${id}`, '    date: 2026-04-18', ...settingsOf([...adjusters.values()], choices)])
   const text = `${facts.slice(0, facts.indexOf('entries:'))}entries:\n${states.flat().join('\n')}\n`
-  return { key: architecture.key, text, notebook: readNotebook(text) }
+  return { key: architecture.key, text, notebook: readNotebook(text), [fc.toStringMethod]: () => text.slice(text.indexOf('adjusters:')) }
 }
 
 /** Range, ratios and the like, as a notebook may have noted them or not; and which way it closes. */

@@ -34,7 +34,7 @@ export function turnByText(machine: Machine, text: string, notebook: Notebook): 
     const bring = /^ {8}Bring it from .* to (.*) \(/.exec(line)
     if (tick) waiting.push({ slot: slotKey(adjuster!.id, tick[1] as 'left'), amount: tick[2]! })
     else if (way) {
-      for (const { slot, amount } of waiting) turn(after, slot, adjuster!, amount, way[1]!, way[2]!)
+      for (const { slot, amount } of waiting) after.set(slot, after.get(slot)! + movementOf(adjuster!, amount, { seen: way[1]!, words: way[2]! }))
       waiting = []
     } else if (bring) {
       for (const { slot } of waiting) after.set(slot, readPosition(bring[1]!, true).value!.amount)
@@ -47,12 +47,13 @@ export function turnByText(machine: Machine, text: string, notebook: Notebook): 
 const seenFrom: Record<string, Facing> = { above: 'up', below: 'down', 'the front of the machine': 'front', 'behind the machine': 'rear', 'the machine’s left': 'left', 'the machine’s right': 'right' }
 const across: Record<Facing, Facing> = { up: 'down', down: 'up', front: 'rear', rear: 'front', left: 'right', right: 'left' }
 
-function turn(machine: Machine, slot: string, adjuster: Adjuster, amount: string, seen: string, words: string): void {
-  const from = Object.keys(seenFrom).find((place) => words.includes(`from ${place}`) || words.includes(`at it from ${place}`) || words.endsWith(`${place},`))
+/** By how much a count changes when the adjuster is turned so, as the metal has it. */
+function movementOf(adjuster: Adjuster, amount: string, { seen, words }: { seen: string; words: string }): number {
+  const from = Object.keys(seenFrom).find((place) => words.includes(`from ${place}`) || words.endsWith(`${place},`))
   const looksAtBack = from !== undefined && adjuster.faces !== undefined && across[adjuster.faces] === seenFrom[from]
   const facingIt = looksAtBack ? (seen === 'clockwise' ? 'anticlockwise' : 'clockwise') : seen
   const goesIn = facingIt === adjuster.closes
   const size = Math.abs(readPosition(amount.replace(/^[+−]/, ''), true).value!.amount)
-  const rises = adjuster.end === undefined ? (adjuster.higherIs === 'more') === goesIn : adjuster.end === 'open' === goesIn
-  machine.set(slot, machine.get(slot)! + (rises ? size : -size))
+  const rises = adjuster.end === undefined ? (adjuster.higherIs === 'more') === goesIn : (adjuster.end === 'open') === goesIn
+  return rises ? size : -size
 }

@@ -5,10 +5,10 @@ import { turnListText } from '../../../src/core/compare/turnListText'
 import { readNotebook } from '../../../src/core/notebook/readNotebook'
 import type { Notebook } from '../../../src/core/notebook/notebook'
 import { ternSketch } from '../derived/ternSketch'
-import { architectures, machinesOf } from './randomStates'
+import { architectures, machinesOf, trials } from './randomStates'
 import { standingIn, turnByText, type Machine } from './theMachine'
 
-const runs = 25 * Number(process.env['DETENT_RUNS'] ?? 1)
+const runs = 15
 const entry = (notebook: Notebook, key: string) => notebook.entries.find((each) => each.key === key)!
 const between = (notebook: Notebook, from: string, to: string) => turnList({ notebook, entry: entry(notebook, from), file: 'x' }, { notebook, entry: entry(notebook, to), file: 'x' })
 
@@ -30,7 +30,7 @@ describe('the turn list', () => {
         const atB = turnByText(a, turnListText(there), notebook)
         assertStands(atB, b, 0.002)
         assertStands(turnByText(atB, turnListText(between(notebook, 'b', 'a')), notebook), a, 0.004)
-      }), { numRuns: runs })
+      }), trials(runs))
       assert.ok(turned > runs, 'there was something to turn')
     })
   }
@@ -44,7 +44,7 @@ describe('the turn list', () => {
         assert.equal(toCount, b.get(slot))
         assert.ok(Math.abs(by) > 1e-6, 'what stays is left out')
       }
-    }), { numRuns: runs * 2 })
+    }), trials(runs))
   })
 
   it('is empty from a state to itself', () => {
@@ -52,7 +52,7 @@ describe('the turn list', () => {
       const list = between(notebook, 'a', 'a')
       assert.deepEqual([list.groups, list.cannot, list.cautions], [[], [], []])
       assert.match(turnListText(list), /Nothing to turn: it stands there already\./)
-    }), { numRuns: runs })
+    }), trials(runs))
   })
 
   const list = (text: string, from = 'as-found', to = 'run-1') => between(readNotebook(text), from, to)

@@ -1,0 +1,10 @@
+import { slotKey, type Slot } from '../adjusters/adjuster'
+import { ownCount } from '../adjusters/convert'
+import type { Entry } from '../notebook/notebook'
+
+/** Why what is written for a slot is no count of its adjuster: it cannot be read, or a fact is missing. @example 'it needs clicks_per_turn' */
+export function whyNoCount({ adjuster, leg }: Slot, entry: Entry): string {
+  const reading = entry.state.get(slotKey(adjuster.id, leg))?.setting.reading
+  if (reading?.value === undefined) return reading?.problem ?? 'it is not recorded'
+  return `it needs ${ownCount(reading.value, adjuster).missing}`
+}
