@@ -3,6 +3,7 @@ import { acceptedForNothing } from './acceptFindings'
 import { acceptedWithoutReason } from './acceptedWithoutReason'
 import { adjusterContradiction } from './adjusterContradiction'
 import { adjusterCrept } from './adjusterCrept'
+import { altitudeWithoutUnit } from './altitudeWithoutUnit'
 import { belowZero } from './belowZero'
 import { beyondRange } from './beyondRange'
 import { bottomed } from './bottomed'
@@ -19,6 +20,7 @@ import { legsDiffer } from './legsDiffer'
 import { leverageNotRising } from './leverageNotRising'
 import { newerFormat } from './newerFormat'
 import { noReason } from './noReason'
+import { noRoomForAir } from './noRoomForAir'
 import { parentLoop } from './parentLoop'
 import { riderAddsNothing } from './riderAddsNothing'
 import { riderSagBelowStatic } from './riderSagBelowStatic'
@@ -38,6 +40,7 @@ import { unreadableDate } from './unreadableDate'
 import { unreadablePosition } from './unreadablePosition'
 import { unreadableValue } from './unreadableValue'
 import { unusableWindow } from './unusableWindow'
+import { unusualSteering } from './unusualSteering'
 import { wheelRateMismatch } from './wheelRateMismatch'
 import { wrongEnd } from './wrongEnd'
 import { wrongUnit } from './wrongUnit'
@@ -49,7 +52,7 @@ export const rules: readonly Rule[] = [
   severalChanges, noReason,
   sagLongerThanExtended, riderSagBelowStatic, sagBeyondTravel, sagLengthsSwapped, staticSagWindow, riderSagWindow, unusableWindow,
   frictionBand, wheelRateMismatch, bottomed,
-  impossibleFigure, riderAddsNothing, leverageNotRising, geometryContradiction, swingsGrow,
+  impossibleFigure, riderAddsNothing, leverageNotRising, geometryContradiction, unusualSteering, noRoomForAir, altitudeWithoutUnit, swingsGrow,
   unreadablePosition, unreadableValue, unreadableDate,
   unknownAdjuster, unknownLeg, unknownKey,
   adjusterContradiction,
