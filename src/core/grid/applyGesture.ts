@@ -5,6 +5,7 @@ import { acceptFinding } from '../notebook/edits/acceptFinding'
 import { addAdjuster } from '../notebook/edits/addAdjuster'
 import { composeChanges } from '../notebook/edits/composeChanges'
 import { addEntry, removeEntry, renameEntry } from '../notebook/edits/entries'
+import { returnTo } from '../notebook/edits/returnTo'
 import { asFigure, asProse, clearPath, Refusal, setPath } from '../notebook/edits/setPath'
 import type { Notebook } from '../notebook/notebook'
 import { readNotebook } from '../notebook/readNotebook'
@@ -42,6 +43,7 @@ function answer(notebook: Notebook, findings: readonly Finding[], gesture: Gestu
     case 'clearCells': return { changes: inRounds(notebook, gesture.cells, clearOne) }
     case 'setHeader': return { changes: setHeader(notebook, gesture) }
     case 'addEntry': return newEntry(notebook, gesture)
+    case 'returnTo': return goBack(notebook, gesture)
     case 'removeEntry': return { changes: removeEntry(notebook, entryAt(notebook, gesture.column)) }
     case 'annotate': return { changes: annotate(notebook, gesture) }
     case 'applyFix': return applyFix(findings[gesture.finding], gesture.fix)
@@ -85,9 +87,7 @@ function setHeader(notebook: Notebook, { column, field, text }: Extract<Gesture,
 }
 
 function newEntry(notebook: Notebook, { after, id, date, reason }: Extract<Gesture, { kind: 'addEntry' }>): Answer {
-  const taken = new Set(notebook.entries.flatMap((entry) => (entry.id ? [entry.id.value] : [])))
-  const wanted = id?.trim().replace(/\s+/g, ' ') || suggestId(notebook)
-  if (taken.has(wanted)) return { refused: `‘${wanted}’ names another entry already` }
+  const wanted = freeId(notebook, id)
   const parent = after === undefined ? undefined : entryAt(notebook, after)
   const isLast = parent === undefined || parent === notebook.entries.at(-1)
   if (!isLast && !parent.id) return { refused: 'only an entry with an id can be come from; give it one first' }
@@ -97,8 +97,21 @@ function newEntry(notebook: Notebook, { after, id, date, reason }: Extract<Gestu
     ...(reason?.trim() ? { reason } : {}),
     ...(notebook.entries.length === 0 ? { asFound: true } : {}),
   })
-  const row = rowsOf(notebook).find(({ kind }) => kind !== 'group')?.row.key ?? ''
-  return { changes, reveal: { column: wanted, row } }
+  return { changes, reveal: { column: wanted, row: firstRow(notebook) } }
+}
+
+function goBack(notebook: Notebook, { column, id, date, reason }: Extract<Gesture, { kind: 'returnTo' }>): Answer {
+  const wanted = freeId(notebook, id)
+  return { changes: returnTo(notebook, entryAt(notebook, column), { id: wanted, date, reason }), reveal: { column: wanted, row: firstRow(notebook) } }
+}
+
+const firstRow = (notebook: Notebook): string => rowsOf(notebook).find(({ kind }) => kind !== 'group')?.row.key ?? ''
+
+/** The id typed for a new entry, else one that is offered. @throws Refusal where it is taken */
+function freeId(notebook: Notebook, typed: string | undefined): string {
+  const wanted = typed?.trim().replace(/\s+/g, ' ') || suggestId(notebook)
+  if (notebook.entries.some((entry) => entry.id?.value === wanted)) throw new Refusal(`‘${wanted}’ names another entry already`)
+  return wanted
 }
 
 /** The id offered for the next entry. @example 'run-3' after 'run-2', 'as-found' for the first */

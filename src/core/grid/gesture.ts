@@ -11,6 +11,8 @@ export type Gesture =
   | { kind: 'setHeader'; column: string; field: 'id' | 'date' | 'reason'; text: string }
   /** A new entry that comes from `after`, else from the last one. */
   | { kind: 'addEntry'; after?: string; id?: string; date: string; reason?: string }
+  /** Everything back to where it stood in an earlier entry: a new one at the end that comes from it, with the reason. */
+  | { kind: 'returnTo'; column: string; id?: string; date: string; reason: string }
   | { kind: 'removeEntry'; column: string }
   /** A remark about a cell; an empty text takes it out. */
   | ({ kind: 'annotate'; text: string } & GridPlace)

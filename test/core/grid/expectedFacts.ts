@@ -21,6 +21,7 @@ export function expectedFacts(before: PlainNotebook, notebook: Notebook, gesture
     case 'setHeader': setHeader(after, factsAt(gesture.column), notebook, gesture); break
     case 'removeEntry': after.entries.splice(after.entries.indexOf(after.entries.find(({ facts }) => facts === factsAt(gesture.column))!), 1); break
     case 'addEntry': after.entries.push({ isMap: true, facts: newFacts(notebook, gesture, reveal!.column) }); break
+    case 'returnTo': after.entries.push({ isMap: true, facts: returnFacts(notebook, gesture, reveal!.column) }); break
     default: throw new Error(`nothing is known of ${gesture.kind}`)
   }
   return after
@@ -34,6 +35,15 @@ function newFacts({ entries }: Notebook, { after, date, id, reason }: Extract<Ge
   if (parent && parent !== entries.at(-1)) put(facts, ['from'], parent.id!.value)
   if (entries.length === 0) put(facts, ['as_found'], 'true')
   put(facts, ['reason'], words(reason ?? ''))
+  return facts
+}
+
+function returnFacts({ entries }: Notebook, { column, date, id, reason }: Extract<Gesture, { kind: 'returnTo' }>, revealed: string): Facts {
+  const facts: Facts = {}
+  put(facts, ['id'], (id ?? '').trim().replace(/\s+/g, ' ') || revealed)
+  put(facts, ['date'], date)
+  put(facts, ['from'], entries.find(({ key }) => key === column)!.id!.value)
+  put(facts, ['reason'], words(reason))
   return facts
 }
 

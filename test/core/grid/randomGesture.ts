@@ -21,13 +21,14 @@ export function randomGesture(notebook: Notebook, choices: Choices): Gesture {
   const row = () => (choices.once(60) ? choices.of(['settings/gone', 'computed/none', '', 'group/fork']) : choices.of(rows))
   const text = () => randomText(choices)
   const several = <T>(one: () => T): T[] => Array.from({ length: 1 + choices.below(5) }, one)
-  switch (choices.below(10)) {
+  switch (choices.below(11)) {
     case 0: case 1: case 2: return { kind: 'setCell', column: column(), row: row(), text: text() }
     case 3: return { kind: 'clearCells', cells: [{ column: column(), row: row() }] }
     case 4: return { kind: 'setHeader', column: column(), field: choices.of(['id', 'date', 'reason'] as const), text: text() }
     case 5: return { kind: 'annotate', column: column(), row: row(), text: choices.once(4) ? '' : text() }
     case 6: return { kind: 'addEntry', date: '2026-05-01', ...(choices.once(2) ? { after: column() } : {}), ...(choices.once(2) ? { id: text() } : {}), ...(choices.once(2) ? { reason: text() } : {}) }
     case 7: return { kind: 'removeEntry', column: column() }
+    case 9: return { kind: 'returnTo', date: '2026-05-01', column: column(), reason: text(), ...(choices.once(2) ? { id: text() } : {}) }
     case 8: return { kind: 'setCells', cells: several(() => ({ column: column(), row: row(), text: text() })) }
     default: return { kind: 'clearCells', cells: several(() => ({ column: column(), row: row() })) }
   }
