@@ -2,6 +2,7 @@ import type { End, Position } from '../notation/position'
 import type { Unit } from '../notation/units'
 import type { Range } from '../text'
 import type { Control } from './controls'
+import type { Neighbour } from './together'
 
 export type Leg = 'left' | 'right'
 export type Assembly = 'fork' | 'shock' | 'chassis' | 'tyres'
@@ -40,6 +41,10 @@ export interface Adjuster {
   faces?: Facing
   workedFrom?: string
   heldBy?: string
+  /** The name of the adjuster in whose head it sits. */
+  inside?: string
+  /** The others in the same place. */
+  neighbours?: readonly Neighbour[]
   condition?: string
   notes?: string
   /** Why its facts cannot all be true; nothing is judged by them then. */

@@ -1,5 +1,6 @@
 import type { Adjuster } from './adjuster'
 import { isTurned } from './describeTurning'
+import { neighbourWords } from './together'
 
 /** A caution, and the adjusters it belongs to. */
 interface Caution {
@@ -32,5 +33,5 @@ const cautions: readonly Caution[] = [
 
 /** The cautions that belong to an adjuster, most serious first; there is at least one for everything in the table of controls. */
 export function cautionsFor(adjuster: Adjuster): string[] {
-  return cautions.filter((caution) => caution.belongs(adjuster)).map((caution) => caution.words)
+  return [...neighbourWords(adjuster), ...cautions.filter((caution) => caution.belongs(adjuster)).map((caution) => caution.words)]
 }

@@ -1,6 +1,7 @@
 import { countedFrom, usualHigherIs, type Adjuster, type Assembly, type Facing, type Leg } from '../adjusters/adjuster'
 import { findContradiction } from '../adjusters/contradiction'
 import { findControl } from '../adjusters/controls'
+import { findNeighbours } from '../adjusters/together'
 import { findUnit } from '../notation/units'
 import { pairOf, scalarAt, type MapNode, type Pair } from './tree'
 
@@ -16,6 +17,7 @@ export function readAdjusters(root: MapNode | undefined): Map<string, Adjuster> 
     const adjuster = readAdjuster(pair)
     if (adjuster) found.set(adjuster.id, adjuster)
   }
+  for (const [id, neighbours] of findNeighbours(found)) Object.assign(found.get(id)!, { neighbours })
   return found
 }
 
@@ -82,7 +84,7 @@ function readWords(node: MapNode): Partial<Adjuster> {
   }
   const faces = facings.find((each) => each === scalarAt(node, ['faces'])?.text)
   return {
-    ...word('place', 'place'), ...word('tool', 'tool'), ...word('worked_from', 'workedFrom'), ...word('held_by', 'heldBy'),
+    ...word('place', 'place'), ...word('tool', 'tool'), ...word('worked_from', 'workedFrom'), ...word('held_by', 'heldBy'), ...word('inside', 'inside'),
     ...word('condition', 'condition'), ...word('notes', 'notes'), ...(faces ? { faces } : {}),
   }
 }

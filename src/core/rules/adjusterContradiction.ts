@@ -1,3 +1,4 @@
+import { insideProblem } from '../adjusters/together'
 import type { NotebookRule } from './rule'
 
 export const adjusterContradiction: NotebookRule = {
@@ -6,5 +7,8 @@ export const adjusterContradiction: NotebookRule = {
   says: 'An adjuster is defined by facts that contradict one another.',
   why: 'Every position, conversion and direction of it rests on them. It is told once, where it is defined.',
   checkNotebook: ({ adjusters }) =>
-    [...adjusters.values()].flatMap(({ contradiction, label, nameRange }) => (contradiction === undefined ? [] : [{ message: `${label}: ${contradiction}`, range: nameRange }])),
+    [...adjusters.values()].flatMap((adjuster) => {
+      const problem = adjuster.contradiction ?? insideProblem(adjuster, adjusters)
+      return problem === undefined ? [] : [{ message: `${adjuster.label}: ${problem}`, range: adjuster.nameRange }]
+    }),
 }

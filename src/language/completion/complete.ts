@@ -4,7 +4,7 @@ import { findCursor } from '../cursor/cursor'
 import { entryAtOffset } from '../entryAtOffset'
 import { choiceCompletions, legsCompletions } from './choices'
 import type { Asked, Completion, Completions } from './completion'
-import { adjusterCompletions, legCompletions, newAdjuster, subjectKeys, subjects } from './names'
+import { adjusterCompletions, legCompletions, newAdjuster, outerCompletions, subjectKeys, subjects } from './names'
 import { positionCompletions } from './positions'
 import { entryCompletions, itemCompletions, parentCompletions, ruleCodes, ruleKeys, today } from './references'
 import { schemaKeyCompletions } from './schemaKeys'
@@ -31,6 +31,7 @@ const valueSources: readonly [path: RegExp, ...sources: Source[]][] = [
   [/^accepted\/\*\/entry$/, entryCompletions],
   [/^accepted\/\*\/about$/, subjects],
   [/^adjusters\/[^/]+\/legs$/, legsCompletions],
+  [/^adjusters\/[^/]+\/inside$/, outerCompletions],
 ]
 
 /**

@@ -1,4 +1,5 @@
 import { slotKey, slotsOf, type Adjuster } from '../../core/adjusters/adjuster'
+import { isTurned } from '../../core/adjusters/describeTurning'
 import { countWords } from '../../core/grid/rows'
 import { fields } from '../../core/notebook/fields'
 import type { Entry } from '../../core/notebook/notebook'
@@ -28,6 +29,12 @@ function standings(adjuster: Adjuster, entry: Entry | undefined): string[] {
 
 function aboutOf({ label, place, tool, notes }: Adjuster): { about: string } {
   return { about: [label, place, tool, notes].filter(Boolean).join(' · ') }
+}
+
+/** The adjusters in whose head this one may sit. */
+export function outerCompletions({ adjusters, path }: Asked): Completion[] {
+  const others = [...adjusters.values()].filter((adjuster) => adjuster.id !== path[1] && isTurned(adjuster))
+  return others.map((adjuster) => ({ label: adjuster.id, kind: 'adjuster', detail: countWords(adjuster), ...aboutOf(adjuster), insert: adjuster.id }))
 }
 
 /** The legs of an adjuster that are not written yet. */

@@ -1,5 +1,5 @@
 import type { Notebook } from '../../core/notebook/notebook'
-import { nodeAt, pairOf, type ScalarNode, type TreeNode } from '../../core/notebook/tree'
+import { nodeAt, pairOf, type Pair, type ScalarNode, type TreeNode } from '../../core/notebook/tree'
 import type { Range } from '../../core/text'
 
 /** A place where an adjuster or an entry is named. */
@@ -45,6 +45,7 @@ function collect({ text, root }: Notebook): Occurrence[] {
   const subject = (node: ScalarNode | undefined) => (node && names.has(subjectParts(node.text).name) ? place('adjuster', 'reference', node, subjectParts) : [])
   return [
     ...keysOf(section).flatMap((key) => place('adjuster', 'definition', key)),
+    ...pairsOf(section).flatMap(({ value }) => (value.alias ? [] : place('adjuster', 'reference', scalar(value, 'inside')))),
     ...itemsOf(nodeAt(root, ['entries'])).flatMap((entry) => [
       ...place('entry', 'definition', scalar(entry, 'id')),
       ...place('entry', 'reference', scalar(entry, 'from')),
@@ -55,8 +56,12 @@ function collect({ text, root }: Notebook): Occurrence[] {
   ]
 }
 
+function pairsOf(node: TreeNode | undefined): Pair[] {
+  return node?.kind === 'map' && !node.alias ? node.pairs : []
+}
+
 function keysOf(node: TreeNode | undefined): ScalarNode[] {
-  return node?.kind === 'map' && !node.alias ? node.pairs.map(({ key }) => key) : []
+  return pairsOf(node).map(({ key }) => key)
 }
 
 function itemsOf(node: TreeNode | undefined): TreeNode[] {

@@ -44,6 +44,8 @@ describe('complete', () => {
     it('offers keys inside of braces', () => check('rider: {name: x, |}', ['kitted_mass', 'notes']))
     it('offers keys from every part of a group', () => check('machine: {front: {|', ['spring_rate', 'air', 'travel', '…']))
     it('offers what makes an adjuster', () => check('adjusters:\n  a: {on: fork, |', ['label', 'legs', 'controls', 'counts', '…']))
+    it('offers what it can sit inside of: what is turned, and not itself', () =>
+      check(aNotebook.replace('clicks_per_turn: 8}', 'inside: |}'), ['fork_rebound', 'fork_preload', 'shock_cam']))
     it('offers nothing among sentences', () => check('notes: some |words', []))
     it('offers nothing in a comment', () => check('machine:\n  # fr|', []))
     it('tells what a key is for', () => {

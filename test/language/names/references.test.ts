@@ -52,6 +52,10 @@ describe('definitionAt', () => {
   it('leads from an acceptance by its row to the adjuster', () => checkDefinition('settings/reb|ound', ['3:3 rebound']))
   it('leads from `from` to the entry', () => checkDefinition('from: |a', ['6:9 a']))
   it('leads from an acceptance to the entry', () => checkDefinition('entry: b|', ['9:9 b']))
+  it('leads from what an adjuster sits inside of to that', () => {
+    const { text, offset } = marked('adjusters:\n  hex: {on: shock, controls: rebound, counts: turns}\n  screw: {on: shock, controls: rebound, counts: clicks, inside: h|ex}\n')
+    assert.deepEqual(places(text, definitionAt(readNotebook(text), offset)!.to), ['2:3 hex'])
+  })
   it('leads from a definition to itself', () => checkDefinition('id: |b', ['9:9 b']))
   it('leads nowhere from a leg', () => checkDefinition('rebound/le|ft', []))
   it('leads nowhere from an adjuster that is not defined', () => checkDefinition('noth|ing', []))

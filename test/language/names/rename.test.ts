@@ -22,6 +22,8 @@ describe('renameAt', () => {
   it('renames it in remarks and acceptances, legs kept', () =>
     check(`${machine}entries:\n  - remarks: {|a: x, a/left: y}\naccepted:\n  - {finding: legs-differ, about: a/right, reason: z}\n  - about: settings/a\n`, 'c',
       `${machine.replace('a:', 'c:')}entries:\n  - remarks: {c: x, c/left: y}\naccepted:\n  - {finding: legs-differ, about: c/right, reason: z}\n  - about: settings/c\n`))
+  it('renames it where another sits inside it', () =>
+    check(`${machine.replace('a:', '|a:')}  c: {on: fork, controls: preload, counts: turns, inside: a}\n`, 'hex', `${machine.replace('a:', 'hex:')}  c: {on: fork, controls: preload, counts: turns, inside: hex}\n`))
   it('leaves words alone that only look like it', () => check(`${machine}entries:\n  - id: a\n    settings: {|a: 3}\n    reason: a\n`, 'c', `${machine.replace('a:', 'c:')}entries:\n  - id: a\n    settings: {c: 3}\n    reason: a\n`))
   it('keeps the kind of quotes', () => check(`${machine.replace('a:', '"a":')}entries:\n  - settings: {'|a': 3}\n`, 'c', `${machine.replace('a:', '"c":')}entries:\n  - settings: {'c': 3}\n`))
   it('takes letters of any language', () => check(`${machine.replace('a:', '|a:')}`, 'dämpfung', machine.replace('a:', 'dämpfung:')))

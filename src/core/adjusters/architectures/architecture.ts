@@ -27,6 +27,7 @@ export type Facts = {
   worked_from?: 'above' | 'below' | 'front' | 'rear' | 'left' | 'right'
   closes?: Rotation
   held_by?: 'ball' | 'o_ring' | 'friction' | 'locknut' | 'nothing'
+  inside?: string
   notes?: string
 }
 

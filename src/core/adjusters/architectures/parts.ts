@@ -30,7 +30,7 @@ export const forkCompression = (legs: Legs): NewAdjuster => ['fork_compression',
 export const forkCompressionAtFoot: NewAdjuster = ['fork_compression', { on: 'fork', legs: both, controls: 'compression', counts: 'clicks', ...onFeet, tool: screw, held_by: 'ball' }]
 
 export const forkDualSpeedAtFoot: readonly NewAdjuster[] = [
-  ['fork_low_speed', { label: 'Fork compression, low speed', on: 'fork', legs: both, controls: 'low_speed_compression', counts: 'clicks', ...onFeet, place: 'fork feet, the screw inside the hex', tool: screw, held_by: 'ball' }],
+  ['fork_low_speed', { label: 'Fork compression, low speed', on: 'fork', legs: both, controls: 'low_speed_compression', counts: 'clicks', ...onFeet, place: 'fork feet, the screw inside the hex', tool: screw, held_by: 'ball', inside: 'fork_high_speed' }],
   ['fork_high_speed', { label: 'Fork compression, high speed', on: 'fork', legs: both, controls: 'high_speed_compression', counts: 'turns', ...onFeet, place: 'fork feet, the hex around the screw', tool: 'spanner on the hex', held_by: 'o_ring' }],
 ]
 
@@ -46,7 +46,7 @@ export const shockRebound: NewAdjuster = ['shock_rebound', { on: 'shock', contro
 export const shockCompression: NewAdjuster = ['shock_compression', { on: 'shock', controls: 'compression', counts: 'clicks', ...onReservoir, tool: screw, held_by: 'ball' }]
 
 export const shockDualSpeed: readonly NewAdjuster[] = [
-  ['shock_low_speed', { label: 'Shock compression, low speed', on: 'shock', controls: 'low_speed_compression', counts: 'clicks', ...onReservoir, place: 'reservoir, the screw inside the hex', tool: screw, held_by: 'ball' }],
+  ['shock_low_speed', { label: 'Shock compression, low speed', on: 'shock', controls: 'low_speed_compression', counts: 'clicks', ...onReservoir, place: 'reservoir, the screw inside the hex', tool: screw, held_by: 'ball', inside: 'shock_high_speed' }],
   ['shock_high_speed', { label: 'Shock compression, high speed', on: 'shock', controls: 'high_speed_compression', counts: 'turns', ...onReservoir, place: 'reservoir, the hex around the screw', tool: 'spanner on the hex', held_by: 'o_ring' }],
 ]
 

@@ -1,0 +1,70 @@
+import type { Adjuster } from './adjuster'
+import { isTurned } from './describeTurning'
+
+/** Another adjuster in the same place: in the head of this one, around it, or somewhere beside it. */
+export interface Neighbour {
+  label: string
+  tool?: string
+  is: 'inside' | 'around' | 'beside'
+}
+
+/**
+ * The other adjusters that sit in the same place as each, by its name: what a notebook says with `inside`, and besides
+ * whatever else is turned in a place of the same name. Adjusters that have none are absent.
+ */
+export function findNeighbours(adjusters: ReadonlyMap<string, Adjuster>): Map<string, Neighbour[]> {
+  const found = new Map<string, Neighbour[]>()
+  const turned = [...adjusters.values()].filter(isTurned)
+  for (const adjuster of turned) {
+    const neighbours = turned.flatMap((other) => {
+      const is = other === adjuster || !share(adjuster, other) ? undefined : relation(adjuster, other)
+      return is ? [{ label: other.label, is, ...(other.tool ? { tool: other.tool } : {}) }] : []
+    })
+    if (neighbours.length > 0) found.set(adjuster.id, neighbours)
+  }
+  return found
+}
+
+function relation(adjuster: Adjuster, other: Adjuster): Neighbour['is'] | undefined {
+  if (other.inside === adjuster.id) return 'inside'
+  if (adjuster.inside === other.id) return 'around'
+  return adjuster.place !== undefined && placeName(adjuster) === placeName(other) && adjuster.on === other.on && facesAlike(adjuster, other) ? 'beside' : undefined
+}
+
+/** What stands behind a comma tells the two apart: ‘reservoir, the screw inside the hex’. */
+function placeName({ place = '' }: Adjuster): string {
+  return place.split(',')[0]!.trim().toLowerCase().replace(/\s+/g, ' ')
+}
+
+function facesAlike(one: Adjuster, other: Adjuster): boolean {
+  return one.faces === undefined || other.faces === undefined || one.faces === other.faces
+}
+
+/** Whether they can be in one place at all: in one leg, or where there are none. */
+function share(one: Adjuster, other: Adjuster): boolean {
+  return one.legs.length === 0 || other.legs.length === 0 || one.legs.some((leg) => other.legs.includes(leg))
+}
+
+/** What is wrong with what an adjuster says it sits inside of; `undefined` where nothing is. */
+export function insideProblem(adjuster: Adjuster, adjusters: ReadonlyMap<string, Adjuster>): string | undefined {
+  const { inside, id } = adjuster
+  if (inside === undefined) return undefined
+  if (inside === id) return 'it cannot sit inside itself (`inside`)'
+  const outer = adjusters.get(inside)
+  if (!outer) return `it sits inside ‘${inside}’, but this machine has no adjuster of that name`
+  if (outer.inside === id) return `it sits inside ‘${outer.label}’, which is said to sit inside it: take one \`inside\` out`
+  if (!isTurned(adjuster) || !isTurned(outer)) return `only what is turned can sit inside another (\`inside: ${inside}\`)`
+  return share(adjuster, outer) ? undefined : `it sits inside ‘${outer.label}’, which is in the other leg`
+}
+
+/** What to mind about the others in one place, common practice: turned along, they lose their count. */
+export function neighbourWords({ neighbours = [] }: Adjuster): string[] {
+  return neighbours.map(({ label, tool, is }) => {
+    const withWhat = tool ? ` (${tool})` : ''
+    switch (is) {
+      case 'inside': return `‘${label}’ sits inside it and must not turn along: hold it still${withWhat} while you turn this, and count it again afterwards.`
+      case 'around': return `It sits inside ‘${label}’, which must not turn along: hold that still${withWhat} while you turn this.`
+      case 'beside': return `‘${label}’${withWhat} is in the same place: make sure which of the two you turn, and that the other stays where it is.`
+    }
+  })
+}
