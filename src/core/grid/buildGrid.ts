@@ -5,6 +5,7 @@ import { wordsAt } from '../notebook/machine'
 import type { Entry, Notebook } from '../notebook/notebook'
 import { scalarAt } from '../notebook/tree'
 import { lineOf, lineStarts } from '../text'
+import { branchesOf } from './branches'
 import { cautions } from './cautions'
 import { cellOf } from './cells'
 import { rowsOf } from './rows'
@@ -16,7 +17,8 @@ export function buildGrid(notebook: Notebook, findings: readonly Finding[], unit
   const starts = lineStarts(notebook.text)
   const listed = findings.map((finding, id) => listFinding(finding, id, starts))
   const rowKeys = new Set(sources.map(({ row }) => row.key))
-  const columns = notebook.entries.map((entry) => columnOf(entry, listed, rowKeys))
+  const branches = branchesOf(notebook.entries)
+  const columns = notebook.entries.map((entry, at) => ({ ...columnOf(entry, listed, rowKeys), ...(branches ? { branch: branches[at]! } : {}) }))
   const cells = sources.map((source) => (source.kind === 'group' ? [] : notebook.entries.map((entry) => cellOf(source, notebook, entry, units))))
   markCells(cells, sources.map(({ row }) => row.key), columns, listed)
   const beginnings = notebook.root ? [] : architectures.map(({ key, label, about }) => ({ key, label, about }))

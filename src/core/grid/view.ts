@@ -44,13 +44,32 @@ export interface Column {
   id: string
   date: string
   reason: string
-  /** The entry it comes from, where that is not the one before. */
+  /** The entry it is said to come from, as it is written. */
   from?: string
+  /** How the history branches here; absent in all columns where it does nowhere. */
+  branch?: Branch
   asFound: boolean
   baseline: boolean
   verdict: string
   /** Ids of the findings about the entry as a whole. */
   findings: number[]
+}
+
+/**
+ * An entry's place in a drawing of the history. It hangs on the column before it, in the same lane, unless it comes
+ * `from` another or `begins` anew.
+ */
+export interface Branch {
+  /** From 0. */
+  lane: number
+  /** The column it comes from, where that is not the one before; `drawn` where a line runs there, in this entry's lane. */
+  from?: { column: string; drawn: boolean }
+  /** It comes from nothing that is known, and is not the first. */
+  begins?: true
+  /** Lanes of lines that pass this column on their way to a later one. */
+  passing: number[]
+  /** The columns that come from this one; with none, and not the last, it was tried and left. */
+  heirs: string[]
 }
 
 /** `setting`: a slot of an adjuster. `field`: something measured or written. `computed`: never edited. `group`: a heading. */
