@@ -1,14 +1,15 @@
 import { slotKey } from '../adjusters/adjuster'
 import { settingRow as rowKey, type Notebook } from '../notebook/notebook'
 import { rowsOf, type RowSource } from '../grid/rows'
-import type { CompareGroup, CompareRow } from './comparison'
+import type { DisplayUnits } from '../notation/displayUnits'
+import type { CompareGroup, CompareOptions, CompareRow } from './comparison'
 import { otherRow } from './otherRow'
 import { pairSlots, type SlotPair } from './pairSlots'
 import { settingRow, type State } from './settingRow'
 
 /** The rows of both sides in their groups, as in the grid; what the right side alone has stands behind what precedes it there. */
-export function compareRows(left: State | undefined, right: State | undefined, oneMachine: boolean): CompareGroup[] {
-  const [a, b] = [groupsOf(left?.notebook), groupsOf(right?.notebook)]
+export function compareRows(left: State | undefined, right: State | undefined, how: Required<CompareOptions>): CompareGroup[] {
+  const [a, b] = [groupsOf(left?.notebook, how.units), groupsOf(right?.notebook, how.units)]
   const pairs = pairSlots(left?.notebook, right?.notebook)
   const answers = new Map(pairs.flatMap(({ left: one, right: other }) => (one && other ? [[keyOf(other), keyOf(one)] as const] : [])))
   return merged([...a.keys()], [...b.keys()]).map((group) => {
@@ -17,25 +18,25 @@ export function compareRows(left: State | undefined, right: State | undefined, o
     const nameOf = ({ row }: RowSource) => answers.get(row.key) ?? row.key
     const keys = merged(here.map(({ row }) => row.key), there.map(nameOf))
     const source = (key: string) => here.find(({ row }) => row.key === key) ?? there.find((each) => nameOf(each) === key)
-    return { key: group, label, rows: keys.flatMap((key) => rowFor(source(key)!, pairs, left, right, oneMachine)) }
+    return { key: group, label, rows: keys.flatMap((key) => rowFor(source(key)!, pairs, { left, right, how })) }
   }).filter(({ rows }) => rows.length > 0)
 }
 
-function rowFor(source: RowSource, pairs: readonly SlotPair[], left: State | undefined, right: State | undefined, oneMachine: boolean): CompareRow[] {
+function rowFor(source: RowSource, pairs: readonly SlotPair[], { left, right, how }: { left: State | undefined; right: State | undefined; how: Required<CompareOptions> }): CompareRow[] {
   if (source.kind === 'group') return []
-  if (source.kind !== 'setting') return [otherRow(source, left, right, oneMachine)]
+  if (source.kind !== 'setting') return [otherRow(source, left, right, how)]
   const { key } = source.row
   const pair = pairs.find((each) => (each.left ? keyOf(each.left) === key : keyOf(each.right!) === key))
-  return pair ? [settingRow(pair, left, right, oneMachine)] : []
+  return pair ? [settingRow(pair, left, right, how.oneMachine)] : []
 }
 
 const keyOf = ({ adjuster, leg }: NonNullable<SlotPair['left']>) => rowKey(slotKey(adjuster.id, leg))
 
 /** The rows by the key of their group, each list headed by the group's own row. */
-function groupsOf(notebook: Notebook | undefined): Map<string, RowSource[]> {
+function groupsOf(notebook: Notebook | undefined, units: DisplayUnits): Map<string, RowSource[]> {
   const groups = new Map<string, RowSource[]>()
   let at: RowSource[] = []
-  for (const source of notebook ? rowsOf(notebook) : []) {
+  for (const source of notebook ? rowsOf(notebook, units) : []) {
     if (source.kind === 'group') groups.set(source.row.key, at = [source])
     else at.push(source)
   }

@@ -1,3 +1,4 @@
+import { fileUnits } from '../notation/displayUnits'
 import { compareFindings } from './compareFindings'
 import { compareRows } from './compareRows'
 import type { CompareOptions, CompareRow, Comparison, StateRef } from './comparison'
@@ -12,17 +13,17 @@ import { sideOf, stateOf, withEntry } from './sides'
  *
  * @example compareStates({ notebook, entry: baseline, file }, { notebook, file }) // the baseline against the last entry
  */
-export function compareStates(from: StateRef, to: StateRef, { oneMachine: known }: CompareOptions = {}): Comparison {
+export function compareStates(from: StateRef, to: StateRef, { oneMachine: known, units = fileUnits }: CompareOptions = {}): Comparison {
   const [left, right] = [withEntry(from), withEntry(to)]
   const [a, b] = [stateOf(left), stateOf(right)]
   const oneMachine = known ?? areOneMachine(left.notebook, right.notebook)
-  const groups = compareRows(a, b, oneMachine)
+  const groups = compareRows(a, b, { oneMachine, units })
   const rows = groups.flatMap((group) => group.rows)
   return {
     left: sideOf(left), right: sideOf(right), oneMachine, groups,
     notes: a && b && !oneMachine ? [twoMachines] : [],
     changes: countChanges(rows),
-    expected: a && b && oneMachine ? expectedSags(a, b) : [],
+    expected: a && b && oneMachine ? expectedSags(a, b, units) : [],
     between: a && b && oneMachine ? entriesBetween(a, b) : [],
     findings: a && b ? compareFindings(left, right, rows) : { new: [], gone: [], notReadAgain: [] },
   }

@@ -1,5 +1,6 @@
 import type { Finding, Severity } from '../finding'
 import type { GridPlace } from '../grid/view'
+import type { DisplayUnits } from '../notation/displayUnits'
 import type { Entry, Notebook } from '../notebook/notebook'
 
 /** A state of a machine: an entry of a notebook, and how the file it stands in is called. */
@@ -18,6 +19,8 @@ export interface StateRef {
 export interface CompareOptions {
   /** Whether both are records of one machine, where the caller knows it, such as for two versions of one file. Else their names tell. */
   oneMachine?: boolean
+  /** What computed numbers are shown in; the format's own units unless someone asks otherwise. */
+  units?: DisplayUnits
 }
 
 /**

@@ -4,23 +4,24 @@ import { found, isMissing } from '../compute/working/result'
 import { countAt, millimetresFor, slotsFor } from '../derived/countAt'
 import { sagOf } from '../derived/sagOf'
 import { forkSpringsOf, motionRatioAt, shockSpringOf } from '../derived/springsFitted'
-import { printNumber } from '../notation/amount'
+import { sayIn, type DisplayUnits } from '../notation/displayUnits'
 import type { ExpectedSag } from './comparison'
-import { signed } from './otherRow'
 import type { State } from './settingRow'
 
 /**
  * The sags that were measured in the left state and not in the right one, moved by what the preload of their end was
  * turned in between. Only where every change of preload is known in mm and the springs stayed; else nothing is expected.
  */
-export function expectedSags(left: State, right: State): ExpectedSag[] {
+export function expectedSags(left: State, right: State, units: DisplayUnits): ExpectedSag[] {
   return (['front', 'rear'] as const).flatMap((end) => {
     const changeMm = preloadChangeMm(left, right, end)
-    return changeMm === undefined || Math.abs(changeMm) < 1e-6 || !sameSprings(left, right, end) ? [] : expectedAt(left, right, end, changeMm)
+    return changeMm === undefined || Math.abs(changeMm) < 1e-6 || !sameSprings(left, right, end) ? [] : expectedAt({ left, right, end, units }, changeMm)
   })
 }
 
-function expectedAt(left: State, right: State, end: End, changeMm: number): ExpectedSag[] {
+function expectedAt({ left, right, end, units }: { left: State; right: State; end: End; units: DisplayUnits }, changeMm: number): ExpectedSag[] {
+  const length = (mm: number) => sayIn(units)(mm, 'mm')
+
   return (['bike', 'rider'] as const).flatMap((load) => {
     const before = found(sagOf(left.notebook, left.entry, end, load))
     if (!before || found(sagOf(right.notebook, right.entry, end, load))) return []
@@ -28,11 +29,11 @@ function expectedAt(left: State, right: State, end: End, changeMm: number): Expe
     if (isMissing(ratio)) return []
     const after = sagsAfter({ riderMm: before.value }, changeMm, ratio.ratio)
     const now = after.riderMm!
-    const more = `${printNumber(Math.abs(changeMm), 1)} mm ${changeMm > 0 ? 'more' : 'less'} preload at the spring`
+    const more = `${length(Math.abs(changeMm))} ${changeMm > 0 ? 'more' : 'less'} preload at the spring`
     const stop = after.toppingOut.length > 0 ? '; it then stands on its top stop' : ''
     return [{
-      label: load === 'bike' ? 'Static sag' : 'Rider sag', end, measured: `${printNumber(before.value, 1)} mm`, expected: `${printNumber(now, 1)} mm`,
-      change: `${signed(now - before.value, 1)} mm`, about: `from ${more}${stop}; measure it`,
+      label: load === 'bike' ? 'Static sag' : 'Rider sag', end, measured: length(before.value), expected: length(now),
+      change: `${now < before.value ? '−' : '+'}${length(Math.abs(now - before.value))}`, about: `from ${more}${stop}; measure it`,
     }]
   })
 }

@@ -3,35 +3,36 @@ import { cellOf } from '../grid/cells'
 import type { Computed, NumberRow } from '../grid/computedRow'
 import type { RowSource } from '../grid/rows'
 import { printNumber } from '../notation/amount'
+import { toShown, type DisplayUnits, type Shown } from '../notation/displayUnits'
 import { baseUnit } from '../notation/quantity'
 import { measured, type Field } from '../notebook/fields'
-import type { Change, CompareCell, CompareRow } from './comparison'
+import type { Change, CompareCell, CompareOptions, CompareRow } from './comparison'
 import type { State } from './settingRow'
 
-type Shown = Exclude<RowSource, { kind: 'group' | 'setting' }>
+type OtherSource = Exclude<RowSource, { kind: 'group' | 'setting' }>
 
 /** The row of something measured, written or worked out. */
-export function otherRow(source: Shown, left: State | undefined, right: State | undefined, oneMachine: boolean): CompareRow {
+export function otherRow(source: OtherSource, left: State | undefined, right: State | undefined, how: Required<CompareOptions>): CompareRow {
   const { key, label, detail, about } = source.row
-  const [a, b] = [cell(source, left), cell(source, right)]
+  const [a, b] = [cell(source, left, how.units), cell(source, right, how.units)]
   const head = { key, label, ...(detail ? { detail } : {}), ...(about ? { about } : {}), left: a, right: b }
   if (a.text === '' || b.text === '') {
     return { ...head, kind: kindOf(source), different: a.text !== b.text, ...(a.text === b.text ? {} : { onlyIn: a.text === '' ? 'right' as const : 'left' as const }) }
   }
-  const change = left && right ? changeOf(source, left, right, oneMachine) : undefined
+  const change = left && right ? changeOf(source, left, right, how) : undefined
   const different = change === 'none' ? false : change !== undefined || a.text !== b.text
   return { ...head, kind: kindOf(source), different, ...(change && change !== 'none' ? { change } : {}) }
 }
 
-function kindOf(source: Shown): CompareRow['kind'] {
+function kindOf(source: OtherSource): CompareRow['kind'] {
   if (source.kind === 'field') return source.field.dimension ? 'measured' : 'words'
   return 'compute' in source.computed ? 'derived' : 'words'
 }
 
-function cell(source: Shown, state: State | undefined): CompareCell {
+function cell(source: OtherSource, state: State | undefined, units: DisplayUnits): CompareCell {
   if (!state) return { text: '', state: 'empty' }
   const { notebook, entry } = state
-  const shown = cellOf(source, notebook, entry)
+  const shown = cellOf(source, notebook, entry, units)
   const bare = shown.text !== '' && source.row.unit !== undefined && /^[−-]?[\d.]+( ± [\d.]+)?$/.test(shown.text)
   const unit = source.row.unit === '°' ? '°' : ` ${source.row.unit ?? ''}`
   return {
@@ -42,9 +43,9 @@ function cell(source: Shown, state: State | undefined): CompareCell {
 }
 
 /** 'none' where both are the same value, however they are written; `undefined` where there is nothing to reckon with. */
-function changeOf(source: Shown, left: State, right: State, oneMachine: boolean): Change | 'none' | undefined {
+function changeOf(source: OtherSource, left: State, right: State, { oneMachine, units }: Required<CompareOptions>): Change | 'none' | undefined {
   if (source.kind === 'field') return measuredChange(source.field, left, right, oneMachine)
-  return 'compute' in source.computed ? derivedChange(source.computed, left, right) : undefined
+  return 'compute' in source.computed ? derivedChange(source.computed, left, right, units) : undefined
 }
 
 /** Lengths of two machines are taken between other points, so they have no difference worth telling. */
@@ -60,17 +61,18 @@ function measuredChange({ key, dimension, group }: Field, left: State, right: St
  * A derived number's change. Its uncertainty is that of two independent numbers, which errs on the careful side where
  * both rest on the same facts; it is sure beyond twice that, about 95 % (JCGM 100:2008, 5.1.2 and 6.3.3).
  */
-function derivedChange(row: NumberRow & Computed, left: State, right: State): Change | 'none' | undefined {
+function derivedChange(row: NumberRow & Computed, left: State, right: State, units: DisplayUnits): Change | 'none' | undefined {
   const [before, now] = [row.compute(left.notebook, left.entry), row.compute(right.notebook, right.entry)]
   if (isMissing(before) || isMissing(now)) return undefined
   const by = now.value - before.value
   if (Math.abs(by) < 0.5 * 10 ** -row.digits) return 'none'
   const u = before.u === undefined && now.u === undefined ? undefined : Math.hypot(before.u ?? 0, now.u ?? 0)
-  const unit = row.unit === '°' ? '°' : row.unit === '' ? '' : ` ${row.unit}`
   const sure = u === undefined ? undefined : Math.abs(by) > 2 * u
+  const [was, is] = [before, now].map(({ value }) => toShown({ value, ...(u === undefined ? {} : { u }) }, row.unit, row.digits, units)) as [Shown, Shown]
+  const unit = is.unit === '°' ? '°' : is.unit === '' ? '' : ` ${is.unit}`
   return {
-    words: `${signed(by, row.digits)}${unit}`, by, direction: by > 0 ? 'more' : 'less',
-    ...(u === undefined ? {} : { u, sure: sure!, surely: `${sure ? 'more than' : 'within'} twice its uncertainty of ${printNumber(u, Math.max(row.digits, 1))}${unit}` }),
+    words: `${signed(is.value - was.value, is.digits)}${unit}`, by, direction: by > 0 ? 'more' : 'less',
+    ...(u === undefined ? {} : { u, sure: sure!, surely: `${sure ? 'more than' : 'within'} twice its uncertainty of ${printNumber(is.u!, Math.max(is.digits, 1))}${unit}` }),
   }
 }
 

@@ -4,6 +4,7 @@ import { compareStates } from '../../../src/core/compare/compareStates'
 import type { CompareOptions, CompareRow, Comparison } from '../../../src/core/compare/comparison'
 import { buildGrid } from '../../../src/core/grid/buildGrid'
 import type { Notebook } from '../../../src/core/notebook/notebook'
+import { fileUnits } from '../../../src/core/notation/displayUnits'
 import { readNotebook } from '../../../src/core/notebook/readNotebook'
 import { ternSketch } from '../derived/ternSketch'
 import { architectures, machinesOf, trials } from './randomStates'
@@ -182,6 +183,12 @@ describe('a number that is worked out', () => {
     assert.deepEqual([sag.left.text, sag.right.text, sag.onlyIn], ['38 mm', '', 'left'])
     assert.match(row(inText(ternSketch), 'computed/front.wheel_rate_n_per_mm').left.text, /^[\d.]+ ± [\d.]+ N\/mm$|^$/)
     assert.equal(row(inText(ternSketch), 'computed/geometry.rake_deg').left.text, '24°')
+  })
+
+  it('is shown in the units someone asks for, the change too', () => {
+    const { left, change } = row(inText(later('[122, 114]'), 'as-found', 'run-1', { units: { ...fileUnits, length: 'in' } }), 'computed/front.rider_sag_mm')
+    assert.deepEqual([left.text, change!.words, change!.surely], ['1.5 in', '−0.16 in', 'more than twice its uncertainty of 0.04 in'])
+    assert.ok(Math.abs(change!.by + 4) < 1e-9, 'in mm')
   })
 
   it('follows the fork through its clamps', () => {
