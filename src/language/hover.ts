@@ -1,5 +1,5 @@
 import { slotKey, type Adjuster } from '../core/adjusters/adjuster'
-import type { Card, HeadDrawing } from '../core/card/card'
+import type { Card } from '../core/card/card'
 import { cardFor } from '../core/card/cardFor'
 import { cardMarkdown, escapeMarkdown } from '../core/card/cardMarkdown'
 import { settingRow, type Entry, type Notebook } from '../core/notebook/notebook'
@@ -16,8 +16,8 @@ import { occurrenceAt } from './names/occurrences'
 export interface Hover {
   range: Range
   markdown: string
-  /** The head of an adjuster and which way it turns. */
-  drawing?: HeadDrawing
+  /** The card that the Markdown was made of, for an editor that can put its drawing into it. */
+  card?: Card
   /** Only what the schema says, which a YAML extension may say as well. */
   fromSchema?: boolean
 }
@@ -54,7 +54,7 @@ function wholeCard(notebook: Notebook, adjuster: Adjuster, entry: Entry | undefi
 }
 
 function cardHover(card: Card, range: Range): Hover {
-  return { range, markdown: cardMarkdown(card), ...(card.drawing ? { drawing: card.drawing } : {}) }
+  return { range, markdown: cardMarkdown(card), card }
 }
 
 /** Where an adjuster is defined, or an adjuster or entry is named. */

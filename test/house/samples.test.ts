@@ -3,9 +3,7 @@ import { existsSync, readFileSync, readdirSync } from 'node:fs'
 import { dirname, join } from 'node:path'
 import Ajv from 'ajv'
 import { parse } from 'yaml'
-import { slotKey, slotsOf } from '../../src/core/adjusters/adjuster'
 import { describeTurning, isTurned } from '../../src/core/adjusters/describeTurning'
-import { cardFor } from '../../src/core/card/cardFor'
 import { creepRecord } from '../../src/core/derived/creep'
 import { readPosition } from '../../src/core/notation/position'
 import { readQuantity } from '../../src/core/notation/quantity'
@@ -158,27 +156,5 @@ describe('the samples', () => {
     assert.ok(some({ counts: 'mm', controls: 'preload', higher_is: 'less' }))
     assert.ok(some({ controls: 'air_pressure' }))
     assert.ok(notebooks.some(({ notebook }) => Object.keys(notebook.adjusters).length === 1))
-  })
-})
-
-describe('the cards of the samples', () => {
-  it('tell for every adjuster of every machine which way to turn it, or how to measure it, and the caution', () => {
-    for (const file of readdirSync('samples').filter((name) => name.endsWith('.setup.yaml'))) {
-      const notebook = readNotebook(readFileSync(join('samples', file), 'utf8'))
-      for (const adjuster of notebook.adjusters.values()) {
-        for (const { leg } of slotsOf(adjuster)) {
-          const card = cardFor(notebook, `settings/${slotKey(adjuster.id, leg)}`, notebook.entries.at(-1)!.key)
-          const said = (heading: string) => card?.sections.find((section) => section.heading === heading)?.lines ?? []
-          const name = `${file} ${adjuster.id}`
-          assert.equal(said('Which way').length >= 2, isTurned(adjuster), name)
-          for (const line of said('Which way').slice(0, 2)) assert.match(line, /clockwise/, name)
-          assert.ok(!said('Which way').some((line) => line.includes('is not noted')), name)
-          assert.equal(card?.drawing !== undefined, isTurned(adjuster), name)
-          assert.ok(card?.subtitle || !isTurned(adjuster), name)
-          assert.equal(said('How to count it').length, 1, name)
-          assert.ok(said('Take care').length > 0, name)
-        }
-      }
-    }
   })
 })

@@ -43,7 +43,7 @@ describe('hoverAt', () => {
     it('tells where it stands in the entry under the pointer', () => check(`${aNotebook}  - settings: {shock_rebound: 9|}\n`, '9', /9 clicks out[^]*2 clicks out: less rebound damping/))
     it('has a drawing', () => {
       const { text, offset } = marked(at('4 tu|rns in'))
-      assert.equal(hoverAt(readNotebook(text), offset)?.drawing?.facing, 'clockwise')
+      assert.equal(hoverAt(readNotebook(text), offset)?.card?.drawing?.facing, 'clockwise')
     })
     it('shows the format’s words for an adjuster that is not known', () => check(`${aNotebook}  - settings: {noth|ing: 9}\n`, 'nothing', /Where it stands/))
   })

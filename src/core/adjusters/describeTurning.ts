@@ -1,5 +1,5 @@
 import type { Adjuster, Facing, Rotation } from './adjuster'
-import { seenTurning, type View } from './turning'
+import { oppositeOf, seenTurning, type View } from './turning'
 
 /** One way to turn an adjuster: what is seen, and what comes of it. */
 export interface Turn {
@@ -22,6 +22,8 @@ export interface Turning {
   viewpoint: string
   in: Turn
   out: Turn
+  /** Where only the side of the head is seen: which way the part nearest to the eye moves, as a sentence. */
+  nearSide?: string
 }
 
 const viewpoints: Record<string, string> = {
@@ -60,7 +62,15 @@ export function describeTurning(adjuster: Adjuster): Turning | undefined {
     const purpose = control.counted === undefined ? `for ${gives}` : `to turn it ${toward} (${gives})`
     return { rotation, gives, does, count: countGoes(toward, adjuster), sentence: `${head} ${purpose}.` }
   }
-  return { view: seen.view, viewpoint, in: turn('in'), out: turn('out') }
+  const { nearSide } = seen
+  return { view: seen.view, viewpoint, in: turn('in'), out: turn('out'), ...(nearSide ? { nearSide: nearSideWords(adjuster, nearSide) } : {}) }
+}
+
+const froms: Record<string, string> = { above: 'above', below: 'below', front: 'the front', rear: 'behind', left: 'the machine’s left', right: 'the machine’s right' }
+const towards: Record<Facing, string> = { up: 'up', down: 'down', front: 'towards the front', rear: 'towards the rear', left: 'to the machine’s left', right: 'to the machine’s right' }
+
+function nearSideWords({ control, workedFrom }: Adjuster, nearSide: Facing): string {
+  return `As you work it from ${froms[workedFrom ?? ''] ?? 'there'}, the side of it nearest to you moves ${towards[nearSide]} for ${control.more}, ${towards[oppositeOf(nearSide)]} for ${control.less}.`
 }
 
 /** Turned in, a count from closed falls and one from open rises; a figure of its own goes as its notebook says. */

@@ -19,6 +19,8 @@ export interface SeenTurning {
   view: View
   in: Rotation
   out: Rotation
+  /** Of a head seen from the side: where to the part of it nearest to the eye moves, turned in. */
+  nearSide?: Facing
 }
 
 const opposite: Record<Facing, Facing> = { up: 'down', down: 'up', front: 'rear', rear: 'front', left: 'right', right: 'left' }
@@ -27,6 +29,11 @@ const places = new Map<string, WorkedFrom>([
 ])
 
 /** The other way round. */
+export function oppositeOf(facing: Facing): Facing {
+  return opposite[facing]
+}
+
+/** The other rotation. */
 export function reversed(rotation: Rotation): Rotation {
   return rotation === 'clockwise' ? 'anticlockwise' : 'clockwise'
 }
@@ -42,7 +49,21 @@ export function reversed(rotation: Rotation): Rotation {
 export function seenTurning(faces: Facing | undefined, workedFrom: string | undefined, closes: Rotation): SeenTurning {
   const view = viewOf(faces, workedFrom)
   const turnsIn = view === 'back' ? reversed(closes) : closes
-  return { view, in: turnsIn, out: reversed(turnsIn) }
+  const eye = places.get(workedFrom ?? '')
+  return { view, in: turnsIn, out: reversed(turnsIn), ...(view === 'side' ? { nearSide: nearSideOf(faces!, eye as Facing, closes) } : {}) }
+}
+
+type Vector = readonly [number, number, number]
+
+/** To the front, to the left, up: right-handed. */
+const axes: Record<Facing, Vector> = { front: [1, 0, 0], rear: [-1, 0, 0], left: [0, 1, 0], right: [0, -1, 0], up: [0, 0, 1], down: [0, 0, -1] }
+
+/** The velocity of a turning point: the rotation as a vector, which points into the head for clockwise, crossed with where the point is. */
+function nearSideOf(faces: Facing, eye: Facing, closes: Rotation): Facing {
+  const sense = closes === 'clockwise' ? -1 : 1
+  const [[a, b, c], [x, y, z]] = [axes[faces], axes[eye]]
+  const moves = [b * z - c * y, c * x - a * z, a * y - b * x].map((each) => each * sense)
+  return (Object.keys(axes) as Facing[]).find((each) => axes[each].every((part, at) => part === moves[at]! + 0))!
 }
 
 function viewOf(faces: Facing | undefined, workedFrom: string | undefined): View {

@@ -19,6 +19,8 @@ export interface CardSection {
   lines: string[]
   /** A caution is set apart from facts. */
   caution?: boolean
+  /** The drawing belongs here. */
+  drawn?: boolean
 }
 
 /** The head of an adjuster as seen from where it is worked, and the rotation that turns it in from there. */

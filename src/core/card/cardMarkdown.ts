@@ -1,9 +1,12 @@
 import type { Card } from './card'
 
-/** A card as Markdown for the editor's hover. Everything that came from a file is escaped: it is text, never markup. */
-export function cardMarkdown(card: Card): string {
+/** A card as Markdown for the editor's hover, with the Markdown of a picture where it belongs. Everything that came from a file is escaped: it is text, never markup. */
+export function cardMarkdown(card: Card, picture?: string): string {
   const head = [`**${escapeMarkdown(card.title)}**`, ...(card.subtitle ? [escapeMarkdown(card.subtitle)] : [])].join('  \n')
-  const sections = card.sections.map(({ heading, lines }) => [...(heading ? [`*${heading}*`] : []), ...lines.map(escapeMarkdown)].join('  \n'))
+  const sections = card.sections.flatMap(({ heading, lines, drawn }) => [
+    [...(heading ? [`*${heading}*`] : []), ...lines.map(escapeMarkdown)].join('  \n'),
+    ...(drawn && picture ? [picture] : []),
+  ])
   return [head, ...sections].join('\n\n')
 }
 

@@ -1,9 +1,11 @@
 import type { Adjuster, Leg } from '../adjusters/adjuster'
 import { changeWords } from '../adjusters/changeWords'
-import { inNotation, ownCount, ownPosition, unitNamed } from '../adjusters/convert'
+import { isTurned } from '../adjusters/describeTurning'
+import { endOf, inNotation, ownCount, ownPosition, unitNamed } from '../adjusters/convert'
 import { printNumber } from '../notation/amount'
 import { printPosition, type End } from '../notation/position'
 import { readPosition } from '../notation/position'
+import type { Unit } from '../notation/units'
 import type { Entry } from '../notebook/notebook'
 import { baselineFor } from '../derived/baselineFor'
 import { countOf, isSame } from '../rules/standings'
@@ -13,14 +15,18 @@ import { turningSections } from './turningSections'
 
 /** The card of an adjuster's position in an entry: what it is, where it stands, which way to turn it and what that does. */
 export function settingCard(entry: Entry | undefined, adjuster: Adjuster, leg: Leg | undefined): Card {
-  const { drawing, sections } = turningSections(adjuster)
+  const { drawing, which, rest } = turningSections(adjuster)
   const subtitle = [adjuster.place, adjuster.tool, holdWords(adjuster)].filter(Boolean).join(' · ')
   return {
-    title: leg ? `${adjuster.label}, ${leg} leg` : adjuster.label,
+    title: leg ? `${adjuster.label}, ${leg} ${adjuster.on === 'shock' ? 'shock' : 'leg'}` : adjuster.label,
     ...(subtitle ? { subtitle } : {}),
-    sections: [...(entry ? standingSections(entry, adjuster, leg) : []), ...effectSection(adjuster), ...sections],
+    sections: [...contradictionSection(adjuster), ...(entry ? standingSections(entry, adjuster, leg) : []), ...which, ...effectSection(adjuster), ...rest],
     ...(drawing ? { drawing } : {}),
   }
+}
+
+function contradictionSection({ contradiction }: Adjuster): CardSection[] {
+  return contradiction === undefined ? [] : [{ heading: 'Mend its definition first', lines: [`${capital(contradiction)}.`], caution: true }]
 }
 
 const hold: Record<string, string> = { ball: 'held by a ball detent', o_ring: 'held by an O-ring', friction: 'held by friction', locknut: 'held by a locknut', nothing: 'held by nothing' }
@@ -55,26 +61,40 @@ function whyNot(text: string, adjuster: Adjuster): string[] {
 
 /** Every other notation that the adjuster's ratios allow. */
 function otherNotations(count: number, adjuster: Adjuster): string[] {
-  const ends: (End | undefined)[] = adjuster.end === undefined ? [undefined] : ['closed', 'open']
-  const units = [...new Set([adjuster.counts, ...['clicks', 'turns', 'flats', 'mm'].map(unitNamed)])]
-  return units.flatMap((unit) =>
-    ends.flatMap((end) => {
-      if (unit === adjuster.counts && end === adjuster.end) return []
-      // Another unit counted from the far end says nothing that its own end does not.
-      if (unit !== adjuster.counts && end !== adjuster.end) return []
-      const there = inNotation(count, adjuster, unit, end)
-      if (there.count === undefined || (unit.symbol === 'flats' && adjuster.counts.symbol === 'clicks')) return []
-      return [printPosition(end === undefined ? { amount: there.count, unit } : { amount: there.count, unit, end })]
-    }))
+  const { counts, end } = adjuster
+  const print = (unit: Unit, from: End | undefined): string[] => {
+    const there = inNotation(count, adjuster, unit, from)
+    return there.count === undefined ? [] : [printPosition({ amount: there.count, unit, ...(from === undefined ? {} : { end: from }) })]
+  }
+  // Another unit is counted from the end that is its custom on this adjuster; from the other it says nothing new.
+  const units = ['clicks', 'turns', 'flats', 'mm', 'rings'].map(unitNamed).filter((unit) => unit !== counts && !isSameKind(unit, counts))
+  return [...(end === undefined ? [] : print(counts, otherEnd[end])), ...units.flatMap((unit) => print(unit, endOf({ amount: 0, unit }, adjuster)))]
+}
+
+const otherEnd = { closed: 'open', open: 'closed' } as const
+
+/** Rings are lines; and nobody counts flats of a screw that clicks. */
+function isSameKind(unit: Unit, counts: Unit): boolean {
+  return (unit.dimension === counts.dimension && unit.dimension !== 'turn') || (unit.symbol === 'flats' && counts.symbol === 'clicks')
 }
 
 function shareLines(count: number, adjuster: Adjuster): string[] {
   const { range, counts, end, rangeIs } = adjuster
-  if (range === undefined) return end === undefined ? [] : ['its range is not noted: count it once from end to end']
+  if (range === undefined) return isTurned(adjuster) ? ['how far it goes is not noted: count it once from end to end'] : []
+  if (end === undefined && counts.dimension === 'step') return stepLines(count, range, adjuster)
+  // A set length or a dial begins anywhere, so that no share of it can be told.
+  if (end === undefined && adjuster.control.counted !== undefined) return [`it goes over ${printNumber(range)} ${counts.symbol} (${rangeIs === 'measured' ? 'measured' : 'the book’s'})`]
   const share = `${printNumber((count / range) * 100, 0)} % of its range of ${printNumber(range)} ${counts.symbol} (${rangeIs === 'measured' ? 'measured' : 'the book’s'})`
   if (end === undefined) return [share]
   const [toClosed, toOpen] = end === 'closed' ? [count, range - count] : [range - count, count]
   return [share, `${printNumber(toClosed)} ${counts.symbol} left to turn in, ${printNumber(toOpen)} to turn out`]
+}
+
+/** Steps are numbered from 1, so how many are left either way follows. */
+function stepLines(count: number, range: number, { higherIs, control, rangeIs }: Adjuster): string[] {
+  const [up, down] = [range - count, count - 1]
+  const [more, less] = higherIs === 'more' ? [up, down] : [down, up]
+  return [`of ${printNumber(range)} steps (${rangeIs === 'measured' ? 'counted here' : 'the book’s'})`, `${printNumber(more)} left for ${control.more}, ${printNumber(less)} for ${control.less}`]
 }
 
 function changeLines(entry: Entry, slot: string, count: number, adjuster: Adjuster): string[] {

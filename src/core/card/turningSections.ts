@@ -2,19 +2,23 @@ import type { Adjuster } from '../adjusters/adjuster'
 import { cautionsFor } from '../adjusters/cautions'
 import { describeTurning } from '../adjusters/describeTurning'
 import { howToCount } from '../adjusters/howToCount'
+import { neighbourWords } from '../adjusters/together'
 import { seenTurning } from '../adjusters/turning'
 import type { CardSection, HeadDrawing } from './card'
 
 /** Which way to turn an adjuster, how to count it, and the cautions that belong to it. */
-export function turningSections(adjuster: Adjuster): { sections: CardSection[]; drawing?: HeadDrawing } {
+export function turningSections(adjuster: Adjuster): { which: CardSection[]; rest: CardSection[]; drawing?: HeadDrawing } {
   const turning = describeTurning(adjuster)
   const seen = seenTurning(adjuster.faces, adjuster.workedFrom, adjuster.closes)
   const sideways = seen.view === 'side' || seen.view === 'unknown'
-  const which: CardSection[] = turning ? [{ heading: 'Which way', lines: [turning.in.sentence, turning.out.sentence, ...unknownView(adjuster)] }] : []
-  const sections = [...which, { heading: 'How to count it', lines: [howToCount(adjuster)] }, { heading: 'Take care', lines: cautionsFor(adjuster), caution: true }]
-  if (!turning) return { sections }
+  const others = neighbourWords(adjuster)
+  const which: CardSection[] = turning
+    ? [{ heading: 'Which way', lines: [turning.in.sentence, turning.out.sentence, ...(turning.nearSide ? [turning.nearSide] : []), ...unknownView(adjuster)], drawn: true }, ...(others.length > 0 ? [{ heading: 'Two in one place', lines: others, caution: true }] : [])]
+    : []
+  const rest = [{ heading: 'How to count it', lines: [howToCount(adjuster)] }, { heading: 'Take care', lines: cautionsFor(adjuster).filter((words) => !others.includes(words)), caution: true }]
+  if (!turning) return { which, rest }
   return {
-    sections,
+    which, rest,
     drawing: { ...(sideways ? {} : { seen: seen.in }), facing: adjuster.closes, viewpoint: turning.viewpoint, text: turning.in.sentence },
   }
 }

@@ -1,6 +1,6 @@
 import * as vscode from 'vscode'
 import { headSvg } from '../../core/card/headSvg'
-import { escapeMarkdown } from '../../core/card/cardMarkdown'
+import { cardMarkdown, escapeMarkdown } from '../../core/card/cardMarkdown'
 import { hoverAt, type Hover } from '../../language'
 import { toRange } from '../convert'
 import { notebookPattern, type Notebooks } from '../notebooks'
@@ -16,10 +16,11 @@ export function registerHover(notebooks: Notebooks): vscode.Disposable {
   })
 }
 
-function toMarkdown({ markdown, drawing }: Hover): vscode.MarkdownString {
+function toMarkdown({ markdown, card }: Hover): vscode.MarkdownString {
+  const drawing = card?.drawing
   if (!drawing) return new vscode.MarkdownString(markdown)
   // A picture in a hover is a document of its own: it knows no colour of the theme, only whether that is dark.
   const isLight = [vscode.ColorThemeKind.Light, vscode.ColorThemeKind.HighContrastLight].includes(vscode.window.activeColorTheme.kind)
   const svg = encodeURIComponent(headSvg(drawing, isLight ? 'black' : 'white')).replace(/[()']/g, (c) => `%${c.charCodeAt(0).toString(16)}`)
-  return new vscode.MarkdownString(`${markdown}\n\n![${escapeMarkdown(drawing.text)}](data:image/svg+xml,${svg})`)
+  return new vscode.MarkdownString(cardMarkdown(card, `![${escapeMarkdown(drawing.text)}](data:image/svg+xml,${svg})`))
 }

@@ -16,6 +16,7 @@ describe('how to turn it, in words', () => {
     const turning = describeTurning(anAdjuster('compression', 'clicks', { faces: 'rear', workedFrom: 'left' }))!
     assert.equal(turning.view, 'side')
     assert.equal(turning.in.sentence, 'Face the head, which points to the rear: turn it clockwise to turn it in (more compression damping).')
+    assert.equal(turning.nearSide, 'As you work it from the machine’s left, the side of it nearest to you moves up for more compression damping, down for less compression damping.')
   })
 
   it('is facing the head where nothing else is written', () => {
@@ -29,6 +30,7 @@ describe('how to turn it, in words', () => {
     for (const place of Object.keys(seen) as (keyof typeof seen)[]) {
       const turning = describeTurning(anAdjuster('rebound', 'clicks', { faces: faces[place], workedFrom: place }))!
       assert.equal(turning.view, 'face')
+      assert.equal(turning.nearSide, undefined)
       assert.match(turning.in.sentence, seen[place])
     }
   })

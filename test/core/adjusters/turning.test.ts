@@ -1,35 +1,7 @@
 import assert from 'node:assert/strict'
 import type { Facing, Rotation } from '../../../src/core/adjusters/adjuster'
 import { reversed, seenTurning } from '../../../src/core/adjusters/turning'
-
-/*
- * The independent check: a head with its normal, a rotation as a vector along its axis, an eye somewhere, and a mark on
- * the head of which we watch which way it moves across the eye's picture. x is forward, y left, z up: right-handed.
- */
-type Vector = readonly [number, number, number]
-
-const directions: Record<string, Vector> = {
-  up: [0, 0, 1], down: [0, 0, -1], front: [1, 0, 0], rear: [-1, 0, 0], left: [0, 1, 0], right: [0, -1, 0],
-  above: [0, 0, 1], below: [0, 0, -1],
-}
-const dot = (a: Vector, b: Vector) => a[0] * b[0] + a[1] * b[1] + a[2] * b[2]
-const cross = (a: Vector, b: Vector): Vector => [a[1] * b[2] - a[2] * b[1], a[2] * b[0] - a[0] * b[2], a[0] * b[1] - a[1] * b[0]]
-const times = (a: Vector, factor: number): Vector => [a[0] * factor, a[1] * factor, a[2] * factor]
-
-/** Right-hand rule: the thumb points out of the head for a rotation that its face shows as anticlockwise. */
-function rotationVector(head: Vector, facingHead: Rotation): Vector {
-  return times(head, facingHead === 'anticlockwise' ? 1 : -1)
-}
-
-/** What an eye at `eye` sees of a turning head: does the topmost mark of its picture move to the right? */
-function seenFrom(eye: Vector, rotation: Vector): Rotation | undefined {
-  const sight = times(eye, -1)
-  const upward: Vector = Math.abs(sight[2]) === 1 ? [1, 0, 0] : [0, 0, 1]
-  const right = cross(sight, upward)
-  const top = cross(right, sight)
-  const speed = dot(cross(rotation, top), right)
-  return speed === 0 ? undefined : speed > 0 ? 'clockwise' : 'anticlockwise'
-}
+import { directions, dot, quarterTurned, rotationVector, seenFrom } from './seenFrom'
 
 const facings: Facing[] = ['up', 'down', 'front', 'rear', 'left', 'right']
 const places = ['facing', 'above', 'below', 'front', 'rear', 'left', 'right']
@@ -63,12 +35,22 @@ describe('the way to turn an adjuster', () => {
           assert.equal(seen.in, expected ?? facingHead)
           const opening = rotationVector(head, reversed(closes))
           assert.equal(seen.out, seenFrom(eye, opening) ?? seenFrom(head, opening))
+          // What is nearest to the eye of a turning head goes to where it is a quarter of a turn later.
+          assert.deepEqual(seen.nearSide && directions[seen.nearSide], expected === undefined ? quarterTurned(eye, rotationVector(head, closes)) : undefined)
         })
       }
     }
   }
 
   it('was looked at in all 84 combinations', () => assert.equal(combinations, 6 * 7 * 2))
+
+  it('of a collar facing up, worked from the left, moves its near side to the front', () => {
+    // Clockwise from above, what is on the left comes to the front, as the hand of a clock goes from nine to twelve.
+    assert.equal(seenTurning('up', 'left', 'clockwise').nearSide, 'front')
+    assert.equal(seenTurning('up', 'right', 'clockwise').nearSide, 'rear')
+    assert.equal(seenTurning('up', 'left', 'anticlockwise').nearSide, 'rear')
+    assert.equal(seenTurning('left', 'above', 'clockwise').nearSide, 'rear')
+  })
 
   it('is anticlockwise for the screw at a shock’s foot from above, and clockwise from below', () => {
     assert.deepEqual(seenTurning('down', 'above', 'clockwise'), { view: 'back', in: 'anticlockwise', out: 'clockwise' })

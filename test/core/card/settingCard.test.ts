@@ -57,6 +57,60 @@ describe('the card of an adjuster', () => {
     assert.equal(sections('settings/fork_rebound/left', 'found')['Over time'], undefined)
   })
 
+  it('says how a head seen from the side moves before one’s eyes', () => {
+    assert.equal(sections('settings/side_knob')['Which way']![2], 'As you work it from above, the side of it nearest to you moves towards the rear for more compression damping, towards the front for less compression damping.')
+  })
+
+  it('comes in the order of what is asked at the machine, with the drawing beside the words it draws', () => {
+    const card = cardFor(notebook, 'settings/shock_rebound', 'found')!
+    assert.deepEqual(card.sections.map(({ heading }) => heading), ['Stands at', 'Changed', 'Which way', 'Over time', 'What it does', 'How to count it', 'Take care'])
+    assert.deepEqual(card.sections.filter(({ drawn }) => drawn).map(({ heading }) => heading), ['Which way'])
+    const markdown = cardMarkdown(card, '![drawn](x)')
+    assert.ok(markdown.indexOf('*Which way*') < markdown.indexOf('![drawn](x)') && markdown.indexOf('![drawn](x)') < markdown.indexOf('*Over time*'))
+  })
+
+  it('has the other of two in one place held still, right below the way to turn it', () => {
+    const two = readNotebook(`format: 1\nadjusters:\n  hex: {on: shock, controls: high_speed_compression, counts: turns}\n  screw: {on: shock, controls: low_speed_compression, counts: clicks, inside: hex}\n`)
+    for (const row of ['settings/hex', 'settings/screw']) {
+      const card = cardFor(two, row)!
+      const at = card.sections.findIndex(({ heading }) => heading === 'Which way')
+      assert.equal(card.sections[at + 1]!.heading, 'Two in one place')
+      assert.match(card.sections[at + 1]!.lines.join(), /must not turn along: hold (it|that) still/)
+      assert.ok(!card.sections.at(-1)!.lines.some((line) => line.includes('turn along')), 'said once')
+    }
+  })
+
+  it('tells first what contradicts itself in its definition', () => {
+    const wrong = readNotebook('format: 1\nadjusters:\n  x: {on: shock, controls: rebound, counts: clicks, step: 30, range: 20}\n')
+    assert.deepEqual(cardFor(wrong, 'settings/x')!.sections[0], { heading: 'Mend its definition first', lines: ['Its smallest `step` of 30 is more than its whole `range` of 20 clicks.'], caution: true })
+  })
+
+  it('speaks of shocks where there are two of them', () => {
+    const twins = readNotebook('format: 1\nadjusters:\n  p: {on: shock, legs: [left, right], controls: preload, counts: steps}\n')
+    assert.equal(cardFor(twins, 'settings/p/left')!.title, 'P, left shock')
+  })
+
+  describe('says where it stands and how far it may go', () => {
+    const stands = (adjuster: string, position: string) => {
+      const read = readNotebook(`format: 1\nadjusters:\n  x: {on: shock, ${adjuster}}\nentries:\n  - {id: a, settings: {x: ${position}}}\n`)
+      return cardFor(read, 'settings/x', 'a')!.sections.find(({ heading }) => heading === 'Stands at')!.lines
+    }
+
+    it('in turns, flats, mm, and the rings that show', () => assert.deepEqual(stands('controls: preload, counts: turns, range: 8, mm_per_turn: 1.5, mm_per_ring: 3', '2 in'),
+      ['2 turns in', 'the same as 6 turns out, 12 flats in, 3 mm in, 3 rings out', '25 % of its range of 8 turns (the book’s)', '6 turns left to turn in, 2 to turn out']))
+    it('in turns in, of rings that show', () => assert.deepEqual(stands('controls: preload, counts: rings, range: 4, mm_per_turn: 1.5, mm_per_ring: 3', '3').slice(0, 2), ['3 rings out', 'the same as 1 ring in, 2 turns in, 12 flats in, 3 mm in']))
+    it('in steps of a cam, whichever way they are numbered', () => {
+      assert.deepEqual(stands('controls: preload, counts: steps, range: 7, higher_is: more', 'step 3'), ['step 3', 'of 7 steps (the book’s)', '4 left for more preload, 2 for less preload'])
+      assert.deepEqual(stands('controls: preload, counts: steps, range: 7, range_is: measured, higher_is: less', 'step 3'), ['step 3', 'of 7 steps (counted here)', '2 left for more preload, 4 for less preload'])
+    })
+    it('without a share of what begins anywhere', () => assert.deepEqual(stands('controls: preload, counts: mm, higher_is: more, range: 8', '77.5'), ['77.5 mm', 'it goes over 8 mm (the book’s)']))
+    it('with a word where nobody counted how far it goes, save for what is only measured', () => {
+      assert.deepEqual(stands('controls: rebound, counts: clicks', '7'), ['7 clicks out', 'how far it goes is not noted: count it once from end to end'])
+      assert.deepEqual(stands('controls: preload, counts: mm, higher_is: less', '186'), ['186 mm', 'how far it goes is not noted: count it once from end to end'])
+      assert.deepEqual(stands('controls: air_pressure, counts: bar', '10').slice(-1), ['10 bar'])
+    })
+  })
+
   it('turns nothing on what is only measured, and never says that preload changes a rate', () => {
     assert.equal(sections('settings/fork_height/left', 'base')['Which way'], undefined)
     const preload = readNotebook('adjusters:\n  p: {on: fork, controls: preload, counts: turns}\n')

@@ -80,14 +80,14 @@ export class Cards {
   }
 }
 
-/** The contents of a card. The drawing is made by the host as SVG and says the same as the sentence beside it. */
+/** The contents of a card. The drawing is made by the host as SVG and says the same as the sentences above it. */
 function cardParts(card: Card, drawing: string | undefined): HTMLElement[] {
   const head = make('div', 'card-head', {}, make('div', 'card-title', {}, card.title), ...(card.subtitle ? [make('div', 'card-subtitle', {}, card.subtitle)] : []))
-  const sections = card.sections.map(({ heading, lines, caution }) => {
-    const parts = [...(heading ? [make('h3', '', {}, heading)] : []), ...lines.map((line) => make('p', '', {}, line))]
+  const sections = card.sections.map(({ heading, lines, caution, drawn }) => {
+    const parts = [...(heading ? [make('h3', '', {}, heading)] : []), ...lines.map((line) => make('p', '', {}, line)), ...(drawn && drawing ? [picture(drawing)] : [])]
     return make('section', caution ? 'card-caution' : '', {}, ...parts)
   })
-  return [head, ...(drawing ? [picture(drawing)] : []), ...sections]
+  return [head, ...sections]
 }
 
 function picture(svg: string): HTMLElement {
