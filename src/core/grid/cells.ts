@@ -1,6 +1,6 @@
 import { isMissing, type Outcome } from '../compute/working/result'
 import { fileUnits, printShown, type DisplayUnits } from '../notation/displayUnits'
-import { fieldNode } from '../notebook/fields'
+import { fieldNodes, type Field } from '../notebook/fields'
 import type { Entry, Notebook } from '../notebook/notebook'
 import { scalarAt } from '../notebook/tree'
 import { countOf, isSame } from '../rules/standings'
@@ -13,7 +13,7 @@ import type { Cell } from './view'
 export function cellOf(source: Exclude<RowSource, { kind: 'group' }>, notebook: Notebook, entry: Entry, units = fileUnits): Cell {
   switch (source.kind) {
     case 'setting': return settingCell(source.key, source.slot.adjuster.id, notebook, entry)
-    case 'field': return fieldCell(source.field.key, notebook, entry)
+    case 'field': return fieldCell(source.field, notebook, entry)
     case 'computed': return computedCell(source.computed, notebook, entry, units)
   }
 }
@@ -33,10 +33,10 @@ function isChanged(slot: string, entry: Entry): boolean {
   return now !== undefined && before !== undefined && !isSame(now, before)
 }
 
-function fieldCell(key: string, notebook: Notebook, entry: Entry): Cell {
-  const node = fieldNode(entry, key)
-  const remark = remarkOf(notebook, entry, [key, key.replace(/\.[a-z]+$/, '')], node?.range.end)
-  return node ? { state: 'set', text: node.text.trimEnd(), ...remark } : { state: 'empty', text: '', ...remark }
+function fieldCell(field: Field, notebook: Notebook, entry: Entry): Cell {
+  const nodes = fieldNodes(entry, field)
+  const remark = remarkOf(notebook, entry, [field.key, field.key.replace(/\.[a-z]+$/, '')], nodes.at(-1)?.range.end)
+  return nodes.length > 0 ? { state: 'set', text: nodes.map(({ text }) => text.trimEnd()).join(', '), ...remark } : { state: 'empty', text: '', ...remark }
 }
 
 function computedCell(computed: Computed, notebook: Notebook, entry: Entry, units: DisplayUnits): Cell {

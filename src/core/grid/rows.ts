@@ -54,15 +54,15 @@ export function countWords({ counts, end, control }: Adjuster): string {
   return end === undefined ? counts.symbol : `${counts.symbol} ${end === 'closed' ? 'out' : 'in'}`
 }
 
-const unitOf = { length: 'mm', temperature: '°C', pressure: 'bar' } as Record<string, string>
+const unitOf = { length: 'mm', mass: 'kg', temperature: '°C', pressure: 'bar' } as Record<string, string>
 
 function fieldSource(field: Field): RowSource {
-  const unit = field.dimension && unitOf[field.dimension]
+  const unit = field.dimension && field.key !== 'conditions.altitude' ? unitOf[field.dimension] : field.key.endsWith('.seconds') ? 's' : undefined
   return {
     kind: 'field', field,
     row: {
       key: field.key, kind: 'field', label: field.label, lines: field.prose ? 3 : 1, prose: field.prose === true,
-      figures: field.dimension !== undefined || field.key === 'ride.laps',
+      figures: field.dimension !== undefined || field.bare === true,
       ...(field.detail ? { detail: field.detail } : {}), ...(unit ? { unit } : {}), ...(field.choices ? { choices: [...field.choices] } : {}),
       ...(field.about ? { about: field.about } : {}),
     },

@@ -12,12 +12,16 @@ import { nodeAt, scalarAt, type ScalarNode } from './tree'
 export interface Field {
   /** The grid's row key and the path in the entry; a sag reading ends in the half it is. */
   key: string
-  group: 'sag_front' | 'sag_rear' | 'day' | 'change' | 'ride'
+  group: 'sag_front' | 'sag_rear' | 'loads' | 'geometry' | 'bounce' | 'day' | 'change' | 'ride'
   label: string
   /** Quieter words behind the label. */
   detail?: string
   /** What a bare number is in; absent for words. */
   dimension?: Dimension
+  /** A number without a unit. */
+  bare?: boolean
+  /** A list of such figures, and the key it takes where its path holds a group. */
+  list?: { key: string }
   /** Words that may run over several lines. */
   prose?: boolean
   choices?: readonly string[]
@@ -40,14 +44,41 @@ function sagFields(end: 'front' | 'rear'): Field[] {
   ]
 }
 
+function loadFields(load: 'bike' | 'rider'): Field[] {
+  const who = load === 'bike' ? 'bike alone, as ridden' : 'rider aboard, kitted'
+  return (['front', 'rear'] as const).map((end): Field => ({
+    key: `axle_loads.${load}.${end}`, group: 'loads', dimension: 'mass', label: `Weight, ${end}`, detail: load === 'bike' ? 'bike alone' : 'rider aboard',
+    about: `What the scale under the ${end} wheel reads, ${who}. For this entry alone, where it differs from the machine’s.`,
+  }))
+}
+
+function bounceFields(end: 'front' | 'rear'): Field[] {
+  return [
+    { key: `bounce.${end}`, group: 'bounce', dimension: 'length', list: { key: 'heights' }, label: 'Swings', detail: end,
+      about: 'Push the end down once and let go: heights of the swings about its rest, the push first, each on the other side. Written one after the other, such as 40, 14, 5.' },
+    { key: `bounce.${end}.seconds`, group: 'bounce', bare: true, label: 'Swings, time', detail: `${end}, first to last`,
+      about: 'Seconds from the first height to the last, from a film or a log, where they were timed. It gives the frequency.' },
+  ]
+}
+
+function tyreField(end: 'front' | 'rear'): Field {
+  return { key: `tyres.${end}_radius`, group: 'geometry', dimension: 'length', label: 'Tyre radius', detail: `${end}, from here on`,
+    about: `Outer radius of the ${end} tyre that came on here, where it differs from the one before. It holds until another comes on.` }
+}
+
 export const fields: readonly Field[] = [
   ...sagFields('front'),
   ...sagFields('rear'),
+  ...loadFields('bike'), ...loadFields('rider'),
+  tyreField('front'), tyreField('rear'),
+  ...bounceFields('front'), ...bounceFields('rear'),
+  { key: 'session', group: 'day', label: 'Session', about: 'Where in the weekend or the season this was.' },
   { key: 'conditions.air', group: 'day', label: 'Air', dimension: 'temperature' },
   { key: 'conditions.ground', group: 'day', label: 'Ground', dimension: 'temperature' },
+  { key: 'conditions.altitude', group: 'day', label: 'Altitude', dimension: 'length', about: 'Height above the sea, with its unit, such as 650 m: pressures are computed with its air.' },
   { key: 'conditions.weather', group: 'day', label: 'Weather' },
   { key: 'reason', group: 'change', label: 'Reason', prose: true, about: 'Why this was changed.' },
-  { key: 'ride.laps', group: 'ride', label: 'Laps' },
+  { key: 'ride.laps', group: 'ride', bare: true, label: 'Laps' },
   { key: 'ride.front_travel_used', group: 'ride', label: 'Travel used', detail: 'front', dimension: 'length', about: 'Deepest point the fork reached, from the cable tie or the log.' },
   { key: 'ride.rear_travel_used', group: 'ride', label: 'Travel used', detail: 'rear', dimension: 'length', about: 'Deepest point of the rear wheel, from the cable tie or the log.' },
   { key: 'ride.front_tyre_hot', group: 'ride', label: 'Tyre, hot', detail: 'front', dimension: 'pressure' },
@@ -69,6 +100,19 @@ export function pathOf(key: string): { path: string[]; half?: 'lifted' | 'pushed
   const path = key.split('.')
   const last = path.at(-1)
   return last === 'lifted' || last === 'pushed' ? { path: path.slice(0, -1), half: last } : { path }
+}
+
+/** Where the list of a field stands: under its own path, or in the group that stands there. */
+export function listPathOf(entry: Entry, { key, list }: Field): string[] {
+  const { path } = pathOf(key)
+  return list && nodeAt(entry.node, path)?.kind === 'map' ? [...path, list.key] : path
+}
+
+/** The scalars a field stands in: one, or the items of its list. */
+export function fieldNodes(entry: Entry, field: Field): ScalarNode[] {
+  const node = field.list ? nodeAt(entry.node, listPathOf(entry, field)) : fieldNode(entry, field.key)
+  const items = node?.kind === 'list' ? node.items : node ? [node] : []
+  return items.flatMap((item) => (item.kind === 'scalar' && item.style !== 'empty' && item.value !== null ? [item] : []))
 }
 
 /** The scalar a field stands in, whichever way a sag reading is written. */

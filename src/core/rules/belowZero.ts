@@ -28,7 +28,8 @@ function eitherSide({ control, counts, end }: Adjuster): boolean {
 
 function measurements(entry: Entry): Report[] {
   return fields.flatMap(({ key, dimension, label }) => {
-    const value = dimension === 'length' || dimension === 'pressure' ? measured(entry, key) : undefined
+    // Land lies below the sea in places.
+    const value = (dimension === 'length' && key !== 'conditions.altitude') || dimension === 'pressure' ? measured(entry, key) : undefined
     return value && value.base < 0 ? [{ message: `${label}: ${sayMeasured(value)} is below zero`, range: value.range, row: key }] : []
   })
 }

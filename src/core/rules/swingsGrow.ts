@@ -14,6 +14,6 @@ export const swingsGrow: EntryRule = {
     if (heights.length < 2 || !isMissing(ratio)) return []
     const zero = heights.find(({ mm }) => mm === 0)
     const message = zero ? `${endWord(end)}: a swing of zero is no swing; leave it out` : `${endWord(end)}: these swings do not die away; write them in order, from the place of rest`
-    return [{ message, range: zero?.at ?? { start: heights[0]!.at.start, end: heights.at(-1)!.at.end } }]
+    return [{ message, row: `bounce.${end}`, range: zero?.at ?? { start: heights[0]!.at.start, end: heights.at(-1)!.at.end } }]
   }),
 }

@@ -1,5 +1,5 @@
 import { dimensionsOf } from '../notebook/dimensionsOf'
-import { fieldNode, fields, type Field } from '../notebook/fields'
+import { fieldNodes, fields, type Field } from '../notebook/fields'
 import type { Entry, Notebook } from '../notebook/notebook'
 import { readOnce } from '../notebook/readOnce'
 import { rootSchemas, schemasBelow, type SchemaNode } from '../notebook/schemaKeys'
@@ -24,10 +24,7 @@ function facts({ root, text }: Notebook): Report[] {
 }
 
 function measurements(text: string, entry: Entry): Report[] {
-  const byNode = new Map<ScalarNode, Field>(fields.flatMap((field) => {
-    const node = fieldNode(entry, field.key)
-    return node ? [[node, field] as const] : []
-  }))
+  const byNode = new Map<ScalarNode, Field>(fields.flatMap((field) => fieldNodes(entry, field).map((node) => [node, field] as const)))
   return quantities(entry.node, entrySchemas, []).flatMap((found) => {
     const field = byNode.get(found.node)
     return check(text, found, field?.label ?? `\`${found.path.join('.')}\``).map((report) => ({ ...report, entry, ...(field ? { row: field.key } : {}) }))

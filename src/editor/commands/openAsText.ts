@@ -1,6 +1,6 @@
 import * as vscode from 'vscode'
 import type { GridPlace } from '../../core/grid/view'
-import { fieldNode } from '../../core/notebook/fields'
+import { fieldNodes, findField } from '../../core/notebook/fields'
 import { toRange } from '../convert'
 import type { Notebooks } from '../notebooks'
 import { reopen } from './reopen'
@@ -20,6 +20,8 @@ function lineRange(document: vscode.TextDocument, line: number): vscode.Range {
 function rangeOf(document: vscode.TextDocument, notebooks: Notebooks, { column, row }: GridPlace): vscode.Range | undefined {
   const entry = notebooks.of(document).notebook.entries.find(({ key }) => key === column)
   if (!entry) return undefined
-  const node = row.startsWith('settings/') ? entry.settings.get(row.slice('settings/'.length))?.node : fieldNode(entry, row)
-  return toRange(document, node?.range ?? entry.range)
+  const field = findField(row)
+  const nodes = field ? fieldNodes(entry, field) : [entry.settings.get(row.slice('settings/'.length))?.node].flatMap((node) => node ?? [])
+  const [first, last] = [nodes[0], nodes.at(-1)]
+  return toRange(document, first && last ? { start: first.range.start, end: last.range.end } : entry.range)
 }

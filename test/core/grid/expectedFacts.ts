@@ -14,9 +14,9 @@ export function expectedFacts(before: PlainNotebook, notebook: Notebook, gesture
     return after.entries.filter(({ isMap }) => isMap)[index]!.facts
   }
   switch (gesture.kind) {
-    case 'setCell': put(factsAt(gesture.column), pathOf(notebook, gesture.row), typedAs(gesture.row, gesture.text)); break
-    case 'setCells': for (const { column, row, text } of gesture.cells) put(factsAt(column), pathOf(notebook, row), typedAs(row, text)); break
-    case 'clearCells': for (const { column, row } of gesture.cells) put(factsAt(column), pathOf(notebook, row), ''); break
+    case 'setCell': putCell(factsAt(gesture.column), notebook, gesture.row, gesture.text); break
+    case 'setCells': for (const { column, row, text } of gesture.cells) putCell(factsAt(column), notebook, row, text); break
+    case 'clearCells': for (const { column, row } of gesture.cells) putCell(factsAt(column), notebook, row, ''); break
     case 'annotate': put(factsAt(gesture.column), ['remarks', gesture.row.replace(/^settings\//, '')], words(gesture.text)); break
     case 'setHeader': setHeader(after, factsAt(gesture.column), notebook, gesture); break
     case 'removeEntry': after.entries.splice(after.entries.indexOf(after.entries.find(({ facts }) => facts === factsAt(gesture.column))!), 1); break
@@ -47,6 +47,24 @@ function returnFacts({ entries }: Notebook, { column, date, id, reason }: Extrac
   return facts
 }
 
+function putCell(facts: Facts, notebook: Notebook, row: string, text: string): void {
+  if (row === 'bounce.front' || row === 'bounce.rear') putList(facts, row.split('.'), text)
+  else put(facts, pathOf(notebook, row), text === '' ? '' : typedAs(row, text))
+}
+
+/** A list stands or falls as a whole; a blank parts two figures only where there is nothing but figures. */
+function putList(facts: Facts, path: readonly string[], text: string): void {
+  const typed = text.trim()
+  const inside = (typed.startsWith('[') && typed.endsWith(']') ? typed.slice(1, -1) : typed).trim().replace(/,$/, '')
+  const items = inside.split(/^[-+−\d.\s]+$/.test(inside) && /[\d.]\s+[-+−]?[\d.]/.test(inside) && !/[-+−]\s|[-+−]$/.test(inside) ? /\s+/ : ',').map((item) => item.trim().replace(/\s+/g, ' '))
+  const [first, second] = path
+  for (const key of Object.keys(facts)) {
+    const keys = JSON.parse(key) as string[]
+    if (keys.length === 3 && keys[0] === first && keys[1] === second && /^\d+$/.test(keys[2]!)) delete facts[key]
+  }
+  if (typed !== '') items.forEach((item, at) => { facts[factKey([...path, String(at)])] = item })
+}
+
 function put(facts: Facts, path: readonly string[], text: string): void {
   const key = factKey(path)
   if (text === '') delete facts[key]
@@ -67,7 +85,7 @@ function pathOf(notebook: Notebook, row: string): string[] {
 /** Figures lose what blanks they have too many, words keep theirs. */
 function typedAs(row: string, text: string): string {
   const field = findField(row)
-  const isFigure = row.startsWith('settings/') || field?.dimension !== undefined || row === 'ride.laps'
+  const isFigure = row.startsWith('settings/') || field?.dimension !== undefined || row === 'ride.laps' || row.endsWith('.seconds')
   return isFigure ? text.trim().replace(/\s+/g, ' ') : words(text)
 }
 

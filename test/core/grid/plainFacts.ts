@@ -45,6 +45,9 @@ function entryFacts(node: Node | null, document: Document, legs: ReadonlyMap<str
     else if (own.length === 2 && keys.length === 2) for (const leg of own) facts[factKey([...keys, leg])] = value
     else if (isReading && keys.length === 3) facts[factKey([...keys, 'lifted'])] = value
     else if (isReading && ['0', '1'].includes(keys[3]!)) facts[factKey([...keys.slice(0, 3), keys[3] === '0' ? 'lifted' : 'pushed'])] = value
+    // The heights of a bounce test are the same with and without the group that also holds their time.
+    else if (keys[0] === 'bounce' && keys[2] === 'heights') facts[factKey([...keys.slice(0, 2), ...keys.slice(3)])] = value
+    else if (keys[0] === 'bounce' && keys.length === 2) facts[factKey([...keys, '0'])] = value
     else facts[path] = value
   }
   return facts

@@ -80,6 +80,7 @@ class Writer {
     const set = names.filter(() => choices.once(2))
     if (set.length > 0 || choices.once(4)) entry.settings = Object.fromEntries(set.map((name) => [name, this.#setting(adjusters[name]!.legs as string[] | undefined)]))
     if (choices.once(2)) entry.sag = this.#sag()
+    if (choices.once(3)) entry.bounce = this.#bounce()
     if (choices.once(3)) entry.reason = choices.of(prose)
     if (choices.once(3)) entry.ride = { felt: choices.of(prose), laps: '6', ...(choices.once(2) ? { log: choices.of(words) } : {}) }
     if (choices.once(3)) entry.remarks = { [choices.of(['fork_rebound', 'fork_rebound/left', 'ride.felt', 'sag.front.bike'])]: choices.of(prose) }
@@ -103,6 +104,13 @@ class Writer {
     }
     const end = (): Value => ({ ...(choices.once(2) ? { extended: '152' } : {}), bike: reading(), ...(choices.once(2) ? { rider: reading() } : {}) })
     return { ...(choices.once(3) ? {} : { front: end() }), ...(choices.once(3) ? { rear: end() } : {}) }
+  }
+
+  #bounce(): Value {
+    const { choices } = this
+    const heights = (): Value => choices.of([['40', '14', '5'], ['40', '14.0'], ['40']])
+    const end = (): Value => (choices.once(3) ? { heights: heights(), ...(choices.once(2) ? { seconds: '0.6' } : {}) } : heights())
+    return { ...(choices.once(4) ? {} : { front: end() }), ...(choices.once(3) ? { rear: end() } : {}) }
   }
 
   /** Blank lines and comments. */

@@ -9,10 +9,11 @@ const lengths = (sag: string) => ['lifted', 'pushed'].map((half) => measured(ent
 
 describe('the fields of an entry', () => {
   it('all stand in the schema, each with the unit and the choices it has there', () => {
-    for (const { key, dimension, choices } of fields) {
+    for (const { key, dimension, choices, list, bare } of fields) {
       const schemas = schemasAt(['entries', '*', ...pathOf(key).path])
       assert.ok(schemas.some(({ description }) => description !== undefined), `${key} is not in the schema`)
-      assert.deepEqual(dimensionsOf(schemas), dimension && [dimension], key)
+      for (const path of list ? [['*'], [list.key, '*']] : [[]]) assert.deepEqual(dimensionsOf(schemasAt(['entries', '*', ...pathOf(key).path, ...path])), dimension && [dimension], key)
+      assert.equal(schemas.some(({ type }) => type === 'number'), bare === true, key)
       assert.deepEqual(schemas.flatMap((schema) => schema.enum ?? []), choices ?? [], key)
     }
   })
