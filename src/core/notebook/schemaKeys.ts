@@ -35,14 +35,23 @@ function parts(node: SchemaNode): SchemaNode[] {
 /** The schema of a whole notebook, with all its choices; where a walk down the tree begins. */
 export const rootSchemas: readonly SchemaNode[] = parts(root)
 
+/** The steps that were taken before: every value of a notebook takes a few, and always the same. */
+const steps = new WeakMap<readonly SchemaNode[], Map<string, readonly SchemaNode[]>>()
+const mostSteps = 1000
+
 /** The schemas one step further down: a key, or `*` for an item of a list. */
-export function schemasBelow(nodes: readonly SchemaNode[], step: string): SchemaNode[] {
-  return nodes.flatMap((node) => below(node, step))
+export function schemasBelow(nodes: readonly SchemaNode[], step: string): readonly SchemaNode[] {
+  const taken = steps.get(nodes) ?? new Map<string, readonly SchemaNode[]>()
+  const known = taken.get(step)
+  if (known) return known
+  const found = nodes.flatMap((node) => below(node, step))
+  if (taken.size < mostSteps) steps.set(nodes, taken.set(step, found))
+  return found
 }
 
 /** The schema of what stands under a path of keys, `*` for an item of a list; empty where the format says nothing. */
-export function schemasAt(path: readonly string[]): SchemaNode[] {
-  return path.reduce<SchemaNode[]>(schemasBelow, [...rootSchemas])
+export function schemasAt(path: readonly string[]): readonly SchemaNode[] {
+  return path.reduce(schemasBelow, rootSchemas)
 }
 
 function below(node: SchemaNode, step: string): SchemaNode[] {
@@ -58,10 +67,13 @@ export function keysAt(path: readonly string[]): ReadonlySet<string> | undefined
 
 /** The keys these schemas know; `undefined` where any key may stand, or none is described. */
 export function keysOf(nodes: readonly SchemaNode[]): ReadonlySet<string> | undefined {
-  const open = nodes.some((node) => node.additionalProperties !== undefined)
-  const keys = nodes.flatMap((node) => Object.keys(node.properties ?? {}))
-  return open || keys.length === 0 ? undefined : new Set(keys)
+  if (nodes.some((node) => node.additionalProperties !== undefined)) return undefined
+  const known = keySets.get(nodes) ?? new Set(nodes.flatMap((node) => Object.keys(node.properties ?? {})))
+  keySets.set(nodes, known)
+  return known.size === 0 ? undefined : known
 }
+
+const keySets = new WeakMap<readonly SchemaNode[], ReadonlySet<string>>()
 
 /** What the schema says about the value under a path, for a hover. */
 export function descriptionAt(path: readonly string[]): string | undefined {

@@ -19,9 +19,8 @@ export function checkNotebook(notebook: Notebook, severities: Severities = new M
   const codes = new Set([...rules, acceptedForNothing].map(({ code }) => code))
   const found = speaking.flatMap((rule) => {
     const loud = loudness(rule)
-    return 'checkEntry' in rule
-      ? notebook.entries.flatMap((entry) => reportsOf(rule, entry, notebook).map((report) => toFinding(rule, { entry, ...report }, loud)))
-      : rule.checkNotebook(notebook, codes).map((report) => toFinding(rule, report, loud))
+    const inEntries = 'checkEntry' in rule ? notebook.entries.flatMap((entry) => reportsOf(rule, entry, notebook).map((report) => ({ entry, ...report }))) : []
+    return [...inEntries, ...(rule.checkNotebook?.(notebook, codes) ?? [])].map((report) => toFinding(rule, report, loud))
   })
   const { standing, used } = acceptFindings(notebook, found)
   const spoken = new Set(speaking.map(({ code }) => code))

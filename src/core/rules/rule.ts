@@ -29,6 +29,8 @@ export interface Description {
 /** A rule that looks at one entry, what it comes from and the facts of the machine; at nothing else, for it is not asked again while these say the same. */
 export interface EntryRule extends Description {
   checkEntry: (entry: Entry, notebook: Notebook) => Report[]
+  /** What it has to say of the rest of the notebook. */
+  checkNotebook?: NotebookRule['checkNotebook']
 }
 
 /** A rule that looks at the notebook as a whole. `codes` are those that a notebook may set or accept. */

@@ -2,16 +2,19 @@ import type { Fix } from '../finding'
 import { keysOf, rootSchemas, schemasBelow, type SchemaNode } from '../notebook/schemaKeys'
 import type { MapNode, Pair, TreeNode } from '../notebook/tree'
 import { meantName } from './meantName'
-import type { NotebookRule, Report } from './rule'
+import type { EntryRule, Report } from './rule'
 import { writeInstead } from '../notebook/edits/writeInstead'
 
-export const unknownKey: NotebookRule = {
+export const unknownKey: EntryRule = {
   code: 'unknown-key',
   severity: 'info',
   says: 'A key is not part of the format. It is kept, and nothing is done with it.',
   why: 'Most often it is a slip of the pen, and what stands behind it is missed.',
+  checkEntry: ({ node }, { text }) => walk(node, entrySchemas, text),
   checkNotebook: ({ root, text }) => (root ? walk(root, rootSchemas, text) : []),
 }
+
+const entrySchemas = schemasBelow(schemasBelow(rootSchemas, 'entries'), '*')
 
 function walk(node: TreeNode, schemas: readonly SchemaNode[], text: string): Report[] {
   if (node.kind === 'scalar') return []
@@ -26,7 +29,8 @@ function walk(node: TreeNode, schemas: readonly SchemaNode[], text: string): Rep
   return node.pairs.flatMap((pair) => {
     const { key, value } = pair
     if (known !== undefined && !known.has(key.text)) return [isRestOfSentence(node, pair) ? cutSentence(node, pair, text) : unknown(pair, free, text)]
-    return walk(value, schemasBelow(schemas, key.text), text)
+    // Entries are looked at one by one.
+    return schemas === rootSchemas && key.text === 'entries' ? [] : walk(value, schemasBelow(schemas, key.text), text)
   })
 }
 

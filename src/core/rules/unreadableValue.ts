@@ -5,15 +5,16 @@ import { readOnce } from '../notebook/readOnce'
 import { rootSchemas, schemasBelow, type SchemaNode } from '../notebook/schemaKeys'
 import { pairOf, type ScalarNode, type TreeNode } from '../notebook/tree'
 import type { Dimension } from '../notation/units'
-import type { NotebookRule, Report } from './rule'
+import type { EntryRule, Report } from './rule'
 import { writeInstead } from '../notebook/edits/writeInstead'
 
-export const unreadableValue: NotebookRule = {
+export const unreadableValue: EntryRule = {
   code: 'unreadable-value',
   severity: 'error',
   says: 'A measured value cannot be read, or is in a unit of another kind.',
   why: 'What is not understood is not computed with. A bare number is mm, kg, N/mm, bar, °C or degrees; any other unit is written behind it.',
-  checkNotebook: (notebook) => [...facts(notebook), ...notebook.entries.flatMap((entry) => measurements(notebook.text, entry))],
+  checkEntry: (entry, { text }) => measurements(text, entry),
+  checkNotebook: facts,
 }
 
 function facts({ root, text }: Notebook): Report[] {
@@ -27,7 +28,7 @@ function measurements(text: string, entry: Entry): Report[] {
   const byNode = new Map<ScalarNode, Field>(fields.flatMap((field) => fieldNodes(entry, field).map((node) => [node, field] as const)))
   return quantities(entry.node, entrySchemas, []).flatMap((found) => {
     const field = byNode.get(found.node)
-    return check(text, found, field?.label ?? `\`${found.path.join('.')}\``).map((report) => ({ ...report, entry, ...(field ? { row: field.key } : {}) }))
+    return check(text, found, field?.label ?? `\`${found.path.join('.')}\``).map((report) => ({ ...report, ...(field ? { row: field.key } : {}) }))
   })
 }
 

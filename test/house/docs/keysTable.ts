@@ -4,11 +4,11 @@ import { nameOfDimension } from './dimensionNames'
 import { code, table } from './markdown'
 
 /** The schemas under a path in which `*` stands for any item of a list or for a name of one's own. */
-export function schemasUnder(path: readonly string[]): SchemaNode[] {
-  return path.reduce<SchemaNode[]>((nodes, step) => {
+export function schemasUnder(path: readonly string[]): readonly SchemaNode[] {
+  return path.reduce<readonly SchemaNode[]>((nodes, step) => {
     const items = schemasBelow(nodes, step)
     return step === '*' && items.length === 0 ? schemasBelow(nodes, 'a name of one’s own') : items
-  }, [...rootSchemas])
+  }, rootSchemas)
 }
 
 /** The keys that may stand under a path, in the order of the schema. */
