@@ -4,6 +4,7 @@ import type { End, LoadCase } from '../compute/sag/loadCase'
 import { isMissing, type Outcome } from '../compute/working/result'
 import { factAt, factIn } from '../notebook/machine'
 import type { Entry, Notebook } from '../notebook/notebook'
+import { perEntry } from './perEntry'
 
 /** What scales under one wheel read, kg: this entry's weighing, else the machine's. A rider may weigh in for one entry alone. */
 export function axleMassOf(notebook: Notebook, entry: Entry, load: LoadCase, end: End): number | undefined {
@@ -17,13 +18,13 @@ export function riderMassOf(notebook: Notebook): number | undefined {
 }
 
 /** What the rider adds to one end, N: from both weighings, else a stated share of the rider's mass. */
-export function riderLoadOf(notebook: Notebook, entry: Entry, end: End): Outcome {
+export const riderLoadOf = perEntry((notebook, entry, end: End): Outcome => {
   const withRiderKg = axleMassOf(notebook, entry, 'rider', end)
   const withoutRiderKg = axleMassOf(notebook, entry, 'bike', end)
   if (withRiderKg !== undefined && withoutRiderKg !== undefined) return weighedRiderLoad({ withRiderKg, withoutRiderKg })
   const shared = sharedRiderLoad({ end, riderKg: riderMassOf(notebook) })
   return isMissing(shared) ? { missing: [`the ${end} axle’s load with and without the rider, or the rider’s kitted mass`] } : shared
-}
+})
 
 /** What hangs on the springs of one end, N: its axle load less the unsprung mass there. */
 export function sprungLoadOf(notebook: Notebook, entry: Entry, end: End, load: LoadCase): Outcome {

@@ -8,6 +8,7 @@ import { found, type Outcome } from '../compute/working/result'
 import { measured, type Measured } from '../notebook/fields'
 import { factAt, windowAt, wordsAt } from '../notebook/machine'
 import type { Entry, Notebook } from '../notebook/notebook'
+import { perEntry } from './perEntry'
 
 /** The sag lengths an entry gives for one end and load case, with their places. */
 export interface SagLengths {
@@ -39,23 +40,23 @@ export function readingHalfWidth(notebook: Notebook): number {
 }
 
 /** Sag of one end and load case in mm, from the lengths measured in this entry alone: a length is never carried over. */
-export function sagOf(notebook: Notebook, entry: Entry, end: End, load: LoadCase): Outcome {
+export const sagOf = perEntry((notebook, entry, end: End, load: LoadCase): Outcome => {
   const { extended } = sagLengthsOf(entry, end, load)
   return sag({ load, extendedMm: extended && readLength(extended.base, readingHalfWidth(notebook)), readingsMm: readingsOf(notebook, entry, end, load) })
-}
+})
 
 /** The same as a share of the machine's travel at that end, in percent. */
-export function sagPercentOf(notebook: Notebook, entry: Entry, end: End, load: LoadCase): Outcome {
+export const sagPercentOf = perEntry((notebook, entry, end: End, load: LoadCase): Outcome => {
   const inMm = sagOf(notebook, entry, end, load)
   const sagMm = found(inMm)
   return sagMm ? sagPercent({ sagMm, travelMm: travelOf(notebook, end) }) : inMm
-}
+})
 
 /** The friction band in mm: of the readings with the rider aboard, else of the bike's. */
-export function frictionOf(notebook: Notebook, entry: Entry, end: End): Outcome {
+export const frictionOf = perEntry((notebook, entry, end: End): Outcome => {
   const aboard = friction(readingsOf(notebook, entry, end, 'rider'))
   return found(aboard) ? aboard : friction(readingsOf(notebook, entry, end, 'bike'))
-}
+})
 
 /** Travel of an end in mm, as the notebook gives it. */
 export function travelOf(notebook: Notebook, end: End): number | undefined {

@@ -8,17 +8,18 @@ import { isMissing, reasons, type Outcome, type Result } from '../compute/workin
 import type { Entry, Notebook } from '../notebook/notebook'
 import { assuming } from './assuming'
 import { riderLoadOf } from './loadsOf'
+import { perEntry } from './perEntry'
 import { sagOf, sagTargetOf } from './sagOf'
 import { forkSpringsOf, motionRatioAt, shockSpringOf } from './springsFitted'
 import { rakeOf } from './wheelRateOf'
 
 /** Whether the springs of one end suit the load, by both sags of this entry against both windows. */
-export function springVerdictOf(notebook: Notebook, entry: Entry, end: End): Outcome<SpringJudgement> {
+export const springVerdictOf = perEntry((notebook, entry, end: End): Outcome<SpringJudgement> => {
   const [bike, rider] = [sagOf(notebook, entry, end, 'bike'), sagOf(notebook, entry, end, 'rider')]
   const [bikeWindow, riderWindow] = [sagTargetOf(notebook, end, 'bike'), sagTargetOf(notebook, end, 'rider')]
   if (isMissing(bike) || isMissing(rider) || isMissing(bikeWindow) || isMissing(riderWindow)) return { missing: reasons(bike, rider, bikeWindow, riderWindow) }
   return judgeSpring({ bikeSagMm: bike, riderSagMm: rider, bikeWindow, riderWindow })
-}
+})
 
 export interface SpringWanted {
   /** Rate of each spring, N/mm, with which both sags just reach their windows. */
@@ -32,7 +33,7 @@ export interface SpringWanted {
  * sag at the nearest place of its window, bike sag then at the nearest place of its own. The middles of both would ask
  * for more than is needed, and where the windows lie close for something no one sells.
  */
-export function springWantedOf(notebook: Notebook, entry: Entry, end: End): Outcome<SpringWanted> {
+export const springWantedOf = perEntry((notebook, entry, end: End): Outcome<SpringWanted> => {
   const load = riderLoadOf(notebook, entry, end)
   const [bike, rider] = [sagTargetOf(notebook, end, 'bike'), sagTargetOf(notebook, end, 'rider')]
   const [verdict, riderSag] = [springVerdictOf(notebook, entry, end), sagOf(notebook, entry, end, 'rider')]
@@ -45,7 +46,7 @@ export function springWantedOf(notebook: Notebook, entry: Entry, end: End): Outc
   if (isMissing(spring)) return spring
   const sold = nearestRates(spring.value, usualRateStepsNPerMm[end === 'front' ? 'fork' : 'shock'])
   return sold ? { rate: spring, sold } : { missing: ['a spring rate above zero'] }
-}
+})
 
 function atSpring(notebook: Notebook, entry: Entry, end: End, wheelRate: Result, sagMm: number): Outcome {
   if (end === 'front') {

@@ -3,11 +3,11 @@ import { travelUsed, type TravelUsed } from '../compute/travel/travelUsed'
 import { readLength } from '../compute/working/resolution'
 import type { Outcome } from '../compute/working/result'
 import { measured } from '../notebook/fields'
-import type { Entry, Notebook } from '../notebook/notebook'
+import { perEntry } from './perEntry'
 import { readingHalfWidth, travelOf } from './sagOf'
 
 /** How much of its travel an end used in this entry's ride, and what that suggests. */
-export function travelUsedOf(notebook: Notebook, entry: Entry, end: End): Outcome<TravelUsed> {
+export const travelUsedOf = perEntry((notebook, entry, end: End): Outcome<TravelUsed> => {
   const used = measured(entry, `ride.${end}_travel_used`)
   return travelUsed({ usedMm: used && readLength(used.base, readingHalfWidth(notebook)), travelMm: travelOf(notebook, end) })
-}
+})

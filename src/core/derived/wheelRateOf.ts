@@ -12,13 +12,14 @@ import { hasAir } from './airOf'
 import { assuming } from './assuming'
 import { endForceOf, totalForce } from './endForce'
 import { riderLoadOf } from './loadsOf'
+import { perEntry } from './perEntry'
 import { readingsOf, sagOf } from './sagOf'
 import { forkSpringAmountsOf, leverageOf, shockSpringOf } from './springsFitted'
 import { springPreloadOf } from './springPreloadOf'
 import { hasStack } from './stackOf'
 
 /** The rate that both sags of this entry imply at one end, N/mm, with the assumptions its load stands on. */
-export function impliedRateOf(notebook: Notebook, entry: Entry, end: End): Outcome {
+export const impliedRateOf = perEntry((notebook, entry, end: End): Outcome => {
   const load = riderLoadOf(notebook, entry, end)
   const rate = impliedWheelRate({
     riderLoadN: found(load), bikeMm: readingsOf(notebook, entry, end, 'bike'), riderMm: readingsOf(notebook, entry, end, 'rider'),
@@ -26,13 +27,13 @@ export function impliedRateOf(notebook: Notebook, entry: Entry, end: End): Outco
   if (!isMissing(load)) return assuming(rate, load.working.assumptions)
   // Why the load is missing says more than that it is.
   return isMissing(rate) ? { missing: [...load.missing, ...rate.missing.slice(1)] } : load
-}
+})
 
 /**
  * The rate of the springs fitted in this entry as the sags would see it, N/mm: along the tubes in front, at the wheel in
  * the rear. Where it is no straight line (air, a stack, a measured leverage), its mean between both sags.
  */
-export function fittedRateOf(notebook: Notebook, entry: Entry, end: End): Outcome {
+export const fittedRateOf = perEntry((notebook, entry, end: End): Outcome => {
   if (end === 'front') {
     const legRatesNPerMm = Object.values(forkSpringAmountsOf(notebook, entry))
     const isStraight = !hasAir(notebook) && !(legRatesNPerMm.length === 0 && hasStack(notebook, 'front'))
@@ -47,7 +48,7 @@ export function fittedRateOf(notebook: Notebook, entry: Entry, end: End): Outcom
   const preload = springPreloadOf(notebook, entry, 'rear')
   if (isMissing(preload)) return preload
   return shockMeanWheelRate({ springRateNPerMm: rateNPerMm, preloadMm: preload.mm, leverage, springs: count, fromMm: bike.value, toMm: rider.value })
-}
+})
 
 function meanRateOf(notebook: Notebook, entry: Entry, end: End): Outcome {
   const force = endForceOf(notebook, entry, end, 'slow')
@@ -63,11 +64,11 @@ function meanRateOf(notebook: Notebook, entry: Entry, end: End): Outcome {
 }
 
 /** What the sags imply against what is fitted. */
-export function rateComparisonOf(notebook: Notebook, entry: Entry, end: End): Outcome<RateComparison> {
+export const rateComparisonOf = perEntry((notebook, entry, end: End): Outcome<RateComparison> => {
   const [implied, fitted] = [impliedRateOf(notebook, entry, end), fittedRateOf(notebook, entry, end)]
   if (isMissing(implied) || isMissing(fitted)) return { missing: reasons(implied, fitted) }
   return compareRates({ impliedNPerMm: implied, fittedNPerMm: fitted })
-}
+})
 
 /** The machine's rake as written, degrees. */
 export function rakeOf(notebook: Notebook): number | undefined {
