@@ -1,0 +1,49 @@
+import { isMissing, reasons, type Outcome } from '../compute/working/result'
+import { geometryOf, type Stance } from '../derived/geometryOf'
+import type { Entry, Notebook } from '../notebook/notebook'
+import type { Chart } from './chart'
+import { overEntries, type Followed } from './overEntries'
+
+interface Line {
+  key: 'rakeDeg' | 'trailMm'
+  row: string
+  title: string
+  unit: '°' | 'mm'
+  digits: number
+}
+
+const stances: readonly { stance: Stance; label: string; group: string }[] = [
+  { stance: 'figures', label: 'as it stands', group: 'geometry' }, { stance: 'riderSag', label: 'at rider sag', group: 'geometry_at_rider_sag' },
+]
+
+function geometryChart({ key, row, title, unit, digits }: Line): Chart {
+  return {
+    key: row, group: 'geometry', rows: stances.map(({ group }) => `${group}.${row}`),
+    build(notebook, _entry, units) {
+      const followed = stances.map(({ stance, label, group }): Followed => ({ key: stance, label, row: `${group}.${row}`, of: (entry) => geometryOf(notebook, entry, stance)[key] }))
+      const drawn = overEntries(notebook, followed, { label: title, unit, digits }, units)
+      const hasSag = drawn.series.some((series) => series.key === 'riderSag')
+      return {
+        key: row, title, bands: [], ...drawn,
+        about: `${title} of each entry after fork height, ride height and tyres, and sunk by its rider sag where both ends were measured.`,
+        notes: hasSag || drawn.series.length === 0 ? [] : ['At rider sag it can be told in an entry that measures the rider sag of both ends.'],
+        ...(drawn.series.length === 0 ? { wanting: wantingOf(notebook, (entry) => geometryOf(notebook, entry)[key], title) } : {}),
+      }
+    },
+  }
+}
+
+function wantingOf({ entries }: Notebook, of: (entry: Entry) => Outcome, title: string): string[] {
+  const missing = reasons(...entries.map(of).filter(isMissing))
+  return [
+    entries.length === 0 ? 'There is no entry yet.' : `${title} needs: ${missing.join(', ')}.`,
+    'Write what the manual or a measurement gives under `machine: geometry`: rake, fork offset, front and rear wheel radius, wheelbase. '
+      + 'Fork height and ride height of the entries then move it.',
+  ]
+}
+
+/** Rake over the entries. */
+export const rakeChart = geometryChart({ key: 'rakeDeg', row: 'rake_deg', title: 'Rake', unit: '°', digits: 2 })
+
+/** Trail over the entries. */
+export const trailChart = geometryChart({ key: 'trailMm', row: 'trail_mm', title: 'Trail', unit: 'mm', digits: 1 })

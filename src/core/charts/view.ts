@@ -1,0 +1,74 @@
+/**
+ * A chart as plain data that crosses to the webview: what to draw, each point in words, and the table that says the
+ * same. Numbers are in the units of their axes already; whoever draws them converts and decides nothing.
+ */
+export interface ChartView {
+  key: string
+  title: string
+  /** What is drawn and how it is to be read. */
+  about: string
+  x: ChartAxis
+  y: ChartAxis
+  series: ChartSeries[]
+  bands: ChartBand[]
+  table: ChartTable
+  /** What is missing from the picture, or was taken for granted in it. */
+  notes: string[]
+  /** Why there is nothing to draw, and what to measure or write down to have it. Absent where there is something. */
+  wanting?: string[]
+}
+
+export interface ChartAxis {
+  label: string
+  /** Empty where there is none. */
+  unit: string
+  /** Digits behind the point that say something. */
+  digits: number
+  /** Where the places along the axis have names rather than numbers: that of 0, of 1 and so on. */
+  names?: string[]
+}
+
+/**
+ * One run of points, in columns: there may be very many of them. `line` joins them in their order, whether x rises or
+ * not; `bars` stand on zero, as wide as x is apart.
+ */
+export interface ChartSeries {
+  key: string
+  label: string
+  form: 'line' | 'bars'
+  x: number[]
+  /** `null` where there is none; a line goes on over it. */
+  y: (number | null)[]
+  /** Standard uncertainty of y. */
+  u?: (number | null)[]
+  /** Each point in words. Without it the number and its unit have to do. */
+  said?: string[]
+  /** The entry each point belongs to, by its key, and the row of the grid they all stand in. */
+  entries?: string[]
+  row?: string
+}
+
+/** A stretch of y that something should lie in. */
+export interface ChartBand {
+  key: string
+  label: string
+  from: number
+  to: number
+}
+
+export interface ChartTable {
+  /** The first heads the names of the rows. */
+  columns: string[]
+  rows: string[][]
+}
+
+export type ChartGroup = 'sag' | 'force' | 'geometry'
+
+/** The charts of one group, and what other groups there are. */
+export interface ChartsView {
+  group: ChartGroup
+  groups: { key: ChartGroup; label: string }[]
+  charts: ChartView[]
+  /** The entry they are of, where they change with the one that is looked at. */
+  ofEntry?: string
+}
