@@ -84,6 +84,8 @@ export interface CompareRow {
   /** The side that alone has something to say here. */
   onlyIn?: 'left' | 'right'
   change?: Change
+  /** Of a sag that was read on the right and not on the left: what it was when it was last read before, and the change since then. */
+  earlier?: { entry: string; text: string; change?: Change }
   /** Why two that differ cannot be compared: a sentence. */
   incomparable?: string
 }
@@ -122,18 +124,22 @@ export interface CompareCell {
   remark?: string
 }
 
-/** A sag that was measured on one side only, and what it comes to on the other: a starting point, to be measured. */
+/**
+ * A sag that was not measured on the right, as it follows from the last one on its line that was, and from how preload
+ * was turned since: a starting point, to be measured.
+ */
 export interface ExpectedSag {
   /** 'Rider sag', 'front'. */
   label: string
   end: 'front' | 'rear'
-  /** '38 mm', as measured on the left. */
+  /** '42 mm', as it was last measured by the left state, and in which entry where that is not the left one. */
   measured: string
+  measuredIn?: string
   /** '35 mm', as to be expected on the right. */
   expected: string
-  /** '−3 mm' */
+  /** '−7 mm' */
   change: string
-  /** What it rests on: '3 mm more preload at the springs; …'. */
+  /** What it rests on: 'from 34 mm in run-3 and 1 mm less preload at the spring since; measure it'. */
   about: string
 }
 

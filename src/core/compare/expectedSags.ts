@@ -1,41 +1,52 @@
 import { sagsAfter } from '../compute/preload/sagsAfter'
-import type { End } from '../compute/sag/loadCase'
+import type { End, LoadCase } from '../compute/sag/loadCase'
 import { found, isMissing } from '../compute/working/result'
 import { countAt, millimetresFor, slotsFor } from '../derived/countAt'
 import { sagOf } from '../derived/sagOf'
 import { forkSpringsOf, motionRatioAt, shockSpringOf } from '../derived/springsFitted'
 import { sayIn, type DisplayUnits } from '../notation/displayUnits'
+import type { Entry } from '../notebook/notebook'
 import type { ExpectedSag } from './comparison'
+import { lastKnown } from './lastKnown'
 import type { State } from './settingRow'
 
 /**
- * The sags that were measured in the left state and not in the right one, moved by what the preload of their end was
- * turned in between. Only where every change of preload is known in mm and the springs stayed; else nothing is expected.
+ * The sags that were not measured in the right state, where it turned the preload of their end: as they were last
+ * measured on its line, moved by all that preload was turned since. Only where every change of preload is known in mm
+ * and the springs stayed; else nothing is expected.
  */
 export function expectedSags(left: State, right: State, units: DisplayUnits): ExpectedSag[] {
   return (['front', 'rear'] as const).flatMap((end) => {
     const changeMm = preloadChangeMm(left, right, end)
-    return changeMm === undefined || Math.abs(changeMm) < 1e-6 || !sameSprings(left, right, end) ? [] : expectedAt({ left, right, end, units }, changeMm)
+    if (changeMm === undefined || Math.abs(changeMm) < 1e-6) return []
+    return (['bike', 'rider'] as const).flatMap((load) => expectedSag(left, right, { end, load, units }) ?? [])
   })
 }
 
-function expectedAt({ left, right, end, units }: { left: State; right: State; end: End; units: DisplayUnits }, changeMm: number): ExpectedSag[] {
+function expectedSag(left: State, right: State, { end, load, units }: { end: End; load: LoadCase; units: DisplayUnits }): ExpectedSag | undefined {
+  const sagIn = ({ notebook }: State) => (entry: Entry) => found(sagOf(notebook, entry, end, load))
+  if (sagIn(right)(right.entry)) return undefined
+  const before = lastKnown(left.entry, sagIn(left))
+  const last = lastKnown(right.entry, sagIn(right))
+  const [was, base] = [before && { ...before, notebook: left.notebook }, last ? { ...last, notebook: right.notebook } : before && { ...before, notebook: left.notebook }]
+  if (!was || !base) return undefined
+  const then = { notebook: base.notebook, entry: base.entry }
+  const changeMm = preloadChangeMm(then, right, end)
+  const ratio = end === 'front' ? { ratio: 1 } : motionRatioAt(right.notebook, base.known.value)
+  if (changeMm === undefined || isMissing(ratio) || !sameSprings(then, right, end)) return undefined
   const length = (mm: number) => sayIn(units)(mm, 'mm')
+  const after = sagsAfter({ riderMm: base.known.value }, changeMm, ratio.ratio)
+  const by = after.riderMm! - was.known.value
+  return {
+    label: load === 'bike' ? 'Static sag' : 'Rider sag', end, measured: length(was.known.value), expected: length(after.riderMm!),
+    ...(was.entry === left.entry ? {} : { measuredIn: was.entry.key }),
+    change: `${by < 0 ? '−' : '+'}${length(Math.abs(by))}`,
+    about: `from ${length(base.known.value)} in ${base.entry.key} and ${preloadWords(changeMm, length)} since${after.toppingOut.length > 0 ? '; it then stands on its top stop' : ''}; measure it`,
+  }
+}
 
-  return (['bike', 'rider'] as const).flatMap((load) => {
-    const before = found(sagOf(left.notebook, left.entry, end, load))
-    if (!before || found(sagOf(right.notebook, right.entry, end, load))) return []
-    const ratio = end === 'front' ? { ratio: 1 } : motionRatioAt(right.notebook, before.value)
-    if (isMissing(ratio)) return []
-    const after = sagsAfter({ riderMm: before.value }, changeMm, ratio.ratio)
-    const now = after.riderMm!
-    const more = `${length(Math.abs(changeMm))} ${changeMm > 0 ? 'more' : 'less'} preload at the spring`
-    const stop = after.toppingOut.length > 0 ? '; it then stands on its top stop' : ''
-    return [{
-      label: load === 'bike' ? 'Static sag' : 'Rider sag', end, measured: length(before.value), expected: length(now),
-      change: `${now < before.value ? '−' : '+'}${length(Math.abs(now - before.value))}`, about: `from ${more}${stop}; measure it`,
-    }]
-  })
+function preloadWords(changeMm: number, length: (mm: number) => string): string {
+  return Math.abs(changeMm) < 1e-6 ? 'the same preload' : `${length(Math.abs(changeMm))} ${changeMm > 0 ? 'more' : 'less'} preload at the spring`
 }
 
 /** How much more an end's springs are compressed, mm at the spring, the mean over legs by their rates; `undefined` where some change is not known in mm. */

@@ -1,4 +1,4 @@
-import { isMissing } from '../compute/working/result'
+import { found, isMissing } from '../compute/working/result'
 import { cellOf } from '../grid/cells'
 import type { Computed, NumberRow } from '../grid/computedRow'
 import type { RowSource } from '../grid/rows'
@@ -7,6 +7,7 @@ import { toShown, type DisplayUnits, type Shown } from '../notation/displayUnits
 import { baseUnit } from '../notation/quantity'
 import { measured, type Field } from '../notebook/fields'
 import type { Change, CompareCell, CompareOptions, CompareRow } from './comparison'
+import { lastKnown } from './lastKnown'
 import type { State } from './settingRow'
 
 type OtherSource = Exclude<RowSource, { kind: 'group' | 'setting' }>
@@ -17,7 +18,8 @@ export function otherRow(source: OtherSource, left: State | undefined, right: St
   const [a, b] = [cell(source, left, how.units), cell(source, right, how.units)]
   const head = { key, label, ...(detail ? { detail } : {}), ...(about ? { about } : {}), left: a, right: b }
   if (a.text === '' || b.text === '') {
-    return { ...head, kind: kindOf(source), different: a.text !== b.text, ...(a.text === b.text ? {} : { onlyIn: a.text === '' ? 'right' as const : 'left' as const }) }
+    const onlyIn = a.text === b.text ? {} : { onlyIn: a.text === '' ? 'right' as const : 'left' as const }
+    return { ...head, kind: kindOf(source), different: a.text !== b.text, ...onlyIn, ...(onlyIn.onlyIn === 'right' && how.oneMachine ? earlierOf(source, left, right, how) : {}) }
   }
   const change = left && right ? changeOf(source, left, right, how) : undefined
   const different = change === 'none' ? false : change !== undefined || a.text !== b.text
@@ -27,6 +29,18 @@ export function otherRow(source: OtherSource, left: State | undefined, right: St
 function kindOf(source: OtherSource): CompareRow['kind'] {
   if (source.kind === 'field') return source.field.dimension ? 'measured' : 'words'
   return 'compute' in source.computed ? 'derived' : 'words'
+}
+
+/** A sag that the left side did not read, as it was last read before on its line. */
+function earlierOf(source: OtherSource, left: State | undefined, right: State | undefined, how: Required<CompareOptions>): Pick<CompareRow, 'earlier'> {
+  if (source.kind !== 'computed' || !('compute' in source.computed) || !source.computed.group.startsWith('sag') || !left || !right) return {}
+  const { notebook } = left
+  const { compute } = source.computed
+  const before = lastKnown(left.entry, (entry) => found(compute(notebook, entry)))
+  if (!before) return {}
+  const then = { notebook, entry: before.entry }
+  const change = derivedChange(source.computed, then, right, how.units)
+  return { earlier: { entry: before.entry.key, text: cell(source, then, how.units).text, ...(change && change !== 'none' ? { change } : {}) } }
 }
 
 function cell(source: OtherSource, state: State | undefined, units: DisplayUnits): CompareCell {

@@ -1,4 +1,5 @@
 import type { CompareSide } from './comparison'
+import { oneLine } from './oneLine'
 import type { Turn, TurnGroup, TurnList, TurnStep, Unreachable } from './turns'
 
 /** The turn list as plain text, to be copied, printed or read on a phone. Ends in a line feed. */
@@ -47,8 +48,3 @@ function stepLines(step: TurnStep, said: ReadonlySet<string>): string[] {
 }
 
 const howLines = ({ how, check }: Turn) => [`      ${how}`, `      ${check}`]
-
-/** What a person wrote, on one line and without control characters that would move the cursor. */
-function oneLine(text: string): string {
-  return text.replace(/\s+/g, ' ').replace(/\p{Cc}/gu, '').trim()
-}

@@ -30,6 +30,22 @@ describe('a sag that was not measured again', () => {
     assert.deepEqual(expected('{fork_preload: 2 in}', alone), ['Static sag front 27 mm 25.5 mm −1.5 mm', 'Rider sag front 38 mm 36.5 mm −1.5 mm'])
   })
 
+  it('goes on from the last time it was measured, wherever that was on the line', () => {
+    const later = withShock
+      .replace('    reason:', '    sag: {front: {extended: 152, rider: [120, 112]}}\n    reason:').replace('{fork_rebound: 3 out}', '{fork_preload: 2 in}')
+      .concat('  - id: run-2\n    settings: {fork_rebound: 4 out}\n  - id: run-3\n    settings: {fork_preload: 5 in}\n')
+    const between = (text: string, from: string, to: string) => {
+      const notebook = readNotebook(text)
+      const at = (key: string) => ({ notebook, entry: notebook.entries.find((each) => each.key === key)!, file: 'x' })
+      return compareStates(at(from), at(to)).expected.map(({ label, measured, measuredIn, expected: then, change, about }) => [label, measured, measuredIn, then, change, about])
+    }
+    assert.deepEqual(between(later, 'run-2', 'run-3'), [
+      ['Static sag', '27 mm', 'as-found', '22 mm', '−5 mm', 'from 27 mm in as-found and 5 mm more preload at the spring since; measure it'],
+      ['Rider sag', '36 mm', 'run-1', '33 mm', '−3 mm', 'from 36 mm in run-1 and 3 mm more preload at the spring since; measure it'],
+    ])
+    assert.deepEqual(between(later, 'as-found', 'run-2')[1], ['Rider sag', '38 mm', undefined, '36 mm', '−2 mm', 'from 36 mm in run-1 and the same preload since; measure it'])
+  })
+
   it('is not expected where it was measured, no preload moved, a thread is not known or a spring was changed', () => {
     assert.deepEqual(expected('{fork_rebound: 3 out}'), [])
     assert.deepEqual(expected('{fork_preload: 2 in}', withShock.replace('mm_per_turn: 1, ', '')), [])

@@ -135,7 +135,7 @@ describe('the turn list', () => {
 
   it('prints no control character of what a person wrote', () => {
     const text = turnListText(list(tern.replace('place: shock foot', 'place: "shock\\x1b[2J\\nfoot"')))
-    assert.match(text, /Shock rebound · shock\[2J foot/)
+    assert.match(text, /Shock rebound · shock\[2J \/ foot/)
     assert.doesNotMatch(text, /\p{Cc}(?<!\n)/u)
   })
 })
