@@ -15,12 +15,12 @@ export type ToWebview =
   | { type: 'placeRevealed'; place: GridPlace; edit?: boolean }
   /** Before a save: whatever is being typed is to be sent as a gesture, then `pendingSent`. */
   | { type: 'pendingAsked'; id: number }
-  /** The card asked for, with its drawing as SVG; neither where there is none. */
+  /** The card or the advice asked for, with its drawing as SVG; neither where there is none. */
   | { type: 'cardGiven'; id: number; card?: Card; drawing?: string }
   /** A command from the palette or a key binding that acts on the selected cell. */
   | { type: 'commandGiven'; command: GridCommand }
 
-export type GridCommand = 'addEntry' | 'annotate' | 'editHeader' | 'nextFinding' | 'previousFinding' | 'showFindings' | 'clearCell' | 'showCard'
+export type GridCommand = 'addEntry' | 'annotate' | 'editHeader' | 'nextFinding' | 'previousFinding' | 'showFindings' | 'clearCell' | 'showCard' | 'whatNext'
 
 export type FromWebview =
   | { type: 'ready' }
@@ -28,6 +28,8 @@ export type FromWebview =
   | { type: 'pendingSent'; id: number }
   /** The card of a row, in an entry where one is named. */
   | { type: 'cardAsked'; id: number; row: string; column?: string }
+  /** The one next step after an entry, as a card. */
+  | { type: 'adviceAsked'; id: number; column: string }
   /** Open the text at this place, or at the trouble's line. */
   | { type: 'openText'; place?: GridPlace; line?: number }
   | { type: 'selectionChanged'; place: GridPlace | null }

@@ -3,6 +3,7 @@ import type { Finding, Severity } from '../core/finding'
 import type { Notebook } from '../core/notebook/notebook'
 import { readNotebook } from '../core/notebook/readNotebook'
 import { checkNotebook } from '../core/rules/checkNotebook'
+import { displaySection } from './displayUnits'
 
 /** One reading of a document with its findings. Every feature asks for it here, so that a text is read once. */
 export interface Analysis {
@@ -27,7 +28,7 @@ export class Notebooks implements vscode.Disposable {
   readonly #subscriptions: vscode.Disposable[]
   #severities = severitiesFromSettings()
 
-  /** Fires when a notebook was opened or its text or the loudness of the rules changed. */
+  /** Fires when a notebook was opened, or its text, the loudness of the rules or the units to show it in changed. */
   readonly onDidChange = this.#changed.event
 
   constructor() {
@@ -35,7 +36,7 @@ export class Notebooks implements vscode.Disposable {
       this.#changed,
       vscode.workspace.onDidOpenTextDocument((document) => this.#tell(document)),
       vscode.workspace.onDidChangeTextDocument(({ document, contentChanges }) => contentChanges.length > 0 && this.#tell(document)),
-      vscode.workspace.onDidChangeConfiguration((event) => event.affectsConfiguration('detent.rules') && this.#reload()),
+      vscode.workspace.onDidChangeConfiguration((event) => this.#heed(event)),
     ]
   }
 
@@ -62,6 +63,11 @@ export class Notebooks implements vscode.Disposable {
 
   #tell(document: vscode.TextDocument): void {
     if (isNotebook(document)) this.#changed.fire(document)
+  }
+
+  #heed(event: vscode.ConfigurationChangeEvent): void {
+    if (event.affectsConfiguration('detent.rules')) this.#reload()
+    else if (event.affectsConfiguration(displaySection)) vscode.workspace.textDocuments.forEach((document) => this.#tell(document))
   }
 
   #reload(): void {

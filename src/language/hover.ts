@@ -2,6 +2,7 @@ import { slotKey, type Adjuster } from '../core/adjusters/adjuster'
 import type { Card } from '../core/card/card'
 import { cardFor } from '../core/card/cardFor'
 import { cardMarkdown, escapeMarkdown } from '../core/card/cardMarkdown'
+import { fileUnits } from '../core/notation/displayUnits'
 import { settingRow, type Entry, type Notebook } from '../core/notebook/notebook'
 import { descriptionAt, schemasAt } from '../core/notebook/schemaKeys'
 import { descriptions } from '../core/rules'
@@ -25,12 +26,12 @@ export interface Hover {
 /**
  * What there is to say about the place under the pointer: the card of an adjuster, the working of what follows from a
  * measurement, the story of an entry, the meaning of a rule, and for everything else what the format says about a key
- * or a choice.
+ * or a choice. Numbers that are worked out are in the units asked for.
  */
-export function hoverAt(notebook: Notebook, offset: number): Hover | undefined {
+export function hoverAt(notebook: Notebook, offset: number, units = fileUnits): Hover | undefined {
   const place = locate(notebook.root, offset)
   if (!place) return undefined
-  return settingHover(notebook, place, offset) ?? measuredHover(notebook, place, offset) ?? nameHover(notebook, offset) ?? ruleHover(place) ?? schemaHover(place)
+  return settingHover(notebook, place, offset) ?? measuredHover(notebook, place, offset, units) ?? nameHover(notebook, offset) ?? ruleHover(place) ?? schemaHover(place)
 }
 
 /** On a setting, its name, its leg or its value: the card of where it stands in this entry. */

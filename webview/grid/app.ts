@@ -116,6 +116,7 @@ export class App {
       case 'form': return this.#openForm(change.form)
       case 'flush': return this.#forms.flush()
       case 'card': return this.cards.openCurrent()
+      case 'advice': return this.cards.openAdvice()
       case 'focus': return this.#focusGrid()
       case 'leave': return this.#top.focus()
     }

@@ -1,3 +1,4 @@
+import type { DisplayUnits } from '../notation/displayUnits'
 import type { Entry, Notebook } from '../notebook/notebook'
 
 /** In the order in which the trade works: what comes first is put right first, one thing at a time. */
@@ -18,5 +19,5 @@ export interface Advice {
   assumes: string[]
 }
 
-/** One thing the trade looks at. `undefined` where it has nothing to say, and the next one is asked. */
-export type Advisor = (notebook: Notebook, entry: Entry) => Advice | undefined
+/** One thing the trade looks at, told in the units asked for. `undefined` where it has nothing to say, and the next one is asked. */
+export type Advisor = (notebook: Notebook, entry: Entry, units: DisplayUnits) => Advice | undefined

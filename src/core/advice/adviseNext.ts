@@ -1,4 +1,5 @@
 import { isBlocked } from './isBlocked'
+import { fileUnits } from '../notation/displayUnits'
 import type { Entry, Notebook } from '../notebook/notebook'
 import type { Advice, Advisor } from './advice'
 import { checkFigures } from './checkFigures'
@@ -18,11 +19,11 @@ const justRide: Advice = {
 }
 
 /** The one next step for the state of an entry: the first that anyone in the order of the trade has to name. */
-export function adviseNext(notebook: Notebook, entry: Entry): Advice {
+export function adviseNext(notebook: Notebook, entry: Entry, units = fileUnits): Advice {
   const blocked = isBlocked(notebook, entry)
   if (blocked) return blocked
   for (const advisor of advisors) {
-    const advice = advisor(notebook, entry)
+    const advice = advisor(notebook, entry, units)
     if (advice) return advice
   }
   return justRide

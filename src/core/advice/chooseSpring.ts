@@ -6,21 +6,22 @@ import { forkSpringsOf, shockSpringOf } from '../derived/springsFitted'
 import { springVerdictOf, springWantedOf } from '../derived/springVerdict'
 import { rateComparisonOf } from '../derived/wheelRateOf'
 import { printNumber } from '../notation/amount'
+import { sayIn, type DisplayUnits } from '../notation/displayUnits'
 import type { Entry, Notebook } from '../notebook/notebook'
 import type { Advice, Advisor } from './advice'
 import { sagEvidence } from './sagEvidence'
 import { isStuck } from './setSag'
 
 /** A spring that both sags call wrong, surely enough to spend money on. */
-export const chooseSpring: Advisor = (notebook, entry) => springAt(notebook, entry, 'front') ?? springAt(notebook, entry, 'rear')
+export const chooseSpring: Advisor = (notebook, entry, units) => springAt(notebook, entry, 'front', units) ?? springAt(notebook, entry, 'rear', units)
 
-function springAt(notebook: Notebook, entry: Entry, end: End): Advice | undefined {
+function springAt(notebook: Notebook, entry: Entry, end: End, units: DisplayUnits): Advice | undefined {
   const read = sagEvidence(notebook, entry, end, 'rider')
   if (!read) return undefined
   const comparison = found(rateComparisonOf(notebook, read, end))
   if (comparison?.agree === false) return contradicted(read, end, comparison.difference.value)
   const judged = found(springVerdictOf(notebook, read, end))
-  const preload = found(preloadOf(notebook, read, end))
+  const preload = found(preloadOf(notebook, read, end, units))
   const stuck = preload && isStuck(preload) ? preload.plan.limits : []
   if (!judged || !((judged.verdict === 'tooSoft' || judged.verdict === 'tooStiff') && judged.then.sure !== false)) return stuck.length > 0 ? atEnd(read, end, stuck) : undefined
   const wanted = springWantedOf(notebook, read, end)
@@ -28,11 +29,12 @@ function springAt(notebook: Notebook, entry: Entry, end: End): Advice | undefine
   const softer = judged.verdict === 'tooStiff'
   // A softer spring needs more preload to stand as high, a stiffer one less: an adjuster at its end has none to give.
   if (!hasPreloadRoom(notebook, read, end, softer ? 'more' : 'less')) return undefined
+  const say = sayIn(units)
   const rate = stepFrom(fittedAt(notebook, read, end), end, softer, wanted.sold)
   return {
-    topic: 'springs', kind: 'change', step: `consider ${softer ? 'softer' : 'stiffer'} springs at the ${end}: ${printNumber(rate, 2)} N/mm${end === 'front' ? ' each leg' : ''} is the usual step to start with; then set the sag anew`,
-    evidence: [`${read.key}: with the rider’s sag in its window the bike alone would sag ${printNumber(judged.bikeSagThenMm, 1)} mm, ${printNumber(judged.then.byMm, 1)} mm ${judged.then.where} its window`, ...stuck],
-    expect: [`${printNumber(wanted.rate.value, 2)} N/mm would bring both sags just into their windows`],
+    topic: 'springs', kind: 'change', step: `consider ${softer ? 'softer' : 'stiffer'} springs at the ${end}: ${say(rate, 'N/mm', 2)}${end === 'front' ? ' each leg' : ''} is the usual step to start with; then set the sag anew`,
+    evidence: [`${read.key}: with the rider’s sag in its window the bike alone would sag ${say(judged.bikeSagThenMm, 'mm')}, ${say(judged.then.byMm, 'mm')} ${judged.then.where} its window`, ...stuck],
+    expect: [`${say(wanted.rate.value, 'N/mm', 2)} would bring both sags just into their windows`],
     assumes: wanted.rate.working.assumptions,
   }
 }

@@ -4,15 +4,15 @@ import { slotsFor } from '../derived/countAt'
 import { preloadOf, preloadWords, type EndPreload } from '../derived/preloadOf'
 import { sagOf, sagTargetOf } from '../derived/sagOf'
 import { judgeSag } from '../compute/sag/judgeSag'
-import { printNumber } from '../notation/amount'
+import { printShown, sayIn, type DisplayUnits } from '../notation/displayUnits'
 import type { Entry, Notebook } from '../notebook/notebook'
 import type { Advice, Advisor } from './advice'
 import { sagEvidence } from './sagEvidence'
 
 /** The rider’s sag of the front, then of the rear, by preload or air. */
-export const setSag: Advisor = (notebook, entry) => sagAt(notebook, entry, 'front') ?? sagAt(notebook, entry, 'rear')
+export const setSag: Advisor = (notebook, entry, units) => sagAt(notebook, entry, 'front', units) ?? sagAt(notebook, entry, 'rear', units)
 
-function sagAt(notebook: Notebook, entry: Entry, end: End): Advice | undefined {
+function sagAt(notebook: Notebook, entry: Entry, end: End, units: DisplayUnits): Advice | undefined {
   const on = end === 'front' ? 'fork' : 'shock'
   const onAir = slotsFor(notebook, 'air_pressure', on).length > 0
   if (!onAir && slotsFor(notebook, 'preload', on).length === 0) return undefined
@@ -24,20 +24,22 @@ function sagAt(notebook: Notebook, entry: Entry, end: End): Advice | undefined {
   if (!sag) return undefined
   const { where, byMm } = judgeSag(sag, window)
   if (where === 'within') return undefined
-  const said = `${read.key}: rider sag of the ${end} is ${printNumber(sag.value, 1)} mm, ${printNumber(byMm, 1)} mm ${where} the window of ${printNumber(window.lowMm, 1)} to ${printNumber(window.highMm, 1)} mm (${window.source})`
-  return onAir ? byAir(end, where, said) : byPreload(notebook, entry, read, end, said)
+  const say = sayIn(units)
+  const said = `${read.key}: rider sag of the ${end} is ${say(sag.value, 'mm')}, ${say(byMm, 'mm')} ${where} the window of ${printShown({ value: window.lowMm }, 'mm', 1, units)} to ${say(window.highMm, 'mm')} (${window.source})`
+  return onAir ? byAir(end, where, said) : byPreload(notebook, { entry, read, end, said }, units)
 }
 
-function byPreload(notebook: Notebook, entry: Entry, read: Entry, end: End, said: string): Advice | undefined {
-  const preload = preloadOf(notebook, read, end)
+function byPreload(notebook: Notebook, { entry, read, end, said }: { entry: Entry; read: Entry; end: End; said: string }, units: DisplayUnits): Advice | undefined {
+  const preload = preloadOf(notebook, read, end, units)
+  const say = sayIn(units)
   if (isMissing(preload)) return ask(end, `note ${preload.missing.join(' and ')}`, read)
   // A range that ends before the window is reached is the spring's matter.
   if (isStuck(preload)) return undefined
   const { bikeMm, riderMm } = preload.plan.after
   const label = preload.moves[0]?.slot.adjuster.label ?? `the ${end}’s preload`
   return {
-    topic: 'sag', kind: 'change', step: `turn ${label}: ${preloadWords(preload)}`, evidence: [said],
-    expect: [`rider sag about ${printNumber(riderMm ?? 0, 1)} mm${bikeMm === undefined ? '' : `, bike alone about ${printNumber(bikeMm, 1)} mm`}; the rate stays as it is`, ...preload.plan.limits],
+    topic: 'sag', kind: 'change', step: `turn ${label}: ${preloadWords(preload, units)}`, evidence: [said],
+    expect: [`rider sag about ${say(riderMm ?? 0, 'mm')}${bikeMm === undefined ? '' : `, bike alone about ${say(bikeMm, 'mm')}`}; the rate stays as it is`, ...preload.plan.limits],
     assumes: [...preload.plan.toMiddle.working.assumptions, ...(read === entry ? [] : [`what carries this end stands as in ${read.key}`])],
   }
 }

@@ -18,6 +18,7 @@ const gridCommands: Record<string, GridCommand> = {
   'detent.showFindings': 'showFindings',
   'detent.clearCell': 'clearCell',
   'detent.showCard': 'showCard',
+  'detent.whatNext': 'whatNext',
 }
 
 /** Registers every command of the manifest; a test holds the two lists against each other. */

@@ -1,4 +1,5 @@
 import * as vscode from 'vscode'
+import { adviceCard } from '../../core/advice/adviceCard'
 import { applyGesture, type Answer } from '../../core/grid/applyGesture'
 import { cardFor } from '../../core/card/cardFor'
 import { headSvg } from '../../core/card/headSvg'
@@ -8,6 +9,7 @@ import type { Gesture } from '../../core/grid/gesture'
 import type { GridPlace, GridView } from '../../core/grid/view'
 import { labelFrom } from '../../core/notebook/readAdjusters'
 import type { FromWebview, GridCommand, ToWebview } from '../../protocol'
+import { displayUnitsFor } from '../displayUnits'
 import type { Analysis, Notebooks } from '../notebooks'
 import type { EditQueue } from './editQueue'
 import { openAsText } from '../commands/openAsText'
@@ -76,6 +78,7 @@ export class GridSession implements vscode.Disposable {
       case 'gesture': return void this.#perform(message.id, message.gesture)
       case 'pendingSent': return this.#waiting.get(message.id)?.()
       case 'cardAsked': return this.#giveCard(message)
+      case 'adviceAsked': return this.#giveAdvice(message)
       case 'openText': return void openAsText(this.document, this.notebooks, message)
       case 'selectionChanged': return
     }
@@ -108,12 +111,13 @@ export class GridSession implements vscode.Disposable {
   /** The grid of the text as it is; of a broken text, the last one understood with the trouble on top. */
   #view(): GridView {
     const { notebook, findings } = this.notebooks.of(this.document)
-    const view = buildGrid(notebook, findings)
+    const units = displayUnitsFor(this.document.uri)
+    const view = buildGrid(notebook, findings, units)
     const readOnly = this.#whyReadOnly()
     const held = readOnly ? { readOnly } : {}
     const good = notebook.broken && this.notebooks.lastGood(this.document)
     if (!good) return { ...view, ...held }
-    return { ...buildGrid(good.notebook, good.findings), state: 'broken', ...(view.trouble ? { trouble: view.trouble } : {}), ...held }
+    return { ...buildGrid(good.notebook, good.findings, units), state: 'broken', ...(view.trouble ? { trouble: view.trouble } : {}), ...held }
   }
 
   #whyReadOnly(): string | undefined {
@@ -134,8 +138,14 @@ export class GridSession implements vscode.Disposable {
 
   #giveCard({ id, row, column }: Extract<FromWebview, { type: 'cardAsked' }>): void {
     const { notebook } = this.#readable()
-    const card = cardFor(notebook, row, column)
+    const card = cardFor(notebook, row, column, displayUnitsFor(this.document.uri))
     this.#post({ type: 'cardGiven', id, ...(card ? { card } : {}), ...(card?.drawing ? { drawing: headSvg(card.drawing) } : {}) })
+  }
+
+  #giveAdvice({ id, column }: Extract<FromWebview, { type: 'adviceAsked' }>): void {
+    const { notebook } = this.#readable()
+    const entry = notebook.entries.find(({ key }) => key === column)
+    this.#post({ type: 'cardGiven', id, ...(entry ? { card: adviceCard(notebook, entry, displayUnitsFor(this.document.uri)) } : {}) })
   }
 
   /** The notebook as it is, or as it last was without an error. */

@@ -3,14 +3,15 @@ import { headSvg } from '../../core/card/headSvg'
 import { cardMarkdown, escapeMarkdown } from '../../core/card/cardMarkdown'
 import { hoverAt, type Hover } from '../../language'
 import { toRange } from '../convert'
+import { displayUnitsFor } from '../displayUnits'
 import { notebookPattern, type Notebooks } from '../notebooks'
 import { readsSchema } from './schemaExtension'
 
 export function registerHover(notebooks: Notebooks): vscode.Disposable {
   return vscode.languages.registerHoverProvider({ pattern: notebookPattern }, {
     provideHover(document, position) {
-      const hover = hoverAt(notebooks.of(document).notebook, document.offsetAt(position))
-      if (!hover || (hover.fromSchema && readsSchema())) return undefined
+      const hover = hoverAt(notebooks.of(document).notebook, document.offsetAt(position), displayUnitsFor(document.uri))
+      if (!hover || (hover.fromSchema && readsSchema('hover'))) return undefined
       return new vscode.Hover(toMarkdown(hover), toRange(document, hover.range))
     },
   })

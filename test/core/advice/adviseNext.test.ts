@@ -1,5 +1,7 @@
 import assert from 'node:assert/strict'
 import fc from 'fast-check'
+import { adviceCard } from '../../../src/core/advice/adviceCard'
+import { fileUnits } from '../../../src/core/notation/displayUnits'
 import { adviceText } from '../../../src/core/advice/adviceText'
 import { adviseNext } from '../../../src/core/advice/adviseNext'
 import type { Advice } from '../../../src/core/advice/advice'
@@ -75,7 +77,28 @@ describe('adviseNext', () => {
     assert.deepEqual(bottomed.expect, ['less than 118 mm used at the same place'])
     assert.match(advise(sketchWith(...sagRight, ...compression('9 out'), ride('front_travel_used: 50'))).step, /1 click out, both legs, to 10 clicks out$/)
     // One click from its seat it is never advised onto it.
-    assert.notEqual(advise(sketchWith(...sagRight, ...compression('1 out'), ride('front_travel_used: 119'))).topic, 'travel')
+    const atItsSeat = advise(sketchWith(...sagRight, ...compression('1 out'), ride('front_travel_used: 119')))
+    assert.equal(atItsSeat.kind, 'measure')
+    assert.match(tries(atItsSeat), /^travel\/measure: look at what holds the end of the front’s stroke: oil level, spring and bump stops/)
+  })
+
+  it('then oil, where nothing that is turned is left: a step of level with its ml, its force and its assumptions', () => {
+    const air: [string, string] = ['spring_rate: 9.5}', 'spring_rate: 9.5, spring_preload: 10, air: {seal_diameter: 43, bore: 43, oil_level: 120, spring_volume: 40}}']
+    const advice = advise(sketchWith(...sagRight, air, ride('front_travel_used: 119')))
+    // S17: 10 mm of level in a 43 mm bore are 14.522 ml.
+    assert.equal(tries(advice), 'travel/change: try 5 mm more oil in both legs: a level of 115 mm, which is 7.3 ml poured in each leg')
+    assert.match(advice.expect[0]!, /^\d+ N more from the air of each leg at full travel/)
+    assert.match(advise(sketchWith(...sagRight, air, ride('front_travel_used: 50'))).step, /^try 5 mm less oil in both legs: a level of 125 mm/)
+    const rear = advise(sketchWith(...sagRight, ride('front_travel_used: 104, rear_travel_used: 130')))
+    assert.match(tries(rear), /^travel\/measure: look at what holds the end of the rear’s stroke: spring and bump stop/)
+  })
+
+  it('speaks in the units asked for, the notebook’s own apart', () => {
+    const { notebook, entry } = readEntry(ternSketch, 'run-1')
+    const advice = adviseNext(notebook, entry, { ...fileUnits, length: 'in' })
+    assert.match(advice.evidence[0]!, /rider sag of the front is 1\.5 in, 0\.12 in above the window of 0\.98 to 1\.38 in/)
+    assert.deepEqual(advice.expect, ['rider sag about 1.18 in, bike alone about 0.75 in; the rate stays as it is'])
+    assert.match(advice.step, /8 turns in/)
   })
 
   it('asks for the travel used where a ride tells nothing of it', () => {
@@ -117,5 +140,18 @@ describe('adviceText', () => {
     assert.match(text, /^A starting point: turn Fork preload: 8 turns in, to 8 turns in\.\n {2}because: as-found: rider sag of the front is 38 mm, 3 mm above the window/)
     assert.match(text, /the service manual comes first, and the first ride after it is a slow one\.\n$/)
     assert.doesNotMatch(adviceText(advise(sketchWith(...sagRight))), /One change at a time/)
+  })
+})
+
+describe('adviceCard', () => {
+  it('says the same as the command line, sentence by sentence', () => {
+    for (const [text, key] of [[ternSketch, 'run-1'], [ternSketch, 'as-found'], [sketchWith(...sagRight), 'run-1']] as const) {
+      const { notebook, entry } = readEntry(text, key)
+      const card = adviceCard(notebook, entry)
+      const lines = adviceText(adviseNext(notebook, entry)).trimEnd().split('\n').map((line) => line.trim().replace(/^(A starting point|To know more first|Nothing to change|because|expect|assumes): /, ''))
+      assert.deepEqual(card.sections.flatMap((section) => section.lines).map((line) => line.toLowerCase()), lines.map((line) => line.toLowerCase()))
+      assert.equal(card.title, `What next, after ${key}?`)
+      assert.equal(card.sections.some(({ caution }) => caution), adviseNext(notebook, entry).kind === 'change')
+    }
   })
 })

@@ -4,6 +4,7 @@ import { controlsTable } from './controlsTable'
 import { keysTable } from './keysTable'
 import { positionsTable, quantitiesTable, refusedTable } from './notationTables'
 import { rulesTable } from './rulesTable'
+import { settingsTable } from './settingsTable'
 import { countsTable, unitsTable } from './unitsTable'
 
 /** The groups of the format that have a table of their own in its reference, by their path. */
@@ -21,6 +22,7 @@ export const generated: Readonly<Record<string, Readonly<Record<string, () => st
   'README.md': {
     rules: rulesTable,
     commands: commandList,
+    settings: settingsTable,
     cautions: () => cautions.map((caution) => `- ${caution}`).join('\n'),
   },
   'schemas/FORMAT.md': {

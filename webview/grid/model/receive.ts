@@ -106,5 +106,6 @@ function obey(session: Session, command: GridCommand): void {
     case 'showFindings': return session.show('findings', true)
     case 'clearCell': return clearSelected(session)
     case 'showCard': return session.ports.changed({ kind: 'card' })
+    case 'whatNext': return session.ports.changed({ kind: 'advice' })
   }
 }

@@ -25,6 +25,8 @@ export type Change =
   | { kind: 'flush' }
   /** The card of the current cell is to be opened. */
   | { kind: 'card' }
+  /** The next step after the current entry is to be told. */
+  | { kind: 'advice' }
   /** The grid is to have the focus, or to give it up to the bar above. */
   | { kind: 'focus' | 'leave' }
 

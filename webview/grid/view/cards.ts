@@ -1,5 +1,5 @@
 import type { Card } from '../../../src/core/card/card'
-import type { ToWebview } from '../../../src/protocol'
+import type { FromWebview, ToWebview } from '../../../src/protocol'
 import type { Session } from '../model/session'
 import { HEADER, LABELS, sameSpot, type Spot } from '../model/spot'
 import { say } from '../strings'
@@ -38,10 +38,27 @@ export class Cards {
     const spot = this.session.active
     this.#ask(spot, ({ card, drawing }) => {
       if (!card) return this.session.ports.announce(say('card.none'), 'shown')
-      const content = make('div', 'card card-read', { tabindex: '0' }, ...cardParts(card, drawing))
-      this.popover.show(card.title, content, [content], () => this.body.rectOf(spot))
-      content.focus()
+      this.#read(card, drawing, spot)
     })
+  }
+
+  /** Opens the next step after the current entry, else after the last one, beside that entry's header. */
+  openAdvice(): void {
+    this.hide()
+    const { model, active } = this.session
+    const column = active.column === LABELS ? model.ground.columns - 1 : active.column
+    const key = model.column(column)?.key
+    if (key === undefined) return this.session.ports.announce(say('advice.none'), 'shown')
+    const header = { row: HEADER, column }
+    this.body.reveal(header)
+    this.#send((id) => ({ type: 'adviceAsked', id, column: key }), ({ card }) => card && this.#read(card, undefined, header))
+  }
+
+  /** A card as a dialog that can be read with the keyboard. */
+  #read(card: Card, drawing: string | undefined, spot: Spot): void {
+    const content = make('div', 'card card-read', { tabindex: '0' }, ...cardParts(card, drawing))
+    this.popover.show(card.title, content, [content], () => this.body.rectOf(spot))
+    content.focus()
   }
 
   hide(): void {
@@ -62,8 +79,12 @@ export class Cards {
     const row = this.session.model.row(spot.row)
     if (spot.row === HEADER || !row || row.kind === 'group') return
     const column = spot.column === LABELS ? undefined : this.session.model.column(spot.column)?.key
+    this.#send((id) => ({ type: 'cardAsked', id, row: row.key, ...(column === undefined ? {} : { column }) }), then)
+  }
+
+  #send(question: (id: number) => FromWebview, then: (given: CardGiven) => void): void {
     this.#then = then
-    this.session.ports.send({ type: 'cardAsked', id: ++this.#asked, row: row.key, ...(column === undefined ? {} : { column }) })
+    this.session.ports.send(question(++this.#asked))
   }
 
   #showBeside(spot: Spot, { card, drawing }: CardGiven): void {

@@ -16,11 +16,12 @@ export class TopBar {
   readonly add = createButton(say('bar.addEntry'), 'plain', () => openForm(this.session, 'entry'))
   readonly #remark = createButton(say('bar.remark'), 'plain', () => openForm(this.session, 'remark'))
   readonly #about = createButton(say('bar.about'), 'plain', () => this.session.ports.changed({ kind: 'card' }))
+  readonly #next = createButton(say('bar.whatNext'), 'plain', () => this.session.ports.changed({ kind: 'advice' }))
   readonly #text = createButton(say('bar.editAsText'), 'plain', () => this.#openText())
 
   constructor(readonly session: Session) {
     this.#counts.addEventListener('click', () => session.show('findings', !session.findingsOpen))
-    this.#actions.append(this.add.element, this.#remark.element, this.#about.element, this.#text.element, this.#counts)
+    this.#actions.append(this.add.element, this.#remark.element, this.#about.element, this.#next.element, this.#text.element, this.#counts)
     this.element.append(this.#title, this.#actions)
   }
 
@@ -32,10 +33,12 @@ export class TopBar {
     this.add.label = say('bar.addEntry')
     this.#remark.label = say('bar.remark')
     this.#about.label = say('bar.about')
+    this.#next.label = say('bar.whatNext')
     this.#text.label = say('bar.editAsText')
     this.add.enabled = model.writable
     this.#remark.enabled = model.writable && onCell
     this.#about.enabled = onCell
+    this.#next.enabled = view.columns.length > 0
     this.#drawCounts(findingsOpen)
   }
 

@@ -1,0 +1,30 @@
+import { oilForLevelChange } from '../compute/springs/oilVolume'
+import { found } from '../compute/working/result'
+import { airAt, forkAirOf } from '../derived/airOf'
+import { travelOf } from '../derived/sagOf'
+import { printNumber } from '../notation/amount'
+import { sayIn, type DisplayUnits } from '../notation/displayUnits'
+import type { Entry, Notebook } from '../notebook/notebook'
+
+/** The step in which an oil level is usually tried, mm. Common practice, no source. */
+const stepMm = 5
+
+/**
+ * A step of the fork's oil level for `more` or `less` resistance at the end of its stroke, and what it does in numbers;
+ * `undefined` where the notebook does not tell the fork's air, or where there is no room for more oil.
+ */
+export function moveOil(notebook: Notebook, entry: Entry, wanted: 'more' | 'less', units: DisplayUnits): { step: string; expect: string; assumes: string[] } | undefined {
+  const air = found(forkAirOf(notebook, entry))
+  const by = wanted === 'more' ? -stepMm : stepMm
+  const force = (levelByMm: number) => found(airAt(notebook, entry, 'force', { mm: travelOf(notebook, 'front'), stroke: 'fast', levelByMm }))
+  const [now, then] = [force(0), force(by)]
+  const oil = air && found(oilForLevelChange({ boreMm: air.leg.boreMm, changeMm: stepMm }))
+  if (!air || !now || !then || !oil) return undefined
+  const say = sayIn(units)
+  const legs = air.legs === 2 ? ' in both legs' : ''
+  return {
+    step: `try ${say(stepMm, 'mm')} ${wanted} oil${legs}: a level of ${say(air.leg.oilLevelMm + by, 'mm')}, which is ${printNumber(oil.value, 1)} ml ${wanted === 'more' ? 'poured in' : 'drawn off'}${air.legs === 2 ? ' each leg' : ''}`,
+    expect: `${say(Math.abs(then.value - now.value), 'N', 0)} ${wanted} from the air of ${air.legs === 2 ? 'each' : 'that'} leg at full travel, and next to nothing at the beginning`,
+    assumes: ['the level stays within what the manual allows', 'measured with the fork fully compressed and its springs out'],
+  }
+}
