@@ -14,7 +14,7 @@ export function registerCompletion(notebooks: Notebooks): vscode.Disposable {
       if (!found) return undefined
       const start = document.positionAt(found.range.start)
       const range = { inserting: new vscode.Range(start, position), replacing: new vscode.Range(start, document.positionAt(found.range.end)) }
-      const items = readsSchema() ? found.items.filter(({ fromSchema }) => !fromSchema) : found.items
+      const items = readsSchema('completion') ? found.items.filter(({ fromSchema }) => !fromSchema) : found.items
       // Units and positions hang on the number that is typed, so the list is asked for again with each digit.
       return new vscode.CompletionList(items.map((item, rank) => toItem(item, rank, range)), true)
     },
