@@ -7,7 +7,7 @@ import { scalarAt } from '../notebook/tree'
 import { lineOf, lineStarts } from '../text'
 import { branchesOf } from './branches'
 import { cautions } from './cautions'
-import { cellOf } from './cells'
+import { knownCells } from './knownCells'
 import { rowsOf } from './rows'
 import type { Cell, Column, GridFinding, GridView } from './view'
 
@@ -16,10 +16,11 @@ export function buildGrid(notebook: Notebook, findings: readonly Finding[], unit
   const sources = rowsOf(notebook, units)
   const starts = lineStarts(notebook.text)
   const listed = findings.map((finding, id) => listFinding(finding, id, starts))
-  const rowKeys = new Set(sources.map(({ row }) => row.key))
+  const besideCells = findingsBesideCells(listed, new Set(sources.map(({ row }) => row.key)))
   const branches = branchesOf(notebook.entries)
-  const columns = notebook.entries.map((entry, at) => ({ ...columnOf(entry, listed, rowKeys), ...(branches ? { branch: branches[at]! } : {}) }))
-  const cells = sources.map((source) => (source.kind === 'group' ? [] : notebook.entries.map((entry) => cellOf(source, notebook, entry, units))))
+  const columns = notebook.entries.map((entry, at) => ({ ...columnOf(entry, besideCells.get(entry.key) ?? []), ...(branches ? { branch: branches[at]! } : {}) }))
+  const known = notebook.entries.map((entry) => knownCells(entry, units))
+  const cells = sources.map((source) => (source.kind === 'group' ? [] : notebook.entries.map((entry, at) => known[at]!.cell(source, notebook, entry))))
   markCells(cells, sources.map(({ row }) => row.key), columns, listed)
   const beginnings = notebook.root ? [] : architectures.map(({ key, label, about }) => ({ key, label, about }))
   const empty = notebook.adjusters.size === 0 && notebook.entries.length === 0
@@ -42,7 +43,16 @@ function listFinding(finding: Finding, id: number, starts: readonly number[]): G
   }
 }
 
-function columnOf(entry: Entry, findings: readonly GridFinding[], rowKeys: ReadonlySet<string>): Column {
+/** Findings about an entry that have no cell to stand in, by column. */
+function findingsBesideCells(findings: readonly GridFinding[], rows: ReadonlySet<string>): Map<string, number[]> {
+  const found = new Map<string, number[]>()
+  for (const { id, column, row } of findings) {
+    if (column !== undefined && (row === undefined || !rows.has(row))) found.set(column, [...(found.get(column) ?? []), id])
+  }
+  return found
+}
+
+function columnOf(entry: Entry, findings: number[]): Column {
   return {
     key: entry.key,
     id: entry.id?.value ?? '',
@@ -52,7 +62,7 @@ function columnOf(entry: Entry, findings: readonly GridFinding[], rowKeys: Reado
     asFound: entry.asFound,
     baseline: entry.baseline,
     verdict: scalarAt(entry.node, ['verdict'])?.text ?? '',
-    findings: findings.filter(({ column, row }) => column === entry.key && (row === undefined || !rowKeys.has(row))).map(({ id }) => id),
+    findings,
   }
 }
 
@@ -62,9 +72,10 @@ function markCells(cells: Cell[][], rows: readonly string[], columns: readonly C
   const rowAt = new Map(rows.map((key, index) => [key, index]))
   const columnAt = new Map(columns.map(({ key }, index) => [key, index]))
   for (const finding of [...findings].sort((a, b) => rank[a.severity] - rank[b.severity])) {
-    const cell = cells[rowAt.get(finding.row ?? '') ?? -1]?.[columnAt.get(finding.column ?? '') ?? -1]
-    if (!cell) continue
-    cell.findings = [...(cell.findings ?? []), finding.id]
-    cell.worst ??= finding.severity
+    const row = cells[rowAt.get(finding.row ?? '') ?? -1]
+    const column = columnAt.get(finding.column ?? '') ?? -1
+    const cell = row?.[column]
+    // The cell is known for the next version, which may have other findings.
+    if (row && cell) row[column] = { ...cell, findings: [...(cell.findings ?? []), finding.id], worst: cell.worst ?? finding.severity }
   }
 }

@@ -3,7 +3,7 @@ import check from './generated/shape.cjs'
 import { isBlank } from './isBlank'
 import { placeOfPath, type Places } from './placeOfPath'
 import { rootWords, shapeWords } from './shapeWords'
-import type { MapNode, TreeNode } from './tree'
+import { originOf, pairOf, type MapNode, type TreeNode } from './tree'
 
 /**
  * What the schema says against a notebook's shape, each at the value it is about. A key with nothing behind it counts
@@ -11,9 +11,8 @@ import type { MapNode, TreeNode } from './tree'
  */
 export function checkShape(places: Places, text: string): Finding[] {
   const { root } = places
-  if (check(writtenPlain(root))) return []
   const byPlace = new Map<string, ShapeError[]>()
-  for (const error of check.errors ?? []) byPlace.set(error.instancePath, [...(byPlace.get(error.instancePath) ?? []), error])
+  for (const error of shapeErrors(root)) byPlace.set(error.instancePath, [...(byPlace.get(error.instancePath) ?? []), error])
   // Of a choice that went wrong further down, only what is further down is worth a word.
   const above = new Set([...byPlace.keys()].flatMap(prefixes))
   const findings = [...byPlace].slice(0, mostFindings).flatMap(([place, errors]): Finding[] => {
@@ -58,6 +57,27 @@ export interface ShapeError {
 
 /** Of a longer list or group, which no season fills, the rest is not looked at: the check slows down with every error. */
 const mostLookedAt = 5000
+
+/** Entries without an error of shape, by where they were first parsed: whether one has any does not depend on the rest. */
+const inShape = new WeakSet<object>()
+
+function shapeErrors(root: TreeNode): readonly ShapeError[] {
+  const list = pairOf(root, 'entries')?.value
+  const items = list?.kind === 'list' ? list.items : []
+  const open = items.flatMap((item, at) => (inShape.has(originOf(item)) ? [] : [at]))
+  const isGood = check(writtenPlain(items.length === open.length ? root : withEntries(root, open.map((at) => items[at]!))))
+  const errors = isGood ? [] : (check.errors ?? []).map((error) => ({ ...error, instancePath: error.instancePath.replace(/^\/entries\/(\d+)/, (_, at: string) => `/entries/${open[Number(at)]}`) }))
+  const bad = new Set(errors.map(({ instancePath }) => /^\/entries\/(\d+)/.exec(instancePath)?.[1]))
+  for (const at of open.slice(0, mostLookedAt)) if (!bad.has(String(at))) inShape.add(originOf(items[at]!))
+  return errors
+}
+
+/** The notebook with these entries alone. */
+function withEntries(root: TreeNode, items: TreeNode[]): TreeNode {
+  if (root.kind !== 'map') return root
+  const pairs = root.pairs.map((pair) => (pair.key.text === 'entries' && pair.value.kind === 'list' ? { ...pair, value: { ...pair.value, items } } : pair))
+  return { ...root, pairs }
+}
 
 /** Plain values as a YAML library gives them, without the keys that have nothing behind them. */
 function writtenPlain(node: TreeNode): unknown {

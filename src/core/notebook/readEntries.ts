@@ -12,25 +12,47 @@ type Draft = { -readonly [K in keyof Entry]: Entry[K] }
 export function readEntries(root: MapNode | undefined, adjusters: ReadonlyMap<string, Adjuster>, earlier: readonly Entry[] = []): Entry[] {
   const list = nodeAt(root, ['entries'])
   if (list?.kind !== 'list') return []
-  const entries: Draft[] = []
+  const before = new Map(earlier.map((entry) => [entry.node, entry]))
+  const drafts: Draft[] = []
   list.items.forEach((item) => {
-    if (item.kind === 'map') entries.push(readEntry(item, entries.length, adjusters))
+    if (item.kind !== 'map') return
+    const known = before.get(item)
+    drafts.push(known ? draftOf(known, drafts.length) : readEntry(item, drafts.length, adjusters))
   })
-  nameKeys(entries)
-  linkParents(entries)
-  const inOrder = ancestorsFirst(entries)
-  for (const entry of inOrder) entry.state = stateOf(entry)
-  recognise(inOrder, earlier)
-  return entries
+  nameKeys(drafts)
+  linkParents(drafts)
+  const settled = settle(ancestorsFirst(drafts), earlier)
+  return drafts.map((draft) => settled.get(draft)!)
 }
 
-/** Gives each entry, after the one it comes from, the `content` of the earlier one that says the same and comes from the same. */
-function recognise(ancestorsFirst: readonly Draft[], earlier: readonly Entry[]): void {
+/** An entry that stands where it stood, with all that depends on others still to be found. */
+function draftOf(known: Entry, index: number): Draft {
+  const draft: Draft = { ...known, content: {}, key: '', index, state: new Map() }
+  delete draft.parent
+  return draft
+}
+
+/**
+ * Gives each entry, after the one it comes from, its state. An earlier entry that is the same in everything takes its
+ * place; one that stands elsewhere but says the same and comes from the same hands on its `content`.
+ */
+function settle(ancestorsFirst: readonly Draft[], earlier: readonly Entry[]): Map<Entry, Entry> {
   const before = new Map(earlier.map((entry) => [originOf(entry.node), entry]))
-  for (const entry of ancestorsFirst) {
-    const known = before.get(originOf(entry.node))
-    if (known?.key === entry.key && known.parent?.content === entry.parent?.content) entry.content = known.content
+  const settled = new Map<Entry, Entry>()
+  for (const draft of ancestorsFirst) {
+    const parent = draft.parent && settled.get(draft.parent)
+    const known = before.get(originOf(draft.node))
+    const isSame = known?.key === draft.key && known.parent?.content === parent?.content
+    if (isSame && known.node === draft.node && known.index === draft.index && known.parent === parent) {
+      settled.set(draft, known)
+      continue
+    }
+    if (parent) draft.parent = parent
+    draft.state = stateOf(draft)
+    if (isSame) draft.content = known.content
+    settled.set(draft, draft)
   }
+  return settled
 }
 
 function readEntry(node: MapNode, index: number, adjusters: ReadonlyMap<string, Adjuster>): Draft {
