@@ -11,7 +11,7 @@ export function registerHover(notebooks: Notebooks): vscode.Disposable {
   return vscode.languages.registerHoverProvider({ pattern: notebookPattern }, {
     provideHover(document, position) {
       const hover = hoverAt(notebooks.of(document).notebook, document.offsetAt(position), displayUnitsFor(document.uri))
-      if (!hover || (hover.fromSchema && readsSchema())) return undefined
+      if (!hover || (hover.fromSchema && readsSchema('hover'))) return undefined
       return new vscode.Hover(toMarkdown(hover), toRange(document, hover.range))
     },
   })
