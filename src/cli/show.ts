@@ -52,7 +52,7 @@ function rowLine(source: Exclude<RowSource, { kind: 'group' }>, notebook: Notebo
   const cell = cellOf(source, notebook, entry)
   if (cell.text === '') return []
   const { label, detail, unit } = source.row
-  const shown = unit && /^[\d.+\-± ]+$/.test(cell.text) ? `${cell.text} ${unit}` : cell.text
+  const shown = unit && /^[\d.+\-−±, ]+$/.test(cell.text) ? `${cell.text} ${unit}` : cell.text
   return [[`  ${label}${detail ? `, ${detail}` : ''}`, shown.replace(/\s*\n\s*/g, ' / ')]]
 }
 

@@ -62,7 +62,7 @@ function bounceFields(end: 'front' | 'rear'): Field[] {
 }
 
 function tyreField(end: 'front' | 'rear'): Field {
-  return { key: `tyres.${end}_radius`, group: 'geometry', dimension: 'length', label: 'Tyre radius', detail: `${end}, from here on`,
+  return { key: `tyres.${end}_radius`, group: 'geometry', dimension: 'length', label: 'Tyre radius', detail: end,
     about: `Outer radius of the ${end} tyre that came on here, where it differs from the one before. It holds until another comes on.` }
 }
 

@@ -28,6 +28,6 @@ describe('what a screen reader is told of a cell', () => {
     assert.match(spokenMore(model, { row: 1, column: 1 }, pending), /Not written: not a position/)
   })
   it('has the unit after bare figures only', () => {
-    assert.deepEqual(['5', '2.1', '3 out', '0.95 kgf/mm', ''].map((text) => withUnit(text, 'mm')), ['5 mm', '2.1 mm', '3 out', '0.95 kgf/mm', ''])
+    assert.deepEqual(['5', '2.1', '30 ± 4.6', '40, 14, 5', '3 out', '0.95 kgf/mm', ''].map((text) => withUnit(text, 'mm')), ['5 mm', '2.1 mm', '30 ± 4.6 mm', '40, 14, 5 mm', '3 out', '0.95 kgf/mm', ''])
   })
 })

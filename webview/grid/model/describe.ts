@@ -16,8 +16,11 @@ export function spotName(model: GridModel, { row, column }: Spot): string {
   return rowPart ? rowName(rowPart) : (columnPart?.id ?? '')
 }
 
+/** A bare figure, one with its uncertainty, or several one after the other. */
+const figures = /^[-+−]?[\d.,]+(?: ± [\d.]+)?$|^[-+−]?[\d.]+(?:, [-+−]?[\d.]+)+$/
+
 /** A unit is said with bare figures only: a text such as `3 out` has its own. */
-export const withUnit = (text: string, unit: string | undefined) => (unit && /^[-+]?[\d.,]+$/.test(text) ? `${text} ${unit}` : text)
+export const withUnit = (text: string, unit: string | undefined) => (unit && figures.test(text) ? `${text} ${unit}` : text)
 
 /** What is read first: the text, then the unit, then where it stands. */
 export function spokenName(model: GridModel, spot: Spot, pending: Pending | undefined): string {
