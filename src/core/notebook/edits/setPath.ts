@@ -15,7 +15,7 @@ export const asFigure: Writer = figureText
 export const asProse: Writer = proseText
 
 /** The order in which the keys of an entry are put when they are new. */
-const order = ['id', 'date', 'session', 'from', 'as_found', 'baseline', 'settings', 'sag', 'axle_loads', 'bounce', 'conditions', 'reason', 'ride', 'verdict', 'remarks', 'notes']
+const order = ['id', 'date', 'session', 'from', 'as_found', 'baseline', 'settings', 'sag', 'axle_loads', 'tyres', 'bounce', 'conditions', 'reason', 'ride', 'verdict', 'remarks', 'notes']
 
 /**
  * Sets the value under a path of keys below a map, making what is missing on the way. What stands there is replaced
