@@ -4,6 +4,7 @@ import { slotsFor } from '../derived/countAt'
 import { preloadOf, preloadWords, type EndPreload } from '../derived/preloadOf'
 import { sagOf, sagTargetOf } from '../derived/sagOf'
 import { judgeSag } from '../compute/sag/judgeSag'
+import { sagFeel } from '../compute/sag/sagFeel'
 import { printShown, sayIn, type DisplayUnits } from '../notation/displayUnits'
 import type { Entry, Notebook } from '../notebook/notebook'
 import type { Advice, Advisor } from './advice'
@@ -39,9 +40,15 @@ function byPreload(notebook: Notebook, { entry, read, end, said }: { entry: Entr
   const label = preload.moves[0]?.slot.adjuster.label ?? `the ${end}’s preload`
   return {
     topic: 'sag', kind: 'change', step: `turn ${label}: ${preloadWords(preload, units)}`, evidence: [said],
-    expect: [`rider sag about ${say(riderMm ?? 0, 'mm')}${bikeMm === undefined ? '' : `, bike alone about ${say(bikeMm, 'mm')}`}; the rate stays as it is`, ...preload.plan.limits],
+    expect: [`rider sag about ${say(riderMm ?? 0, 'mm')}${bikeMm === undefined ? '' : `, bike alone about ${say(bikeMm, 'mm')}`}; the rate stays as it is`, ...feelOf(end, preload.plan.needed), ...preload.plan.limits],
     assumes: [...preload.plan.toMiddle.working.assumptions, ...(read === entry ? [] : [`what carries this end stands as in ${read.key}`])],
   }
+}
+
+/** How it will steer, as far as anyone has printed it. More preload is less sag. */
+function feelOf(end: End, preload: 'none' | 'more' | 'less'): string[] {
+  const feel = preload === 'none' ? undefined : sagFeel(end, preload === 'more' ? 'less' : 'more')
+  return feel ? [`${feel.words} (${feel.source})`] : []
 }
 
 /** True where the adjuster is at its end already. */

@@ -40,6 +40,13 @@ describe('preloadOf', () => {
     assert.match(preload.plan.limits.join(), /too soft/)
   })
 
+  it('says that the spring is too soft where the bike alone would come to stand on its top stop', () => {
+    const preload = get(plan(sketchWith(['bike: [128, 122], rider: [118, 110]', 'bike: 147, rider: 108'], ['range: 12', 'range: 30'])))
+    assert.equal(preloadWords(preload), '14 turns in, to 14 turns in')
+    assert.deepEqual(preload.plan.after, { bikeMm: 0, riderMm: 30, toppingOut: ['bike'] })
+    assert.match(preload.plan.limits.join(), /stand on its top stop: the spring is too soft/)
+  })
+
   it('gives mm at the spring where the adjuster’s own count is not known, and what is wanting', () => {
     assert.equal(preloadWords(get(plan(sketchWith([', mm_per_turn: 1', ''])))), '8 mm more preload at the spring; in its own count once there is mm_per_turn of Fork preload')
     assert.equal(preloadWords(get(plan(sketchWith(rearSag(8, 20)), 'rear'))), '4.5 mm less preload at the spring')

@@ -46,6 +46,17 @@ describe('the computed rows', () => {
     assert.match(cell('geometry.rake_deg', 'run-1').about ?? '', /^−0\.\d\d° since as-found \(baseline\)$/)
   })
 
+  it('show the geometry at the rider’s sag, with its change since a baseline that was measured too', () => {
+    const rear: [string, string] = ['      front: {extended: 152, bike: [128, 122], rider: [118, 110]}', '      front: {extended: 152, bike: [128, 122], rider: [118, 110]}\n      rear: {extended: 600, bike: 590, rider: 570}']
+    const { cell } = gridOf(sketchWith(['    as_found: true', '    as_found: true\n    baseline: true'], rear,
+      ['{fork_rebound: 3 out}', '{fork_height: 15}\n    sag: {front: {extended: 152, rider: [118, 110]}, rear: {extended: 600, rider: 570}}']))
+    const at = cell('geometry_at_rider_sag.rake_deg', 'as-found')
+    assert.ok(Number(at.text) < 24 && Number(at.text) > 23, at.text)
+    assert.equal(at.about, undefined)
+    assert.match(cell('geometry_at_rider_sag.trail_mm', 'run-1').about ?? '', /^−2\.\d mm since as-found \(baseline\)$/)
+    assert.ok(Number(cell('geometry_at_rider_sag.wheelbase_mm', 'as-found').text) < 1400)
+  })
+
   it('show travel used with its reserve, and the bounce test in plain words', () => {
     const { cell } = gridOf(sketchWith(['    sag:\n', '    bounce: {rear: [40, 10]}\n    sag:\n']))
     const used = cell('front.travel_used_pct', 'run-1')
