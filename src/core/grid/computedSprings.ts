@@ -31,7 +31,7 @@ export function computedSprings(end: End): Computed[] {
     { key: `${end}.spring`, group, label: 'Spring', detail: 'by both sags', wanted: anyEntry((notebook, entry) => !isMissing(springVerdictOf(notebook, entry, end))),
       about: 'Whether the spring suits the load: with the rider’s sag set right, little sag of the bike alone means too soft a spring, much of it too stiff a one. A starting point, as the windows are.',
       say: (notebook, entry, units) => springWords(notebook, entry, end, units),
-      steps: (notebook, entry) => [{ name: 'The nearest spring that meets both windows', outcome: rateWanted(notebook, entry, end) }] },
+      steps: (notebook, entry) => [{ name: 'The nearest spring that meets both windows', outcome: wantedOf(notebook, entry, end, 'rate') }, { name: 'The preload that goes with it', outcome: wantedOf(notebook, entry, end, 'preload') }] },
   ]
 }
 
@@ -68,11 +68,13 @@ function springWords(notebook: Notebook, entry: Entry, end: End, units: DisplayU
   const first = preloadFirst && `with ${preloadFirst} preload first, the bike alone would sag ${say(bikeSagThenMm, 'mm')}`
   const wanted = found(springWantedOf(notebook, entry, end))
   const sold = wanted && (verdict === 'tooSoft' || verdict === 'tooStiff') ? `${say(wanted.rate.value, 'N/mm')} would meet both windows; the usual steps are ${[...new Set([wanted.sold.below, wanted.sold.above])].map((rate) => say(rate, 'N/mm')).join(' and ')}` : undefined
-  const about = [first, unsure, sold].filter(Boolean).join('; ')
+  const preload = sold && wanted ? found(wanted.preload) : undefined
+  const withPreload = preload && (preload.value < 0 ? 'no spring meets both at once' : `with ${say(preload.value, 'mm')} of preload at ${end === 'front' ? 'each spring' : 'the spring'}`)
+  const about = [first, unsure, sold && [sold, withPreload].filter(Boolean).join(', ')].filter(Boolean).join('; ')
   return { text: `${verdicts[verdict]}${unsure ? ', perhaps' : ''}`, ...(about ? { about } : {}) }
 }
 
-function rateWanted(notebook: Notebook, entry: Entry, end: End): Outcome {
+function wantedOf(notebook: Notebook, entry: Entry, end: End, what: 'rate' | 'preload'): Outcome {
   const wanted = springWantedOf(notebook, entry, end)
-  return isMissing(wanted) ? wanted : wanted.rate
+  return isMissing(wanted) ? wanted : wanted[what]
 }

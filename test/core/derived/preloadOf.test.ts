@@ -1,5 +1,6 @@
 import assert from 'node:assert/strict'
 import fc from 'fast-check'
+import { airAt } from '../../../src/core/derived/airOf'
 import { preloadOf, preloadWords } from '../../../src/core/derived/preloadOf'
 import { springVerdictOf, springWantedOf } from '../../../src/core/derived/springVerdict'
 import { get, missingOf, near } from '../compute/near'
@@ -80,5 +81,28 @@ describe('springVerdictOf and springWantedOf', () => {
     const { wanted } = judge(2, 30)
     near(wanted.rate.value, (9.80665 * 84 * 0.6) / 25 / 0.45 ** 2, 1e-9)
     assert.deepEqual(wanted.sold, { below: 95, above: 100, nearest: 100 })
+  })
+
+  it('two loads on a linear spring: the preload that goes with it brings the bike alone to its own sag', () => {
+    // 88.5 − 20 kg on the springs, rate 9.80665 · 84 · 0.6 / (30 − 5) at the wheel: W / k − 5 mm there, times 0.45.
+    const loaded: [string, string][] = [['  geometry:', '  axle_loads: {bike: {rear: 88.5}}\n  geometry:'], ['spring_rate: 95,', 'spring_rate: 95, unsprung_mass: 20,']]
+    const { notebook, entry } = readEntry(sketchWith(rearSag(2, 30), ...loaded), 'as-found')
+    const wheelRate = (9.80665 * 84 * 0.6) / 25
+    near(get(get(springWantedOf(notebook, entry, 'rear')).preload).value, ((9.80665 * 68.5) / wheelRate - 5) * 0.45, 1e-9)
+    assert.match(missingOf(judge(2, 30).wanted.preload).join(), /weight on this axle/)
+  })
+
+  it('leaves to the springs of a fork what its air does not do', () => {
+    const air = 'spring_rate: 9.5, spring_preload: 10, air: {seal_diameter: 43, bore: 38, oil_level: 120, spring_volume: 40}}'
+    const soft: [string, string] = ['bike: [128, 122], rider: [118, 110]', 'bike: [151, 145], rider: [122, 114]']
+    const rates = [sketchWith(soft), sketchWith(soft, ['spring_rate: 9.5}', air])].map((text) => {
+      const { notebook, entry } = readEntry(text, 'as-found')
+      return { notebook, entry, wanted: get(springWantedOf(notebook, entry, 'front')) }
+    })
+    const { notebook, entry } = rates[1]!
+    const force = (mm: number) => get(airAt(notebook, entry, 'force', { mm, stroke: 'slow' })).value
+    // Sags of 15 and 34 mm: the nearest places of both windows.
+    near(rates[0]!.wanted.rate.value - rates[1]!.wanted.rate.value, (force(34) - force(15)) / 19, 1e-6)
+    assert.ok(rates[1]!.wanted.rate.working.assumptions.includes('what the air above the oil carries is taken off'))
   })
 })

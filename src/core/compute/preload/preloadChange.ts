@@ -39,3 +39,14 @@ export function forkPreloadRatio(legs: readonly { rateNPerMm: number; adjustable
   const adjustable = sum(legs.filter((leg) => leg.adjustable))
   return adjustable > 0 ? sum(legs) / adjustable : undefined
 }
+
+/** A preload as sag sees it, mm at the wheel, as it is at the spring: p · m. Source: definition of the motion ratio. */
+export function preloadAtSpring({ wheelPreloadMm, motionRatio }: { wheelPreloadMm: Amount | undefined; motionRatio: Amount | undefined }): Outcome {
+  return derive({
+    formula: 'preload = p · m', unit: 'mm',
+    from: { p: given('preload as sag sees it', 'mm', wheelPreloadMm), m: given('motion ratio, spring to sag', '', motionRatio) },
+    by: ({ p, m }) => p * m,
+    unless: ({ m }) => (m > 0 ? undefined : 'a motion ratio above zero'),
+    assumptions: ['the motion ratio is the same over the travel to the sag'], source: 'definition of the motion ratio',
+  })
+}

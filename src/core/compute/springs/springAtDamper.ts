@@ -6,10 +6,12 @@ import type { Amount, Outcome } from '../working/result'
  * The rate of each fork spring that gives a rate along the tubes, N/mm: rate · cos ε / legs.
  * `legs` counts those with a spring. Source: statics of a sliding guide, as in `forkRateAlongTubes`.
  */
-export function forkSpringFor({ rateAlongTubesNPerMm, rakeDeg, legs }: {
+export function forkSpringFor({ rateAlongTubesNPerMm, rakeDeg, legs, withAir = false }: {
   rateAlongTubesNPerMm: Amount | undefined
   rakeDeg: Amount | undefined
   legs: 1 | 2
+  /** Whether the air above the oil has been taken into account. */
+  withAir?: boolean
 }): Outcome {
   return derive({
     formula: 'spring = rate · cos ε / legs', unit: 'N/mm',
@@ -19,7 +21,7 @@ export function forkSpringFor({ rateAlongTubesNPerMm, rakeDeg, legs }: {
       legs: given('legs with a spring', '', legs),
     },
     by: (values) => (values.rate * cosDeg(values.ε)) / values.legs,
-    assumptions: ['springs alone, without the air above the oil'],
+    assumptions: withAir ? ['what the air above the oil carries is taken off'] : ['springs alone, without the air above the oil'],
     source: 'statics of a sliding guide',
   })
 }
