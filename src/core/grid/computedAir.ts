@@ -20,11 +20,11 @@ const atTheEnd = (notebook: Notebook, entry: Entry, what: 'force' | 'pressure', 
 
 /** The air above the oil of a fork, and what another day does to the air of one that stands on it. */
 export const computedAir: readonly Computed[] = [
-  { ...shared, key: 'front.air_force_n', label: 'Air, force', detail: 'each leg, at rider sag', unit: 'N', digits: 0, wanted: hasAir,
+  { ...shared, key: 'front.air_force_n', label: 'Air, force', detail: 'at rider sag', unit: 'N', digits: 0, wanted: hasAir,
     about: 'What the air of one leg carries at rider sag, read slowly.', compute: (notebook, entry) => atRiderSag(notebook, entry, 'force') },
-  { ...shared, key: 'front.air_rate_n_per_mm', label: 'Air, rate', detail: 'each leg, at rider sag', unit: 'N/mm', digits: 2, wanted: hasAir,
+  { ...shared, key: 'front.air_rate_n_per_mm', label: 'Air, rate', detail: 'at rider sag', unit: 'N/mm', digits: 2, wanted: hasAir,
     about: 'What the air of one leg adds to the rate of its spring at rider sag. It grows towards the end of the travel.', compute: (notebook, entry) => atRiderSag(notebook, entry, 'rate') },
-  { ...shared, key: 'front.air_end_force_n', label: 'Air, force', detail: 'each leg, at full travel', unit: 'N', digits: 0, wanted: hasAir,
+  { ...shared, key: 'front.air_end_force_n', label: 'Air, force', detail: 'at full travel', unit: 'N', digits: 0, wanted: hasAir,
     about: 'What the air of one leg holds against at the very end of a fast stroke. More oil, which is a smaller oil level, makes more of it and hardly changes the beginning.',
     compute: (notebook, entry) => atTheEnd(notebook, entry, 'force'),
     note: (notebook, entry, { value }, units) => {

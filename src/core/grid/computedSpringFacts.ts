@@ -1,34 +1,32 @@
 import type { End } from '../compute/sag/loadCase'
-import { found } from '../compute/working/result'
+import { found, isMissing } from '../compute/working/result'
 import { hasCoil, rateFromCoil } from '../derived/coilOf'
 import { leverageProgressOf, rateAtRiderSagOf } from '../derived/leverageRows'
 import { sagOf } from '../derived/sagOf'
 import { preloadForceOf } from '../derived/preloadForceOf'
 import { hasStack, stackChangeOf, stackRatesOf } from '../derived/stackOf'
 import { leverageOf } from '../derived/springsFitted'
-import { factAt } from '../notebook/machine'
 import type { Entry, Notebook } from '../notebook/notebook'
 import { printNumber } from '../notation/amount'
-import type { Computed } from './computedRow'
+import { anyEntry, type Computed } from './computedRow'
 
 /** What is known of the springs of one end by themselves, before any sag. */
 export function computedSpringFacts(end: End): Computed[] {
   const shared = { group: 'springs' } as const
   const stacked = (notebook: Notebook) => hasStack(notebook, end)
-  const perSpring = end === 'front' ? 'front, each leg' : 'rear, each spring'
   return [
-    { ...shared, key: `${end}.coil_rate_n_per_mm`, label: 'Spring rate', detail: `${end}, from its wire`, unit: 'N/mm', digits: 2, plusMinus: true, wanted: (notebook) => hasCoil(notebook, end),
+    { ...shared, key: `${end}.coil_rate_n_per_mm`, label: 'Spring rate', detail: `${end}, by its wire`, unit: 'N/mm', digits: 1, plusMinus: true, wanted: (notebook) => hasCoil(notebook, end),
       about: 'The rate that wire, diameter and coils make. It counts as the spring fitted where no rate is noted. The wire counts with its fourth power.',
       compute: (notebook) => rateFromCoil(notebook, end) },
-    { ...shared, key: `${end}.stack_first_n_per_mm`, label: 'Spring stack, first rate', detail: perSpring, unit: 'N/mm', digits: 2, wanted: stacked,
-      about: 'Both springs of the stack one on the other, until the soft one stops.', compute: (notebook) => stackRatesOf(notebook, end).first },
-    { ...shared, key: `${end}.stack_second_n_per_mm`, label: 'Spring stack, second rate', detail: perSpring, unit: 'N/mm', digits: 2, wanted: stacked,
-      about: 'The stiff spring alone, once the soft one has stopped.', compute: (notebook) => stackRatesOf(notebook, end).second },
-    { ...shared, key: `${end}.stack_change_mm`, label: 'Spring stack, change', detail: `${end}, travel at which it comes`, unit: 'mm', digits: 1, wanted: stacked,
+    { ...shared, key: `${end}.stack_first_n_per_mm`, label: 'Stack, first rate', detail: end, unit: 'N/mm', digits: 2, wanted: stacked,
+      about: 'Both springs of one stack on one another, until the soft one stops.', compute: (notebook) => stackRatesOf(notebook, end).first },
+    { ...shared, key: `${end}.stack_second_n_per_mm`, label: 'Stack, second rate', detail: end, unit: 'N/mm', digits: 2, wanted: stacked,
+      about: 'The stiff spring of one stack alone, once the soft one has stopped.', compute: (notebook) => stackRatesOf(notebook, end).second },
+    { ...shared, key: `${end}.stack_change_mm`, label: 'Stack, changes at', detail: end, unit: 'mm', digits: 1, wanted: stacked,
       about: 'Travel from fully extended at which the rate changes, with the preload of this entry.',
       compute: (notebook, entry) => stackChangeOf(notebook, entry, end), note: (notebook, entry, { value }) => besideSag(notebook, entry, end, value) },
-    { ...shared, key: `${end}.preload_force_n`, label: 'Preload force', detail: perSpring, unit: 'N', digits: 0, wanted: (notebook) => factAt(notebook, ['machine', end, 'spring_preload'], 'length') !== undefined,
-      about: 'What a spring pushes with while its end is still fully extended. Preload changes this and the ride height; the rate stays as it is.',
+    { ...shared, key: `${end}.preload_force_n`, label: 'Preload force', detail: end, unit: 'N', digits: 0, wanted: anyEntry((notebook, entry) => !isMissing(preloadForceOf(notebook, entry, end))),
+      about: 'What each spring pushes with while its end is still fully extended. Preload changes this and the ride height; the rate stays as it is.',
       compute: (notebook, entry) => preloadForceOf(notebook, entry, end) },
     ...(end === 'rear' ? leverageRows : []),
   ]
