@@ -3,14 +3,14 @@ import type { Entry, Notebook } from '../notebook/notebook'
 import { scalarAt } from '../notebook/tree'
 import { compareAllFindings, findingsOf } from './compareFindings'
 import { compareStates } from './compareStates'
-import type { CompareOptions, StateRef } from './comparison'
+import type { CompareOptions, CompareSide, StateRef } from './comparison'
 import { factChanges, factsOf, type FactChange } from './factsOf'
 import type { EntryReview, Review } from './review'
 import { sideOf } from './sides'
 
 /** Reviews the later of two versions of one notebook against the earlier. Neither may be broken: a broken one is told as its side's trouble, and nothing else. */
 export function reviewNotebooks(earlier: Omit<StateRef, 'entry'>, later: Omit<StateRef, 'entry'>, options: Pick<CompareOptions, 'units'> = {}): Review {
-  const sides = { before: sideOf(earlier), after: sideOf(later) }
+  const sides = { before: wholeSide(earlier), after: wholeSide(later) }
   if (earlier.notebook.broken || later.notebook.broken) return { ...sides, entries: [], facts: [], findings: { new: [], gone: [], notReadAgain: [] } }
   const [before, after] = [earlier, later].map((ref) => ({ ...ref, findings: findingsOf(ref) })) as [StateRef, StateRef]
   const pairs = pairEntries(before.notebook, after.notebook)
@@ -24,6 +24,12 @@ export function reviewNotebooks(earlier: Omit<StateRef, 'entry'>, later: Omit<St
     facts: factsBeside(before.notebook, after.notebook),
     findings: compareAllFindings(before, after),
   }
+}
+
+/** A notebook as a whole has no trouble for having no entries yet. */
+function wholeSide(ref: Omit<StateRef, 'entry'>): CompareSide {
+  const { trouble, ...side } = sideOf(ref)
+  return ref.notebook.broken && trouble ? { ...side, trouble } : side
 }
 
 interface Versions {

@@ -93,12 +93,12 @@ function endOf({ key, detail }: CompareRow): string {
   return end && !detail?.includes(end) ? `, ${end}` : ''
 }
 
-/** What was said of the day and the ride; the reason is told already. */
+/** What was said of the day and the ride; the reason is told already. A state that was not ridden yet has nothing to say. */
 function saidBlocks({ groups }: Comparison): Block[] {
   const rows = groups.filter(({ key }) => key === 'group/day' || key === 'group/ride').flatMap((group) => group.rows)
     .filter(({ different, kind }) => different && kind !== 'derived')
   const lines = rows.map((row) => [row.detail ? `${row.label}, ${row.detail}` : row.label, row.left.text || nothing, row.right.text || nothing])
-  return lines.length === 0 ? [] : [{ kind: 'table', head: ['Day and ride', 'Then', 'Now'], rows: lines }]
+  return rows.every(({ onlyIn }) => onlyIn === 'left') ? [] : [{ kind: 'table', head: ['Day and ride', 'Then', 'Now'], rows: lines }]
 }
 
 /** What is found now and was not, and the other way round. */

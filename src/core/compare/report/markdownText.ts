@@ -16,7 +16,7 @@ export function markdownText(text: string): string {
     .replace(/@(?=\S)/g, `@${apart}`)
     .replace(/(\\[#~]|[!%])(?=[\p{L}\p{N}"])/gu, `$1${apart}`)
     .replace(/(&#36;|&amp;)(?=[\p{L}\p{N}"])/gu, `$1${apart}`)
-    .replace(/\b(GH-)(?=\d)/gi, `$1${apart}`)
+    .replace(/(GH-)(?=\d)/gi, `$1${apart}`)
     .replace(/:(?=[\w+-]+:)/g, `:${apart}`)
     // At the start of a line these would begin a list, or be a rule.
     .replace(/^([-+](?=\s|-|$)|\d{1,9}(?=[.)](?:\s|$)))/, (start) => (/\d/.test(start) ? `${start}${apart}` : `\\${start}`))

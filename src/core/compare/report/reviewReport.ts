@@ -17,15 +17,16 @@ export function reviewReport(review: Review): Block[] {
   ]
 }
 
-/** @example '2 entries added, 1 changed; 1 new finding' */
+/** @example '2 entries added, 1 changed; 1 new finding; 2 findings gone' */
 function summary({ entries, facts, findings }: Review): string {
   const count = (kind: EntryReview['kind']) => entries.filter((entry) => entry.kind === kind).length
-  const counts = (['added', 'changed', 'renamed', 'removed', 'affected'] as const).flatMap((kind) => (count(kind) > 0 ? [`${count(kind)} ${kind}`] : []))
+  const counts = (['added', 'changed', 'renamed', 'removed', 'affected'] as const).filter((kind) => count(kind) > 0)
+    .map((kind, at) => `${count(kind)} ${at > 0 ? '' : count(kind) === 1 ? 'entry ' : 'entries '}${kind}`)
   const told = [
-    ...(counts.length > 0 ? [`entries ${counts.join(', ')}`] : []),
+    ...(counts.length > 0 ? [counts.join(', ')] : []),
     ...(facts.length > 0 ? [`${facts.length} ${facts.length === 1 ? 'fact' : 'facts'} about the machine`] : []),
     ...(findings.new.length > 0 ? [`${findings.new.length} new ${findings.new.length === 1 ? 'finding' : 'findings'}`] : []),
-    ...(findings.gone.length > 0 ? [`${findings.gone.length} gone`] : []),
+    ...(findings.gone.length > 0 ? [`${findings.gone.length} ${findings.gone.length === 1 ? 'finding' : 'findings'} gone`] : []),
   ]
   return told.length > 0 ? told.join('; ') : 'nothing changed'
 }
