@@ -9,6 +9,7 @@ import { nodeAt } from '../notebook/tree'
 import { atmosphereOf } from './atmosphereOf'
 import { countAt, slotsFor } from './countAt'
 import { numberAt } from './numberAt'
+import { perEntry } from './perEntry'
 import { travelOf } from './sagOf'
 
 /** The air of a fork leg in an entry, how many legs hold it, and what was taken for granted. */
@@ -30,7 +31,7 @@ export function hasAir(notebook: Notebook): boolean {
 }
 
 /** The air of the fork as this entry has it set: its pressure and oil level by their adjusters where there are some. */
-export function forkAirOf(notebook: Notebook, entry: Entry): Outcome<ForkAir> {
+export const forkAirOf = perEntry((notebook, entry): Outcome<ForkAir> => {
   const fact = (key: string, dimension: Dimension) => factAt(notebook, ['machine', 'front', 'air', key], dimension)?.base
   const needed = {
     sealDiameterMm: fact('seal_diameter', 'length'), boreMm: fact('bore', 'length'),
@@ -47,7 +48,7 @@ export function forkAirOf(notebook: Notebook, entry: Entry): Outcome<ForkAir> {
     legs: numberAt(notebook, ['machine', 'front', 'air', 'legs']) === 1 ? 1 : 2, exponent,
     assumptions: [...(gaugeBar === undefined ? ['air let in or out at the cap with the wheel off the ground, so 0 bar'] : []), ...atmosphere.assumptions],
   }
-}
+})
 
 /** Where the fork's adjusters of one control stand, in their base unit, the mean over them; absent where one of them does not say. */
 function meanSet(notebook: Notebook, entry: Entry, control: string, dimension: Dimension): number | undefined {

@@ -13,6 +13,7 @@ import type { Entry, Notebook } from '../notebook/notebook'
 import { assuming } from './assuming'
 import { geometryOf } from './geometryOf'
 import { axleMassOf, riderMassOf } from './loadsOf'
+import { perEntry } from './perEntry'
 
 /** The share of the weight on the front axle, percent, of one load case. */
 export function frontShareOf(notebook: Notebook, entry: Entry, load: LoadCase): Outcome {
@@ -39,22 +40,22 @@ export function massBehindFrontOf(notebook: Notebook, entry: Entry, load = weigh
   return isMissing(placed) ? placed : assuming(placed.behindFrontMm, [loadCaseNames[load]])
 }
 
-function placedOf(notebook: Notebook, entry: Entry, load: LoadCase): Outcome<AxleLoads> {
+const placedOf = perEntry((notebook, entry, load: LoadCase): Outcome<AxleLoads> => {
   const [frontKg, rearKg] = (['front', 'rear'] as const).map((end) => axleMassOf(notebook, entry, load, end))
   const wheelbase = geometryOf(notebook, entry).wheelbaseMm
   const placed = axleLoads({ frontKg, rearKg, wheelbaseMm: found(wheelbase) })
   return isMissing(placed) && isMissing(wheelbase) ? { missing: [...new Set([...placed.missing.filter((name) => name !== 'wheelbase'), ...wheelbase.missing])] } : placed
-}
+})
 
 /** Height of the centre of mass above the ground, mm, and the load case it is of: lifted and weighed, else as it is written. */
-export function massHeightOf(notebook: Notebook, entry: Entry): { height: Outcome; load: LoadCase } {
+export const massHeightOf = perEntry((notebook, entry): { height: Outcome; load: LoadCase } => {
   for (const load of ['rider', 'bike'] as const) {
     if (liftFact(notebook, entry, load, 'lift', 'length') !== undefined) return { height: lifted(notebook, entry, load), load }
   }
   const written = factAt(notebook, ['machine', 'mass_height'], 'length')?.base
   if (written !== undefined && written > 0) return { height: asWritten('height of the centre of mass', 'mm', written), load: weighedCase(notebook, entry) }
   return { height: { missing: ['the height of the centre of mass (`mass_height`), or the front axle weighed with the rear lifted (`front_lifted`, `lift`)'] }, load: 'bike' }
-}
+})
 
 function lifted(notebook: Notebook, entry: Entry, load: LoadCase): Outcome {
   const radius = (key: string) => factAt(notebook, ['machine', 'geometry', key], 'length')?.base
@@ -77,12 +78,12 @@ interface Mass {
 }
 
 /** Everything that braking and drive do to the axle loads is asked of the same facts. */
-function massOf(notebook: Notebook, entry: Entry): Outcome<Mass> {
+const massOf = perEntry((notebook, entry): Outcome<Mass> => {
   const { height, load } = massHeightOf(notebook, entry)
   const placed = placedOf(notebook, entry, load)
   if (isMissing(height) || isMissing(placed)) return { missing: reasons(height, placed) }
   return { height: numberOf(height), placed, assumptions: [loadCaseNames[load], ...height.working.assumptions] }
-}
+})
 
 /** Load that goes from one axle to the other for each g of braking or drive, N. */
 export function transferOf(notebook: Notebook, entry: Entry): Outcome {
