@@ -35,7 +35,7 @@ const ofTheMoment = new Set(['adjuster-crept'])
 const ofBothLegs = new Set(['legs-differ', 'fork-height-uneven'])
 
 /** Whether a finding is about this entry, or about a position that an earlier one set and that still stands. */
-function isOfState({ code, place }: Finding, entry: Entry, { notebook }: StateRef): boolean {
+export function isOfState({ code, place }: Finding, entry: Entry, { notebook }: Pick<StateRef, 'notebook'>): boolean {
   if (place?.entry === entry.key) return true
   const slot = place?.row?.startsWith('settings/') && !ofTheMoment.has(code) ? place.row.slice('settings/'.length) : undefined
   const then = slot === undefined ? undefined : notebook.entries.find(({ key }) => key === place?.entry)
