@@ -14,6 +14,8 @@ export interface StateRef {
   readOnly?: string
   /** The notebook's findings, where they are known already. */
   findings?: readonly Finding[]
+  /** Why there is nothing to read, a sentence: 'there is no revision ‘mian’'. The notebook is an empty one then. */
+  missing?: string
 }
 
 export interface CompareOptions {
@@ -52,6 +54,8 @@ export interface CompareSide {
   readOnly?: string
   /** Why there is nothing to compare on this side. With `text` it does not parse, and is shown as it is written. */
   trouble?: { message: string; line: number; text?: string }
+  /** Why there is not even a text: a sentence. */
+  missing?: string
 }
 
 export interface SideEntry {

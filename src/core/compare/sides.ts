@@ -12,12 +12,13 @@ export function withEntry(ref: StateRef): StateRef {
 }
 
 /** `undefined` where there is nothing that can be relied on. */
-export function stateOf({ notebook, entry }: StateRef): State | undefined {
-  return entry && !notebook.broken ? { notebook, entry } : undefined
+export function stateOf({ notebook, entry, missing }: StateRef): State | undefined {
+  return entry && !notebook.broken && missing === undefined ? { notebook, entry } : undefined
 }
 
 /** A side's head: what it is called, its entry, and what keeps it from being compared. */
-export function sideOf({ notebook, entry, file, readOnly }: StateRef): CompareSide {
+export function sideOf({ notebook, entry, file, readOnly, missing }: StateRef): CompareSide {
+  if (missing !== undefined) return { title: file, file, missing, ...(readOnly === undefined ? {} : { readOnly }) }
   const trouble = troubleOf(notebook, entry)
   return {
     title: wordsAt(notebook, ['machine', 'name']) || file, file,

@@ -22,7 +22,7 @@ export function turnList(from: StateRef, to: StateRef, { oneMachine }: CompareOp
   const [now, wanted] = [stateOf(a), stateOf(b)]
   const sides = { from: sideOf(a), to: sideOf(b) }
   const none = { ...sides, cannot: [], cautions: [], groups: [] }
-  if (!now || !wanted) return { ...none, refused: [sides.from, sides.to].flatMap(({ file, trouble }) => (trouble ? [`${file}, line ${trouble.line}: ${trouble.message}`] : [])).join('\n') }
+  if (!now || !wanted) return { ...none, refused: [sides.from, sides.to].flatMap(({ file, trouble, missing }) => missing ?? (trouble ? [`${file}, line ${trouble.line}: ${trouble.message}`] : [])).join('\n') }
   if (!(oneMachine ?? areOneMachine(a.notebook, b.notebook))) return { ...none, refused: `These are two machines, ‘${sides.from.title}’ and ‘${sides.to.title}’: a count on one is no count on the other. Compare them by their shares of range instead.` }
 
   const cannot: Unreachable[] = []
