@@ -10,6 +10,7 @@ export const english = {
   'bar.whatNext': 'What next?',
   'bar.findings': 'Findings',
   'advice.none': 'There is no entry yet to advise on',
+  'card.more': 'There is more to read: press About',
   'card.none': 'There is nothing more to say about this cell',
   'bar.findings.none': 'No findings',
   'bar.actions': 'Notebook',

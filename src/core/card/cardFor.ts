@@ -4,6 +4,7 @@ import { creepOf, creepWords } from '../derived/creep'
 import { findField } from '../notebook/fields'
 import type { Entry, Notebook } from '../notebook/notebook'
 import { fileUnits, type DisplayUnits } from '../notation/displayUnits'
+import { chartOfRow } from '../charts/buildCharts'
 import { found, isMissing } from '../compute/working/result'
 import { computedRows } from '../grid/computed'
 import type { Computed } from '../grid/computedRow'
@@ -25,7 +26,8 @@ export function cardFor(notebook: Notebook, row: string, entryKey?: string, unit
 function computedCard(computed: Computed, notebook: Notebook, entry: Entry | undefined, units: DisplayUnits): Card {
   const title = computed.detail ? `${computed.label}, ${computed.detail}` : computed.label
   const about = { heading: '', lines: [computed.about] }
-  return { title, sections: entry ? [...answer(computed, notebook, entry, units), about, ...working(computed, notebook, entry, units)] : [about] }
+  const chart = chartOfRow(`computed/${computed.key}`)
+  return { title, ...(chart ? { chart } : {}), sections: entry ? [...answer(computed, notebook, entry, units), about, ...working(computed, notebook, entry, units)] : [about] }
 }
 
 /** What the row says in this entry, where it says it in words. */
@@ -58,7 +60,7 @@ function cardOfSlot(notebook: Notebook, slot: string, entry: Entry | undefined):
 function withRecord(notebook: Notebook, card: Card, adjuster: Adjuster, leg: Leg | undefined): Card {
   const creep = isTurned(adjuster) ? creepOf(notebook, adjuster, leg) : undefined
   if (!creep) return card
-  const before = card.sections.findIndex(({ heading }) => heading === 'What it does')
+  const before = card.sections.findIndex(({ heading }) => heading === 'How to count it')
   const record = { heading: 'Over time', lines: [creepWords(creep)] }
   return { ...card, sections: [...card.sections.slice(0, before), record, ...card.sections.slice(before)] }
 }

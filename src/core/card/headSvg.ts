@@ -12,13 +12,13 @@ export function headSvg({ seen, facing, viewpoint, text }: HeadDrawing, colour =
   const tip = clockwise ? 'M 62 82 L 52 90 L 62 98' : 'M 42 82 L 52 90 L 42 98'
   const words = `turn in: ${rotation}`
   return [
-    `<svg xmlns="http://www.w3.org/2000/svg" viewBox="0 0 200 120" width="200" height="120" role="img" aria-label="${escape(text)}" fill="none" stroke="${colour}" stroke-width="3" stroke-linecap="round" stroke-linejoin="round">`,
+    `<svg xmlns="http://www.w3.org/2000/svg" viewBox="0 24 200 82" width="200" height="82" role="img" aria-label="${escape(text)}" fill="none" stroke="${colour}" stroke-width="3" stroke-linecap="round" stroke-linejoin="round">`,
     '<circle cx="52" cy="60" r="17"/>',
     '<path d="M 40 60 H 64"/>',
     `<path d="${arc}"/><path d="${tip}"/>`,
     `<g fill="${colour}" stroke="none" font-family="sans-serif" font-size="13">`,
-    `<text x="98" y="52">${words.split(': ')[0]}:</text><text x="98" y="70" font-weight="bold">${rotation}</text>`,
-    ...wrapped(viewpoint).map((line, at) => `<text x="98" y="${88 + at * 14}" font-size="10">${escape(line)}</text>`),
+    `<text x="98" y="42">${words.split(': ')[0]}:</text><text x="98" y="60" font-weight="bold">${rotation}</text>`,
+    ...wrapped(viewpoint).map((line, at) => `<text x="98" y="${76 + at * 13}" font-size="10">${escape(line)}</text>`),
     '</g></svg>',
   ].join('')
 }

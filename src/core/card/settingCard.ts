@@ -13,14 +13,14 @@ import { slotKey } from '../adjusters/adjuster'
 import type { Card, CardSection } from './card'
 import { turningSections } from './turningSections'
 
-/** The card of an adjuster's position in an entry: what it is, where it stands, which way to turn it and what that does. */
+/** The card of an adjuster's position in an entry, in the order one asks at the machine: what and where it is, which way to turn it, what that does, how far it goes. */
 export function settingCard(entry: Entry | undefined, adjuster: Adjuster, leg: Leg | undefined): Card {
   const { drawing, which, rest } = turningSections(adjuster)
   const subtitle = [adjuster.place, adjuster.tool, holdWords(adjuster)].filter(Boolean).join(' · ')
   return {
     title: leg ? `${adjuster.label}, ${leg} ${adjuster.on === 'shock' ? 'shock' : 'leg'}` : adjuster.label,
     ...(subtitle ? { subtitle } : {}),
-    sections: [...contradictionSection(adjuster), ...(entry ? standingSections(entry, adjuster, leg) : []), ...which, ...effectSection(adjuster), ...rest],
+    sections: [...contradictionSection(adjuster), ...which, ...effectSection(adjuster), ...(entry ? standingSections(entry, adjuster, leg) : []), ...rest],
     ...(drawing ? { drawing } : {}),
   }
 }

@@ -63,10 +63,10 @@ describe('the card of an adjuster', () => {
 
   it('comes in the order of what is asked at the machine, with the drawing beside the words it draws', () => {
     const card = cardFor(notebook, 'settings/shock_rebound', 'found')!
-    assert.deepEqual(card.sections.map(({ heading }) => heading), ['Stands at', 'Changed', 'Which way', 'Over time', 'What it does', 'How to count it', 'Take care'])
+    assert.deepEqual(card.sections.map(({ heading }) => heading), ['Which way', 'What it does', 'Stands at', 'Changed', 'Over time', 'How to count it', 'Take care'])
     assert.deepEqual(card.sections.filter(({ drawn }) => drawn).map(({ heading }) => heading), ['Which way'])
     const markdown = cardMarkdown(card, '![drawn](x)')
-    assert.ok(markdown.indexOf('*Which way*') < markdown.indexOf('![drawn](x)') && markdown.indexOf('![drawn](x)') < markdown.indexOf('*Over time*'))
+    assert.ok(markdown.indexOf('*Which way*') < markdown.indexOf('![drawn](x)') && markdown.indexOf('![drawn](x)') < markdown.indexOf('*What it does*'))
   })
 
   it('has the other of two in one place held still, right below the way to turn it', () => {

@@ -56,9 +56,14 @@ export class Cards {
 
   /** A card as a dialog that can be read with the keyboard. */
   #read(card: Card, drawing: string | undefined, spot: Spot): void {
-    const content = make('div', 'card card-read', { tabindex: '0' }, ...cardParts(card, drawing))
+    const parts = cardParts(card, drawing)
+    // A screen reader says the dialog's name and this much at once; the rest is a document to go through.
+    const upTo = Math.max(0, card.sections.findIndex(({ drawn }) => drawn))
+    const first = [parts[0]!.querySelector('.card-subtitle'), ...parts.slice(1, upTo + 2)].filter((part) => part !== null)
+    first.forEach((part, at) => { part.id = `card-part-${at}` })
+    const content = make('div', 'card card-read', { tabindex: '0', role: 'document', 'aria-describedby': first.map(({ id }) => id).join(' ') }, ...parts)
     this.popover.show(card.title, content, [content], () => this.body.rectOf(spot))
-    content.focus()
+    content.focus({ preventScroll: true })
   }
 
   hide(): void {
@@ -92,6 +97,10 @@ export class Cards {
     const element = make('div', 'card card-hover', { role: 'tooltip' }, ...cardParts(card, drawing))
     this.root.append(element)
     this.#shown = element
+    // The pointer cannot scroll it: what is too long for one column is laid out in two, and what is still too long says so.
+    const isCut = () => element.scrollHeight > element.clientHeight + 1 || element.scrollWidth > element.clientWidth + 1
+    if (isCut()) element.classList.add('card-wide')
+    if (isCut()) element.append(make('div', 'card-more', {}, say('card.more')))
     const { left, right, top } = this.body.rectOf(spot)
     const { clientWidth, clientHeight } = document.documentElement
     // Beside the cell rather than over it, so that its neighbours can still be read.
@@ -101,17 +110,19 @@ export class Cards {
   }
 }
 
-/** The contents of a card. The drawing is made by the host as SVG and says the same as the sentences above it. */
+/** The contents of a card. The drawing is made by the host as SVG and says the same as the sentences beside it. */
 function cardParts(card: Card, drawing: string | undefined): HTMLElement[] {
-  const head = make('div', 'card-head', {}, make('div', 'card-title', {}, card.title), ...(card.subtitle ? [make('div', 'card-subtitle', {}, card.subtitle)] : []))
+  const head = make('div', 'card-head', {}, make('h2', 'card-title', {}, card.title), ...(card.subtitle ? [make('div', 'card-subtitle', {}, card.subtitle)] : []))
   const sections = card.sections.map(({ heading, lines, caution, drawn }) => {
-    const parts = [...(heading ? [make('h3', '', {}, heading)] : []), ...lines.map((line) => make('p', '', {}, line)), ...(drawn && drawing ? [picture(drawing)] : [])]
-    return make('section', caution ? 'card-caution' : '', {}, ...parts)
+    const words = lines.map((line) => make('p', '', {}, line))
+    const body = drawn && drawing ? [make('div', 'card-drawn', {}, make('div', 'card-words', {}, ...words), picture(drawing))] : words
+    return make('section', caution ? 'card-caution' : '', {}, ...(heading ? [make('h3', '', {}, heading)] : []), ...body)
   })
   return [head, ...sections]
 }
 
 function picture(svg: string): HTMLElement {
   const parsed = new DOMParser().parseFromString(svg, 'image/svg+xml').documentElement
-  return make('div', 'card-drawing', {}, parsed.nodeName === 'svg' ? document.importNode(parsed, true) : '')
+  // Whoever does not see it has just been told the same.
+  return make('div', 'card-drawing', { 'aria-hidden': 'true' }, parsed.nodeName === 'svg' ? document.importNode(parsed, true) : '')
 }
