@@ -18,6 +18,8 @@ export interface RowBlock {
   slots: readonly Float64Array[]
   /** The line of the file each row stands in, from 1. */
   lines: Float64Array
+  /** Whether any of the numbers is missing. */
+  holes: boolean
 }
 
 export interface TableReader {
@@ -75,12 +77,15 @@ function rowScanner(dialect: Dialect, wanted: readonly Wanted[], tally: Tally, e
   const read = plainNumbers({ separator: byteOf(dialect.separator), decimal: byteOf(dialect.decimal) })
   let [row, line] = [0, dialect.dataLine]
   let problem: LogProblem | undefined
+  let holes = false
 
   function flush(): void {
     tally.rows += row
     const rows = row
     row = 0
-    if (rows > 0 && !problem) emit({ rows, slots, lines })
+    const block = { rows, slots, lines, holes }
+    holes = false
+    if (rows > 0 && !problem) emit(block)
   }
 
   /** A row, from its first byte; returns the place behind its line end. */
@@ -95,7 +100,10 @@ function rowScanner(dialect: Dialect, wanted: readonly Wanted[], tally: Tally, e
       else {
         const into = slots[slot]!
         const end = read(bytes, at, into, row)
-        at = end === notPlain ? fields.readSlowly(bytes, at, { into, row, slot, line }) : end
+        if (end === notPlain) {
+          at = fields.readSlowly(bytes, at, { into, row, slot, line })
+          if (Number.isNaN(into[row]!)) holes = true
+        } else at = end
       }
       column++
     } while (bytes[at++] !== lineFeed)

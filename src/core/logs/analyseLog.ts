@@ -1,0 +1,121 @@
+import type { PlaneGeometry } from '../compute/geometry/attitude'
+import type { EndFacts, EndName, LoggerMapping } from './mapping/mapping'
+import { proposeMapping, type ProposedMapping } from './mapping/proposeMapping'
+import { resolveMapping } from './mapping/resolveMapping'
+import { notesOf } from './notes'
+import { usualOptions, type LogOptions } from './options'
+import { isLogProblem, type LogProblem } from './problem'
+import { detectDialect, headBytes } from './reading/detectDialect'
+import type { Dialect } from './reading/dialect'
+import { readTable } from './reading/readTable'
+import { RowPipe } from './rowPipe'
+import type { Window } from './series/rows'
+import type { LogStatistics } from './statistics/logStatistics'
+
+/** What is asked of a log. All of it may be left out. */
+export interface LogRequest {
+  /** Which column is what; proposed from headings and numbers where it is left out. */
+  mapping?: LoggerMapping
+  facts?: Partial<Record<EndName, EndFacts>>
+  /** The machine with both ends fully extended, for the attitude. */
+  geometry?: PlaneGeometry
+  options?: Partial<LogOptions>
+  window?: Window
+}
+
+/** What a log said: statistics, or the problem that kept them from being made; and notes on all that was mended or left out. */
+export interface LogReport {
+  dialect?: Dialect
+  mapping?: LoggerMapping
+  /** Where the mapping was not given. */
+  proposed?: ProposedMapping
+  statistics?: LogStatistics
+  notes: string[]
+  problem?: LogProblem
+}
+
+export interface LogAnalysis {
+  /** Takes the next bytes of the file; false where there is no need of more. The bytes may be overwritten afterwards. */
+  feed: (chunk: Uint8Array) => boolean
+  end: () => LogReport
+}
+
+/**
+ * Statistics of a logger's file from its bytes as they come, in memory that does not grow with the file.
+ *
+ * Nothing is guessed without a word: what was found, taken for what, mended or left out stands in the report.
+ * @example
+ * const analysis = analyseLog({ mapping, facts: { front: { travelMm: 120 } } })
+ * for (const chunk of chunks) analysis.feed(chunk)
+ * const { statistics, notes, problem } = analysis.end()
+ */
+export function analyseLog(request: LogRequest = {}): LogAnalysis {
+  const head = new Uint8Array(headBytes)
+  let held = 0
+  let begun: Begun | undefined
+  const begin = (whole: boolean) => {
+    begun ??= beginReading(head.subarray(0, held), whole, request)
+    return begun
+  }
+  return {
+    feed(chunk) {
+      if (begun) return begun.feed(chunk)
+      const taken = Math.min(chunk.length, headBytes - held)
+      head.set(chunk.subarray(0, taken), held)
+      held += taken
+      if (held < headBytes) return true
+      const reading = begin(false)
+      return reading.feed(head) && (taken === chunk.length || reading.feed(chunk.subarray(taken)))
+    },
+    end() {
+      if (begun) return begun.end()
+      const reading = begin(true)
+      reading.feed(head.subarray(0, held))
+      return reading.end()
+    },
+  }
+}
+
+type Begun = LogAnalysis
+
+const ended = (report: LogReport): Begun => ({ feed: () => false, end: () => report })
+
+/** With the first bytes at hand: how the table is written, which column is what, and a reader for the rest. */
+function beginReading(head: Uint8Array, whole: boolean, request: LogRequest): Begun {
+  const dialect = detectDialect(head, whole)
+  if (isLogProblem(dialect)) return ended({ notes: [], problem: dialect })
+  const proposed = request.mapping ? undefined : proposeMapping(dialect, firstRows(head, dialect))
+  const mapping = request.mapping ?? proposed!.mapping
+  const known = { dialect, mapping, ...(proposed ? { proposed } : {}) }
+  const resolved = resolveMapping(mapping, dialect, request.facts ?? {})
+  if ('problems' in resolved) return ended({ ...known, notes: [], problem: { message: resolved.problems.join('; ') } })
+
+  const options = { ...usualOptions, ...request.options }
+  const pipe = new RowPipe({ resolved, options, window: request.window ?? {}, ...(request.geometry ? { geometry: request.geometry } : {}) })
+  const reader = readTable(dialect, pipe.wanted, (block) => pipe.push(block))
+  return {
+    feed(chunk) {
+      reader.feed(chunk)
+      return !reader.problem() && !pipe.problem && !pipe.done
+    },
+    end() {
+      reader.end()
+      const problem = reader.problem() ?? pipe.problem
+      const statistics = problem ? undefined : pipe.finish(reader.tally.rows)
+      const notes = notesOf(reader.tally, pipe, resolved)
+      if (statistics) return { ...known, statistics, notes }
+      return { ...known, notes, problem: problem ?? pipe.problem ?? { message: 'no row of it can be used' } }
+    },
+  }
+}
+
+/** Some of the first rows in all their columns, to propose a mapping from. */
+export function firstRows(head: Uint8Array, dialect: Dialect): number[][] {
+  const rows: number[][] = []
+  const reader = readTable(dialect, dialect.columns.map((_, column) => ({ column })), (block) => {
+    for (let row = 0; row < Math.min(200, block.rows) && rows.length < 200; row++) rows.push(block.slots.map((slot) => slot[row]!))
+  })
+  reader.feed(head)
+  reader.end()
+  return rows
+}

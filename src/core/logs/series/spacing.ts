@@ -1,0 +1,44 @@
+import type { LogProblem } from '../problem'
+
+/** How far apart the samples of a log are. */
+export interface Spacing {
+  /** Of most samples, s. */
+  s: number
+  /** How far a sample may be from its place to count as being there, s: rounding of the time column, or 2 % of the spacing. */
+  toleranceS: number
+}
+
+/** Samples apart by more than so many spacings have a gap between them, across which nothing is drawn. */
+export const gapSpacings = 5.5
+
+const shareOfSpacing = 0.02
+
+/**
+ * The spacing of the first rows of a log: the mean of the steps within half and one and a half of their median.
+ * Times are in s.
+ */
+export function findSpacing(times: readonly number[], lines: readonly number[]): Spacing | LogProblem {
+  const steps = times.slice(1).map((time, at) => time - times[at]!)
+  const forward = steps.filter((step) => step > 0).sort((a, b) => a - b)
+  if (forward.length === 0) {
+    return { ...(lines[0] === undefined ? {} : { line: lines[0] }), message: 'time does not move on in the first rows; name the column that holds it, or the `rate` where there is none' }
+  }
+  if (forward.length * 2 < steps.length) {
+    const at = steps.findIndex((step) => step <= 0)
+    return { line: lines[at + 1]!, message: 'time stands still from one row to the next in most of the first rows: its column is too coarse; name the `rate` in Hz instead' }
+  }
+  const median = forward[forward.length >> 1]!
+  const usual = forward.filter((step) => step > median / 2 && step < median * 1.5)
+  const s = usual.reduce((sum, step) => sum + step, 0) / usual.length
+  const rounding = quantumOf(times)
+  return { s, toleranceS: Math.max(shareOfSpacing * s, rounding * 2 <= s ? rounding * 1.05 : 0) }
+}
+
+/** The power of ten that all these times are multiples of, s: how finely their column is written. */
+function quantumOf(times: readonly number[]): number {
+  for (let decimals = 0; decimals <= 6; decimals++) {
+    const scale = 10 ** decimals
+    if (times.every((time) => Math.abs(time * scale - Math.round(time * scale)) < 1e-6 * Math.max(1, Math.abs(time)))) return 1 / scale
+  }
+  return 0
+}

@@ -1,0 +1,120 @@
+/** How many steps of the grid are counted one by one, at most. */
+const mostSteps = 1 << 19
+/** Values off the grid by less than this share of a step are rounding of their last bit. */
+const rounding = 1e-6
+
+/** Where values are expected, and the size of one unit of the sensor, both in mm. */
+export interface Expected {
+  from: number
+  to: number
+  unit?: number
+}
+
+/**
+ * Counts values so that percentiles can be had without keeping them. The grid begins at whole units of the sensor and is
+ * made ten times finer whenever a value does not lie on it, as long as that stays within memory; so decimals as a logger
+ * writes them are counted exactly. Otherwise each value counts at the nearest step, and `exact` is false.
+ *
+ * Values outside of what is expected count as one at either end, so that a glitch does not make the grid coarse.
+ */
+export class CountedValues {
+  readonly #unit: number
+  readonly #expected: Expected
+  #perUnit = 1
+  /** The step that the first count stands for. */
+  #first: number
+  #counts: Uint32Array
+  /** All values lay on the grid. */
+  exact = true
+  #below = 0
+  #above = 0
+  #least = Infinity
+  #most = -Infinity
+
+  constructor(expected: Expected) {
+    this.#expected = expected
+    this.#unit = expected.unit ?? 1
+    while (this.#stepsAt(this.#perUnit) > mostSteps) this.#perUnit /= 10
+    this.#first = this.#firstAt(this.#perUnit)
+    this.#counts = new Uint32Array(this.#stepsAt(this.#perUnit))
+  }
+
+  /** The width of a step: a value told by this is off by no more than half of it. */
+  get step(): number {
+    return this.#unit / this.#perUnit
+  }
+
+  /** How many values are outside of what was expected. */
+  get outside(): number {
+    return this.#below + this.#above
+  }
+
+  /** NaN is passed over. */
+  add(values: Float64Array, from: number, to: number): void {
+    let counts = this.#counts
+    let scale = this.#perUnit / this.#unit
+    let shift = 0.5 - this.#first
+    let strict = this.exact
+    for (let at = from; at < to; at++) {
+      const place = values[at]! * scale + shift
+      if (!(place >= 0 && place < counts.length)) {
+        this.#beyond(values[at]!)
+        continue
+      }
+      const step = place | 0
+      if (strict) {
+        const off = place - step - 0.5
+        if (off > rounding || off < -rounding) {
+          this.#refine()
+          // The grid has changed; the same value once more.
+          at--
+          counts = this.#counts
+          scale = this.#perUnit / this.#unit
+          shift = 0.5 - this.#first
+          strict = this.exact
+          continue
+        }
+      }
+      counts[step]!++
+    }
+  }
+
+  #stepsAt(perUnit: number): number {
+    return Math.ceil(((this.#expected.to - this.#expected.from) / this.#unit) * perUnit) + 2
+  }
+
+  #firstAt(perUnit: number): number {
+    return Math.floor((this.#expected.from / this.#unit) * perUnit)
+  }
+
+  #refine(): void {
+    const finer = this.#perUnit * 10
+    if (this.#stepsAt(finer) > mostSteps) {
+      this.exact = false
+      return
+    }
+    const [old, oldFirst] = [this.#counts, this.#first]
+    this.#perUnit = finer
+    this.#first = this.#firstAt(finer)
+    this.#counts = new Uint32Array(this.#stepsAt(finer))
+    for (let step = 0; step < old.length; step++) if (old[step]! > 0) this.#counts[(oldFirst + step) * 10 - this.#first] = old[step]!
+  }
+
+  #beyond(value: number): void {
+    if (Number.isNaN(value)) return
+    if (value < this.#expected.from) this.#below++
+    else this.#above++
+    this.#least = Math.min(this.#least, value)
+    this.#most = Math.max(this.#most, value)
+  }
+
+  /** Every value that was met and how often, rising; those outside of what was expected as one at either end. */
+  *each(): Generator<[value: number, times: number]> {
+    if (this.#below > 0) yield [this.#least, this.#below]
+    for (let step = 0; step < this.#counts.length; step++) {
+      const times = this.#counts[step]!
+      if (times > 0) yield [((this.#first + step) / this.#perUnit) * this.#unit, times]
+    }
+    if (this.#above > 0) yield [this.#most, this.#above]
+  }
+}
