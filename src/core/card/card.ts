@@ -1,4 +1,5 @@
 import type { Rotation } from '../adjusters/adjuster'
+import type { ChartGroup } from '../charts/view'
 
 /**
  * What is known about a cell, ready to read: the same card in the grid, in the text and on a key. Plain words; whoever
@@ -10,6 +11,8 @@ export interface Card {
   /** Where it is and what it takes: 'fork caps · 19 mm hex'. */
   subtitle?: string
   sections: CardSection[]
+  /** The charts that draw this row. */
+  chart?: ChartGroup
   /** What to draw: the head as the person sees it. */
   drawing?: HeadDrawing
 }
