@@ -18,6 +18,8 @@ module.exports = {
     forbid('compute-is-plain', '^src/core/compute', '^src/core/(notebook|rules|compare|grid)'),
     forbid('logs-know-no-notebook', '^src/core/logs', '^src/core/(notebook|derived|rules|compare|grid|card|advice|export)'),
     forbid('notebook-below-rules', '^src/core/notebook', '^src/core/(rules|compare|grid)'),
+    forbid('charts-know-no-page', '^webview/charts', '^webview/(?!charts)'),
+    forbid('chart-library-in-one-folder', '^webview/(?!charts)', 'node_modules/uplot'),
     forbid('toolkit-in-one-module', '^webview/(?!controls)', 'webview-ui-toolkit'),
   ],
   options: {

@@ -1,4 +1,5 @@
 import type { Card } from './core/card/card'
+import type { ChartGroup, ChartsView } from './core/charts/view'
 import type { Cell, Column, GridFinding, GridPlace, GridView, Trouble } from './core/grid/view'
 import type { Gesture } from './core/grid/gesture'
 
@@ -17,10 +18,12 @@ export type ToWebview =
   | { type: 'pendingAsked'; id: number }
   /** The card or the advice asked for, with its drawing as SVG; neither where there is none. */
   | { type: 'cardGiven'; id: number; card?: Card; drawing?: string }
+  /** The charts asked for, and again whenever they have changed, until `chartsLeft`. */
+  | { type: 'chartsGiven'; charts: ChartsView }
   /** A command from the palette or a key binding that acts on the selected cell. */
   | { type: 'commandGiven'; command: GridCommand }
 
-export type GridCommand = 'addEntry' | 'annotate' | 'editHeader' | 'nextFinding' | 'previousFinding' | 'showFindings' | 'clearCell' | 'showCard' | 'whatNext'
+export type GridCommand = 'addEntry' | 'annotate' | 'editHeader' | 'nextFinding' | 'previousFinding' | 'showFindings' | 'clearCell' | 'showCard' | 'whatNext' | 'showCharts'
 
 export type FromWebview =
   | { type: 'ready' }
@@ -30,6 +33,10 @@ export type FromWebview =
   | { type: 'cardAsked'; id: number; row: string; column?: string }
   /** The one next step after an entry, as a card. */
   | { type: 'adviceAsked'; id: number; column: string }
+  /** The charts of a group are shown from now on, `column` being the entry looked at. */
+  | { type: 'chartsAsked'; group: ChartGroup; column?: string }
+  /** Charts are shown no longer. */
+  | { type: 'chartsLeft' }
   /** Open the text at this place, or at the trouble's line. */
   | { type: 'openText'; place?: GridPlace; line?: number }
   | { type: 'selectionChanged'; place: GridPlace | null }

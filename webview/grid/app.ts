@@ -10,6 +10,7 @@ import { BeginScreen, FirstEntry } from './view/beginScreen'
 import { Cards } from './view/cards'
 import { Cautions } from './view/cautions'
 import { CellEditor } from './view/cellEditor'
+import { ChartsPanel } from './view/chartsPanel'
 import { DetailBar } from './view/detailBar'
 import { make } from './view/dom'
 import { FindingsPanel } from './view/findingsPanel'
@@ -42,6 +43,7 @@ export class App {
   readonly #banners: Banners
   readonly #begin: BeginScreen
   readonly #first: FirstEntry
+  readonly #charts: ChartsPanel
   readonly #findings: FindingsPanel
   readonly #cautions: Cautions
   readonly #popover: Popover
@@ -67,6 +69,7 @@ export class App {
     this.#banners = new Banners(session)
     this.#begin = new BeginScreen(session)
     this.#first = new FirstEntry(session)
+    this.#charts = new ChartsPanel(session, () => this.#focusGrid())
     this.#findings = new FindingsPanel(session, () => this.#focusGrid())
     this.#cautions = new Cautions(session)
     this.#build()
@@ -78,7 +81,7 @@ export class App {
     this.root.classList.add('is-loading')
     this.root.append(
       this.#top.element, this.#detail.element, this.#banners.element, middle, this.#begin.element,
-      this.#findings.element, this.#cautions.element, this.#toast.element, this.#announcer.element,
+      this.#charts.element, this.#findings.element, this.#cautions.element, this.#toast.element, this.#announcer.element,
     )
     // The grid has its own keys; this one works from the list and the bar as well.
     this.root.addEventListener('keydown', (event) => {
@@ -113,6 +116,7 @@ export class App {
       case 'silence':
       case 'notice': return this.#banners.draw()
       case 'panels': return this.#drawPanels()
+      case 'charts': return this.#drawCharts(change.focus)
       case 'form': return this.#openForm(change.form)
       case 'flush': return this.#forms.flush()
       case 'card': return this.cards.openCurrent()
@@ -143,8 +147,15 @@ export class App {
     this.#drawCurrent()
   }
 
+  #drawCharts(focus: boolean): void {
+    this.#top.draw()
+    this.#charts.draw(focus)
+    this.#saveSoon()
+  }
+
   #drawPanels(): void {
     this.#top.draw()
+    this.#charts.draw()
     this.#findings.draw()
     this.#cautions.draw()
     this.#saveSoon()

@@ -19,6 +19,7 @@ const gridCommands: Record<string, GridCommand> = {
   'detent.clearCell': 'clearCell',
   'detent.showCard': 'showCard',
   'detent.whatNext': 'whatNext',
+  'detent.showCharts': 'showCharts',
 }
 
 /** Registers every command of the manifest; a test holds the two lists against each other. */

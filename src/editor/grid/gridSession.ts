@@ -2,6 +2,7 @@ import * as vscode from 'vscode'
 import { adviceCard } from '../../core/advice/adviceCard'
 import { applyGesture, type Answer } from '../../core/grid/applyGesture'
 import { cardFor } from '../../core/card/cardFor'
+import { buildCharts } from '../../core/charts/buildCharts'
 import { headSvg } from '../../core/card/headSvg'
 import { buildGrid } from '../../core/grid/buildGrid'
 import { diffGrid } from '../../core/grid/diffGrid'
@@ -11,6 +12,7 @@ import { labelFrom } from '../../core/notebook/readAdjusters'
 import type { FromWebview, GridCommand, ToWebview } from '../../protocol'
 import { displayUnitsFor } from '../displayUnits'
 import type { Analysis, Notebooks } from '../notebooks'
+import { ChartsFeed } from './chartsFeed'
 import type { EditQueue } from './editQueue'
 import { openAsText } from '../commands/openAsText'
 
@@ -25,6 +27,10 @@ export class GridSession implements vscode.Disposable {
   #ready = false
   #reveal: { place: GridPlace; edit?: boolean } | undefined
   readonly #waiting = new Map<number, () => void>()
+  readonly #charts = new ChartsFeed(
+    ({ group, column }) => buildCharts(this.#readable().notebook, group, column, displayUnitsFor(this.document.uri)),
+    (charts) => this.#post({ type: 'chartsGiven', charts }),
+  )
   readonly #subscriptions: vscode.Disposable[]
 
   constructor(readonly document: vscode.TextDocument, readonly panel: vscode.WebviewPanel, readonly notebooks: Notebooks, readonly queue: EditQueue) {
@@ -79,6 +85,8 @@ export class GridSession implements vscode.Disposable {
       case 'pendingSent': return this.#waiting.get(message.id)?.()
       case 'cardAsked': return this.#giveCard(message)
       case 'adviceAsked': return this.#giveAdvice(message)
+      case 'chartsAsked': return this.#charts.ask(message)
+      case 'chartsLeft': return this.#charts.leave()
       case 'openText': return void openAsText(this.document, this.notebooks, message)
       case 'selectionChanged': return
     }
@@ -95,8 +103,13 @@ export class GridSession implements vscode.Disposable {
   #update(): void {
     // A hidden page is gone; it asks anew when it is shown again.
     if (!this.#ready || !this.#shown) return
+    this.#updateGrid(this.#shown)
+    this.#charts.update()
+  }
+
+  #updateGrid(shown: GridView): void {
     const view = this.#view()
-    const difference = diffGrid(this.#shown, view)
+    const difference = diffGrid(shown, view)
     this.#shown = view
     const version = ++this.#version
     if (!difference) return this.#post({ type: 'gridShown', version, view, strings: {} })

@@ -23,6 +23,7 @@ export function receive(session: Session, message: Exclude<ToWebview, { type: 'c
       sendOpenCell(session)
       session.ports.changed({ kind: 'flush' })
       return session.ports.send({ type: 'pendingSent', id: message.id })
+    case 'chartsGiven': return session.charts.take(message.charts)
     case 'commandGiven': return obey(session, message.command)
   }
 }
@@ -51,9 +52,17 @@ function showView(session: Session, view: GridView): void {
   if (first) restoreTyped(session)
   session.pending.settle()
   session.ports.changed({ kind: 'view' })
+  tellColumn(session, first)
   const followed = session.wanted && reveal(session, session.wanted.place, session.wanted.edit)
   if (!followed && !sameSpot(active, session.active)) session.tellSelection()
   if (!first) tellNewFindings(session, told)
+}
+
+/** The charts hear which entry is looked at: it may have come, gone or been renamed. */
+function tellColumn(session: Session, first: boolean): void {
+  const { column } = session.keyed(session.active)
+  if (first) session.charts.begin(column)
+  else session.charts.follow(column)
 }
 
 function find(session: Session, keys: KeyedSpot, before: Spot): Spot {
@@ -85,6 +94,7 @@ function applyPatch(session: Session, patch: GridPatch): void {
   const settled = session.pending.settle()
   touched.cells.push(...settled.flatMap((place) => session.model.spotOf(place) ?? []))
   session.ports.changed({ kind: 'cells', touched })
+  tellColumn(session, false)
   tellNewFindings(session, told)
 }
 
@@ -107,5 +117,6 @@ function obey(session: Session, command: GridCommand): void {
     case 'clearCell': return clearSelected(session)
     case 'showCard': return session.ports.changed({ kind: 'card' })
     case 'whatNext': return session.ports.changed({ kind: 'advice' })
+    case 'showCharts': return session.charts.show(undefined, true)
   }
 }

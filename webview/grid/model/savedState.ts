@@ -1,4 +1,5 @@
 import type { GridPlace } from '../../../src/core/grid/view'
+import { readSavedCharts, type SavedCharts } from './charts'
 
 /** What outlives the page while its tab is hidden. Everything by key; a missing key means the header or a label. */
 export interface SavedState {
@@ -7,6 +8,7 @@ export interface SavedState {
   scroll?: KeyedScroll
   findingsOpen: boolean
   cautionsOpen: boolean
+  charts?: SavedCharts
   /** The cell being edited and what was typed so far. */
   open?: OpenCell
   /** Texts sent without an answer, and refused ones. */
@@ -37,6 +39,7 @@ export const freshState: SavedState = { findingsOpen: false, cautionsOpen: false
 export function readSavedState(saved: unknown): SavedState {
   if (!isRecord(saved)) return freshState
   const state: SavedState = { findingsOpen: saved.findingsOpen === true, cautionsOpen: saved.cautionsOpen === true, unwritten: [] }
+  if (saved.charts !== undefined) state.charts = readSavedCharts(saved.charts)
   if (isRecord(saved.active)) state.active = readSpot(saved.active)
   if (isRecord(saved.anchor)) state.anchor = readSpot(saved.anchor)
   if (isRecord(saved.scroll)) {

@@ -1,6 +1,7 @@
 import type { Gesture } from '../../../src/core/grid/gesture'
 import type { GridPlace } from '../../../src/core/grid/view'
 import type { FromWebview } from '../../../src/protocol'
+import { Charts } from './charts'
 import type { Editing } from './editing'
 import { GridModel, type Touched } from './gridModel'
 import { Outbox, type Answer } from './outbox'
@@ -20,6 +21,8 @@ export type Change =
   | { kind: 'silence' }
   | { kind: 'notice' }
   | { kind: 'panels' }
+  /** `focus`: the keyboard goes into the charts. */
+  | { kind: 'charts'; focus: boolean }
   | { kind: 'form'; form: FormName }
   /** Open forms are to send what they hold, before a save. */
   | { kind: 'flush' }
@@ -51,6 +54,7 @@ export class Session {
   readonly model = new GridModel()
   readonly pending = new PendingTexts()
   readonly outbox: Outbox
+  readonly charts: Charts
   /** Whether the host has told anything yet. */
   shown = false
   selection: Selection = only({ row: HEADER, column: LABELS })
@@ -67,6 +71,7 @@ export class Session {
   constructor(readonly ports: Ports, readonly saved: SavedState = freshState) {
     this.findingsOpen = saved.findingsOpen
     this.cautionsOpen = saved.cautionsOpen
+    this.charts = new Charts(ports, saved.charts)
     this.outbox = new Outbox({ ...ports, silenceChanged: () => ports.changed({ kind: 'silence' }) })
   }
 
@@ -90,6 +95,7 @@ export class Session {
     if (!keepRun) this.runColumn = undefined
     this.ports.changed({ kind: 'selection', reveal })
     if (!sameSpot(before, this.active)) this.tellSelection()
+    this.charts.follow(this.keyed(this.active).column)
   }
 
   tellSelection(): void {
@@ -135,6 +141,7 @@ export class Session {
       anchor: this.keyed(this.selection.anchor),
       findingsOpen: this.findingsOpen,
       cautionsOpen: this.cautionsOpen,
+      charts: this.charts.toSave(),
       ...(editing?.touched && { open: { row: editing.row, column: editing.column, text: editing.text, how: editing.how } }),
       unwritten: this.pending.unwritten.map(({ row, column, text }) => ({ row, column, text })),
     }

@@ -1,5 +1,6 @@
 import type { Card } from '../../../src/core/card/card'
 import type { FromWebview, ToWebview } from '../../../src/protocol'
+import { createButton } from '../../controls'
 import type { Session } from '../model/session'
 import { HEADER, LABELS, sameSpot, type Spot } from '../model/spot'
 import { say } from '../strings'
@@ -62,8 +63,20 @@ export class Cards {
     const first = [parts[0]!.querySelector('.card-subtitle'), ...parts.slice(1, upTo + 2)].filter((part) => part !== null)
     first.forEach((part, at) => { part.id = `card-part-${at}` })
     const content = make('div', 'card card-read', { tabindex: '0', role: 'document', 'aria-describedby': first.map(({ id }) => id).join(' ') }, ...parts)
-    this.popover.show(card.title, content, [content], () => this.body.rectOf(spot))
+    const stops = [content, ...this.#buttons(card)]
+    this.popover.show(card.title, stops.length > 1 ? make('div', '', {}, ...stops) : content, stops, () => this.body.rectOf(spot))
     content.focus({ preventScroll: true })
+  }
+
+  /** What can be done from a card: its charts can be shown. */
+  #buttons({ chart }: Card): HTMLElement[] {
+    if (!chart) return []
+    const show = createButton(say('card.showChart'), 'plain', () => {
+      this.popover.close(false)
+      this.session.charts.show(chart, true)
+    })
+    show.element.classList.add('card-button')
+    return [show.element]
   }
 
   hide(): void {

@@ -13,6 +13,7 @@ export class TopBar {
   readonly #title = make('h1', 'title')
   readonly #actions = make('div', 'actions', { role: 'group' })
   readonly #counts = make('button', 'counts', { type: 'button' })
+  readonly #charts = make('button', 'counts', { type: 'button' })
   readonly add = createButton(say('bar.addEntry'), 'plain', () => openForm(this.session, 'entry'))
   readonly #remark = createButton(say('bar.remark'), 'plain', () => openForm(this.session, 'remark'))
   readonly #about = createButton(say('bar.about'), 'plain', () => this.session.ports.changed({ kind: 'card' }))
@@ -21,7 +22,8 @@ export class TopBar {
 
   constructor(readonly session: Session) {
     this.#counts.addEventListener('click', () => session.show('findings', !session.findingsOpen))
-    this.#actions.append(this.add.element, this.#remark.element, this.#about.element, this.#next.element, this.#text.element, this.#counts)
+    this.#charts.addEventListener('click', () => (session.charts.open ? session.charts.close() : session.charts.show()))
+    this.#actions.append(this.add.element, this.#remark.element, this.#about.element, this.#next.element, this.#text.element, this.#charts, this.#counts)
     this.element.append(this.#title, this.#actions)
   }
 
@@ -39,6 +41,8 @@ export class TopBar {
     this.#remark.enabled = model.writable && onCell
     this.#about.enabled = onCell
     this.#next.enabled = view.columns.length > 0
+    if (this.#charts.textContent !== say('bar.charts')) this.#charts.textContent = say('bar.charts')
+    setAttribute(this.#charts, 'aria-expanded', String(this.session.charts.open))
     this.#drawCounts(findingsOpen)
   }
 

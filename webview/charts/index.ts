@@ -1,0 +1,3 @@
+import './charts.css'
+
+export { ChartFigure, type FigurePorts, type FigureWords } from './view/chartFigure'

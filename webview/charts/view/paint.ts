@@ -1,0 +1,118 @@
+import type uPlot from 'uplot'
+import type { ChartBand, ChartSeries, ChartView } from '../../../src/core/charts/view'
+import type { Inks } from './inks'
+import { isHollow, markPath } from './manners'
+
+/** Marks of a line whose places have no names stand at least this far apart, CSS px. */
+const markSpace = 56
+const hatchSpace = 7
+
+/** The windows, beneath everything else: every other one hatched, with their edges drawn. */
+export function paintBands(plot: uPlot, bands: readonly ChartBand[], inks: Inks): void {
+  bands.forEach(({ from, to }, at) => {
+    const { ctx } = plot
+    const { left, width } = plot.bbox
+    const [top, bottom] = [plot.valToPos(to, 'y', true), plot.valToPos(from, 'y', true)]
+    inPlot(plot, () => {
+      ctx.beginPath()
+      ctx.rect(left, top, width, bottom - top)
+      ctx.clip()
+      ctx.globalAlpha = 0.1
+      ctx.fillStyle = inks.window
+      ctx.fillRect(left, top, width, bottom - top)
+      ctx.globalAlpha = 0.28
+      ctx.strokeStyle = inks.window
+      if (at % 2 === 1) hatch(plot, { left, top, right: left + width, bottom })
+      ctx.globalAlpha = 0.7
+      ctx.lineWidth = 2 * ratio()
+      for (const y of [top, bottom]) line(ctx, [[left, y], [left + width, y]])
+    })
+  })
+}
+
+function hatch(plot: uPlot, { left, top, right, bottom }: { left: number; top: number; right: number; bottom: number }): void {
+  const { ctx } = plot
+  const height = bottom - top
+  ctx.lineWidth = ratio()
+  for (let x = left - height; x < right; x += hatchSpace * ratio()) line(ctx, [[x, bottom], [x + height, top]])
+}
+
+/** Whiskers of one standard uncertainty, and the mark of each point or of some along a line. */
+export function paintPoints(plot: uPlot, { series, x: axis }: ChartView, inks: Inks): void {
+  inPlot(plot, () => {
+    series.forEach((own, index) => {
+      if (own.form === 'bars') return
+      plot.ctx.strokeStyle = inks.series[index % inks.series.length]!
+      plot.ctx.fillStyle = isHollow(index) ? inks.ground : plot.ctx.strokeStyle
+      paintWhiskers(plot, own)
+      paintMarks(plot, own, { index, everyPoint: axis.names !== undefined })
+    })
+  })
+}
+
+function paintWhiskers(plot: uPlot, { x, y, u }: ChartSeries): void {
+  const { ctx } = plot
+  const cap = 3.5 * ratio()
+  ctx.lineWidth = 1.25 * ratio()
+  u?.forEach((spread, at) => {
+    const value = y[at]
+    if (!spread || value === null || value === undefined) return
+    const px = plot.valToPos(x[at]!, 'x', true)
+    const [top, bottom] = [plot.valToPos(value + spread, 'y', true), plot.valToPos(value - spread, 'y', true)]
+    line(ctx, [[px, top], [px, bottom]])
+    for (const end of [top, bottom]) line(ctx, [[px - cap, end], [px + cap, end]])
+  })
+}
+
+function paintMarks(plot: uPlot, { x, y }: ChartSeries, { index, everyPoint }: { index: number; everyPoint: boolean }): void {
+  const { ctx } = plot
+  const space = markSpace * ratio()
+  // Lines that lie on each other keep their marks apart.
+  let free = plot.bbox.left + (index * space) / 4
+  ctx.lineWidth = 1.5 * ratio()
+  y.forEach((value, at) => {
+    if (value === null) return
+    const px = plot.valToPos(x[at]!, 'x', true)
+    if (!everyPoint && px < free) return
+    free = px + space
+    const path = new Path2D(markPath(index, px, plot.valToPos(value, 'y', true), 3.5 * ratio()))
+    ctx.fill(path)
+    ctx.stroke(path)
+  })
+}
+
+/** The path of points in their own order, for lines whose x does not rise. */
+export function pathInOrder(plot: uPlot, { x, y }: ChartSeries): Path2D {
+  const path = new Path2D()
+  let begun = false
+  x.forEach((place, at) => {
+    const value = y[at]
+    if (value === null || value === undefined) return
+    const [px, py] = [plot.valToPos(place, 'x', true), plot.valToPos(value, 'y', true)]
+    if (begun) path.lineTo(px, py)
+    else path.moveTo(px, py)
+    begun = true
+  })
+  return path
+}
+
+const ratio = (): number => window.devicePixelRatio
+
+function line(ctx: CanvasRenderingContext2D, [[x, y], [toX, toY]]: [[number, number], [number, number]]): void {
+  ctx.beginPath()
+  ctx.moveTo(x, y)
+  ctx.lineTo(toX, toY)
+  ctx.stroke()
+}
+
+function inPlot({ ctx, bbox: { left, top, width, height } }: uPlot, paint: () => void): void {
+  ctx.save()
+  ctx.setLineDash([])
+  ctx.beginPath()
+  // A mark on the edge is still to be seen whole.
+  const room = 5 * ratio()
+  ctx.rect(left - room, top - room, width + 2 * room, height + 2 * room)
+  ctx.clip()
+  paint()
+  ctx.restore()
+}
