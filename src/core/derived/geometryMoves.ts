@@ -70,6 +70,18 @@ function movedSince(notebook: Notebook, entry: Entry, control: 'fork_height' | '
   return { mm: moves.length === 0 ? 0 : moves.reduce((sum, mm) => sum + mm, 0) / moves.length, datum: [...datum] }
 }
 
+/**
+ * Where every adjuster of the geometry was first recorded, as a text that is another wherever another of them counts. All
+ * geometry of a notebook stands on it, also that of entries which do not come from those.
+ */
+export function geometryDatum(notebook: Notebook): string {
+  const slots = (['fork_height', 'ride_height'] as const).flatMap((control) => (['fork', 'shock', 'chassis'] as const).flatMap((on) => slotsFor(notebook, control, on)))
+  return slots.map((slot) => {
+    const first = firstRecord(notebook, slot)
+    return `${slotKey(slot.adjuster.id, slot.leg)} ${first?.entry.key ?? ''} ${first?.count ?? ''}`
+  }).join('\n')
+}
+
 function firstRecord({ entries }: Notebook, slot: Slot): { entry: Entry; count: number } | undefined {
   for (const entry of entries) {
     const count = entry.settings.has(slotKey(slot.adjuster.id, slot.leg)) ? countAt(entry, slot) : undefined

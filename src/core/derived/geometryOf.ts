@@ -9,6 +9,7 @@ import { factAt } from '../notebook/machine'
 import type { Entry, Notebook } from '../notebook/notebook'
 import { assuming } from './assuming'
 import { geometryMovesOf, type GeometryMoves } from './geometryMoves'
+import { perVersion } from './perEntry'
 import { sagOf } from './sagOf'
 
 export type GeometryKey = Exclude<keyof GeometryNow, 'pitchDeg'>
@@ -43,17 +44,11 @@ export function solvedSteeringOf(notebook: Notebook): Outcome<SolvedSteering> {
  * Where nothing moved, figures that would not do for a computation are still given as they are written.
  */
 export function geometryOf(notebook: Notebook, entry: Entry, stance: Stance = 'figures'): Geometry {
-  const kept = known.get(entry)?.[stance]
-  if (kept) return kept
-  const geometry = workOut(notebook, entry, stance)
-  known.set(entry, { ...known.get(entry), [stance]: geometry })
-  return geometry
+  return workedOut(notebook, entry, stance)
 }
 
-/** Four rows and every comparison with a baseline ask for the same; an entry never changes once it is read. */
-const known = new WeakMap<Entry, Partial<Record<Stance, Geometry>>>()
-
-function workOut(notebook: Notebook, entry: Entry, stance: Stance): Geometry {
+/** Four rows and every comparison with a baseline ask for the same. */
+const workedOut = perVersion((notebook, entry, stance: Stance): Geometry => {
   const moves = geometryMovesOf(notebook, entry)
   if (isMissing(moves)) return all(moves)
   const sunk = stance === 'riderSag' ? sunkBy(notebook, entry) : {}
@@ -63,7 +58,7 @@ function workOut(notebook: Notebook, entry: Entry, stance: Stance): Geometry {
   if (!isMissing(now)) return mapped((key) => assuming(now[key], assumptions))
   if (stance === 'riderSag' || !moves.none) return all(now)
   return mapped((key) => assuming(fromFigures(notebook, key, now.missing), assumptions))
-}
+})
 
 const mapped = (of: (key: GeometryKey) => Outcome): Geometry => Object.fromEntries(geometryKeys.map((key) => [key, of(key)])) as Geometry
 const all = (outcome: Outcome): Geometry => mapped(() => outcome)

@@ -13,7 +13,7 @@ import type { Entry, Notebook } from '../notebook/notebook'
 import { assuming } from './assuming'
 import { geometryOf } from './geometryOf'
 import { axleMassOf, riderMassOf } from './loadsOf'
-import { perEntry } from './perEntry'
+import { perEntry, perVersion } from './perEntry'
 
 /** The share of the weight on the front axle, percent, of one load case. */
 export function frontShareOf(notebook: Notebook, entry: Entry, load: LoadCase): Outcome {
@@ -40,7 +40,7 @@ export function massBehindFrontOf(notebook: Notebook, entry: Entry, load = weigh
   return isMissing(placed) ? placed : assuming(placed.behindFrontMm, [loadCaseNames[load]])
 }
 
-const placedOf = perEntry((notebook, entry, load: LoadCase): Outcome<AxleLoads> => {
+const placedOf = perVersion((notebook, entry, load: LoadCase): Outcome<AxleLoads> => {
   const [frontKg, rearKg] = (['front', 'rear'] as const).map((end) => axleMassOf(notebook, entry, load, end))
   const wheelbase = geometryOf(notebook, entry).wheelbaseMm
   const placed = axleLoads({ frontKg, rearKg, wheelbaseMm: found(wheelbase) })
@@ -78,7 +78,7 @@ interface Mass {
 }
 
 /** Everything that braking and drive do to the axle loads is asked of the same facts. */
-const massOf = perEntry((notebook, entry): Outcome<Mass> => {
+const massOf = perVersion((notebook, entry): Outcome<Mass> => {
   const { height, load } = massHeightOf(notebook, entry)
   const placed = placedOf(notebook, entry, load)
   if (isMissing(height) || isMissing(placed)) return { missing: reasons(height, placed) }

@@ -1,4 +1,5 @@
 import { architectures } from '../adjusters/architectures'
+import { geometryDatum } from '../derived/geometryMoves'
 import type { Finding } from '../finding'
 import { fileUnits } from '../notation/displayUnits'
 import { wordsAt } from '../notebook/machine'
@@ -19,7 +20,8 @@ export function buildGrid(notebook: Notebook, findings: readonly Finding[], unit
   const besideCells = findingsBesideCells(listed, new Set(sources.map(({ row }) => row.key)))
   const branches = branchesOf(notebook.entries)
   const columns = notebook.entries.map((entry, at) => ({ ...columnOf(entry, besideCells.get(entry.key) ?? []), ...(branches ? { branch: branches[at]! } : {}) }))
-  const known = notebook.entries.map((entry) => knownCells(entry, units))
+  const datum = geometryDatum(notebook)
+  const known = notebook.entries.map((entry) => knownCells(entry, units, datum))
   const cells = sources.map((source) => (source.kind === 'group' ? [] : notebook.entries.map((entry, at) => known[at]!.cell(source, notebook, entry))))
   markCells(cells, sources.map(({ row }) => row.key), columns, listed)
   const beginnings = notebook.root ? [] : architectures.map(({ key, label, about }) => ({ key, label, about }))

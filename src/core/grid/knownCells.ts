@@ -9,12 +9,15 @@ export interface KnownCells {
   cell: (source: Exclude<RowSource, { kind: 'group' }>, notebook: Notebook, entry: Entry) => Cell
 }
 
-const known = new WeakMap<object, { units: DisplayUnits; cells: KnownCells }>()
+const known = new WeakMap<object, { units: DisplayUnits; datum: string; cells: KnownCells }>()
 
-/** Cells are values: who wants to mark one takes a copy. */
-export function knownCells(entry: Entry, units: DisplayUnits): KnownCells {
+/**
+ * Cells are values: who wants to mark one takes a copy. `datum` is the one thing of other entries that they stand on, as
+ * `geometryDatum` tells it.
+ */
+export function knownCells(entry: Entry, units: DisplayUnits, datum: string): KnownCells {
   const before = known.get(entry.content)
-  if (before?.units === units) return before.cells
+  if (before?.units === units && before.datum === datum) return before.cells
   const made = new Map<string, Cell>()
   const cells: KnownCells = {
     cell: (source, notebook, entry) => {
@@ -23,6 +26,6 @@ export function knownCells(entry: Entry, units: DisplayUnits): KnownCells {
       return cell
     },
   }
-  known.set(entry.content, { units, cells })
+  known.set(entry.content, { units, datum, cells })
   return cells
 }

@@ -23,10 +23,19 @@ export const displayChoices: { readonly [Kind in keyof DisplayUnits]: readonly D
   length: ['mm', 'in'], rate: ['N/mm', 'kgf/mm', 'lb/in'], force: ['N', 'kgf', 'lbf'], mass: ['kg', 'lb'], pressure: ['bar', 'psi', 'kPa'], temperature: ['°C', '°F'],
 }
 
-/** The choices among what someone's settings say; anything else is the format's own unit. */
+const keyOf = (units: DisplayUnits): string => Object.values(units).join(' ')
+const known = new Map<string, DisplayUnits>([[keyOf(fileUnits), fileUnits]])
+
+/**
+ * The choices among what someone's settings say; anything else is the format's own unit. The same choices are always the
+ * same value, so that what was made in them can be found again.
+ */
 export function readDisplayUnits(said: (kind: keyof DisplayUnits) => unknown): DisplayUnits {
   const kinds = Object.keys(fileUnits) as (keyof DisplayUnits)[]
-  return Object.fromEntries(kinds.map((kind) => [kind, displayChoices[kind].find((unit) => unit === said(kind)) ?? fileUnits[kind]])) as unknown as DisplayUnits
+  const chosen = Object.fromEntries(kinds.map((kind) => [kind, displayChoices[kind].find((unit) => unit === said(kind)) ?? fileUnits[kind]])) as unknown as DisplayUnits
+  const same = known.get(keyOf(chosen)) ?? chosen
+  known.set(keyOf(chosen), same)
+  return same
 }
 
 const kindOf = new Map((Object.keys(fileUnits) as (keyof DisplayUnits)[]).map((kind) => [fileUnits[kind] as string, kind]))

@@ -59,6 +59,7 @@ describe('display units', () => {
   it('are what settings say, and the format’s own where they say nothing that is known', () => {
     const said: Record<string, unknown> = { length: 'in', rate: 'N/m', pressure: 3, mass: undefined, temperature: '°F', force: '__proto__' }
     assert.deepEqual(readDisplayUnits((kind) => said[kind]), { ...fileUnits, length: 'in', temperature: '°F' })
-    assert.deepEqual(readDisplayUnits(() => undefined), fileUnits)
+    assert.equal(readDisplayUnits(() => undefined), fileUnits)
+    assert.equal(readDisplayUnits((kind) => said[kind]), readDisplayUnits((kind) => said[kind]))
   })
 })
