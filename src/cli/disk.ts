@@ -1,5 +1,6 @@
-import { readdirSync, readFileSync, statSync, writeFileSync } from 'node:fs'
-import { join } from 'node:path'
+import { spawnSync } from 'node:child_process'
+import { existsSync, readdirSync, readFileSync, statSync, writeFileSync } from 'node:fs'
+import { dirname, join, sep } from 'node:path'
 import { UsageError, type World } from './outcome'
 
 /** Folders that never hold notebooks of one's own. */
@@ -10,7 +11,7 @@ export const disk: World = {
   read(path) {
     try {
       // A byte order mark belongs to the file, not to the text of a notebook, but offsets count it.
-      return path === '-' ? readFileSync(0, 'utf8') : readFileSync(path, 'utf8')
+      return new TextDecoder('utf-8', { fatal: true, ignoreBOM: true }).decode(path === '-' ? readFileSync(0) : readFileSync(path))
     } catch (error) {
       throw new UsageError(`${path}: ${why(error)}`)
     }
@@ -23,6 +24,13 @@ export const disk: World = {
       throw new UsageError(`${path}: ${why(error)}`)
     }
   },
+  write(path, text) {
+    try {
+      writeFileSync(path, text)
+    } catch (error) {
+      throw new UsageError(`${path}: ${why(error)}`)
+    }
+  },
   today() {
     const now = new Date()
     return [now.getFullYear(), now.getMonth() + 1, now.getDate()].map((part) => String(part).padStart(2, '0')).join('-')
@@ -30,7 +38,24 @@ export const disk: World = {
   find(paths) {
     return paths.flatMap((path) => (path === '-' ? [path] : isFolder(path) ? notebooksIn(path) : [path]))
   },
+  git: {
+    folderOf(path) {
+      let folder = dirname(path)
+      while (!existsSync(folder) && dirname(folder) !== folder) folder = dirname(folder)
+      const isHere = folder === '.' && !/^\.[\\/]/.test(path)
+      const typed = isHere ? '' : path.slice(0, folder.length + (/[\\/]$/.test(folder) ? 0 : 1))
+      return { folder: typed, rest: path.slice(typed.length).replaceAll(sep, '/').replace(/^\/+/, '') }
+    },
+    run(folder, args) {
+      const { status, stdout, stderr, error } = spawnSync('git', args, { cwd: folder || '.', encoding: 'utf8', maxBuffer: longestAnswer, windowsHide: true })
+      if ((error as { code?: string } | undefined)?.code === 'ENOENT') return undefined
+      return { code: error ? 1 : status ?? 1, out: stdout ?? '', err: error ? error.message : stderr ?? '' }
+    },
+  },
 }
+
+/** In bytes; a notebook is refused long before. */
+const longestAnswer = 64 * 1024 * 1024
 
 function isFolder(path: string): boolean {
   try {
@@ -54,6 +79,7 @@ function why(error: unknown): string {
   if (code === 'ENOENT') return 'there is no such file or folder'
   if (code === 'EACCES') return 'this may not be read'
   if (code === 'EEXIST') return 'this file is there already, and is left as it is'
+  if (code === 'ERR_ENCODING_INVALID_ENCODED_DATA') return 'this is no text in UTF-8'
   if (code === 'EISDIR') return 'this is a folder'
   return error instanceof Error ? error.message : String(error)
 }

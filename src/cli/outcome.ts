@@ -15,8 +15,27 @@ export interface World {
   read: (path: string) => string
   /** Writes a new file. @throws UsageError where one is there already, or it cannot be written */
   create: (path: string, text: string) => void
+  /** Writes a file, over what is there. @throws UsageError where it cannot be written */
+  write: (path: string, text: string) => void
   /** This day, `YYYY-MM-DD`. */
   today: () => string
   /** The notebooks under files and folders, sorted; a file named itself is taken whatever its name. */
   find: (paths: readonly string[]) => string[]
+  /** Absent where commands get no sight of revisions. */
+  git?: Git
+}
+
+/** The revisions of files. */
+export interface Git {
+  /** The nearest folder above a path that exists, as it was typed (empty for this one), and the rest of the path with `/` between. */
+  folderOf: (path: string) => { folder: string; rest: string }
+  /** Runs git in a folder; `undefined` where there is no git on this machine. */
+  run: (folder: string, args: readonly string[]) => GitAnswer | undefined
+}
+
+/** What git said: its exit code and what it printed. */
+export interface GitAnswer {
+  code: number
+  out: string
+  err: string
 }

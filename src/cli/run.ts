@@ -1,14 +1,18 @@
 import { advise, adviseUsage } from './advise'
 import { check, checkUsage } from './check'
+import { compare, compareUsage } from './compare'
 import { exportFile, exportUsage } from './export'
 import { newNotebook, newUsage } from './newNotebook'
 import { UsageError, type Outcome, type World } from './outcome'
 import { show, showUsage } from './show'
+import { turns, turnsUsage } from './turns'
 
 /** The commands by name: what each prints on --help, and what it does. */
 const commands: Record<string, { usage: string; run: (args: readonly string[], world: World) => Outcome }> = {
   check: { usage: checkUsage, run: check },
   show: { usage: showUsage, run: show },
+  compare: { usage: compareUsage, run: compare },
+  turns: { usage: turnsUsage, run: turns },
   new: { usage: newUsage, run: newNotebook },
   export: { usage: exportUsage, run: exportFile },
   advise: { usage: adviseUsage, run: advise },

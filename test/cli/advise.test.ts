@@ -5,6 +5,7 @@ import { ternSketch } from '../core/derived/ternSketch'
 
 const world: World = {
   create: () => assert.fail('nothing is written'),
+  write: () => assert.fail('nothing is written'),
   today: () => assert.fail('no day is asked'),
   find: (paths) => [...paths],
   read: (path) => {

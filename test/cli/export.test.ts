@@ -5,7 +5,7 @@ import { ternSketch } from '../core/derived/ternSketch'
 
 const files: Record<string, string> = { 'tern.setup.yaml': ternSketch, 'broken.setup.yaml': 'machine: {name: "Tern\n' }
 const world: World = {
-  find: (paths) => [...paths], create: () => undefined, today: () => '2026-04-18',
+  find: (paths) => [...paths], create: () => undefined, write: () => undefined, today: () => '2026-04-18',
   read: (path) => {
     if (files[path] === undefined) throw new UsageError(`${path}: there is no such file or folder`)
     return files[path]

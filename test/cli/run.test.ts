@@ -28,6 +28,9 @@ function world(files: Record<string, string>): World {
       if (path in files) throw new UsageError(`${path}: this file is there already`)
       files[path] = text
     },
+    write: (path, text) => {
+      files[path] = text
+    },
     today: () => '2026-04-18',
     read: (path) => {
       const text = files[path]
@@ -80,7 +83,7 @@ describe('detent', () => {
     assert.match(run(['show', 'tern.setup.yaml', '--entry', 'as-found'], files).out, /Fork rebound, right +6 out/)
     const unknown = run(['show', 'tern.setup.yaml', '--entry', 'run-9'], files)
     assert.equal(unknown.code, 2)
-    assert.match(unknown.err ?? '', /no entry ‘run-9’; it has as-found, run-1/)
+    assert.match(unknown.err ?? '', /no entry ‘run-9’; did you mean ‘run-1’\? It has as-found, run-1/)
   })
 
   it('ends with exit code 2 and a sentence for everything that is used wrongly', () => {
