@@ -212,6 +212,19 @@ describe('the grid', () => {
     await until('the card is gone', async () => (await grid.locator('[role=dialog]').count()) === 0)
   })
 
+  it('marks the cell of what has the wrong shape, and defines what is set and not defined', async () => {
+    const { uri, grid } = await openTern(tern.replace('shock_rebound: 7 out', 'shock_rebound: [7]\n      shock_compression: 9 clicks out'))
+    await press('ArrowDown', 'ArrowDown')
+    await grid.locator('.is-active[aria-invalid=true]').waitFor()
+    assert.match((await grid.locator('.is-active').getAttribute('aria-label')) ?? '', /Shock rebound, as-found/)
+    // What is in no row is the entry's, so its header tells it.
+    await press('ArrowUp', 'ArrowUp', 'ArrowUp')
+    await grid.getByText(/no adjuster ‘shock_compression’/).first().waitFor()
+    await grid.getByText('Define ‘shock_compression’: compression damping, in clicks').first().click()
+    await wait(uri, '  shock_compression: {on: shock, controls: compression, counts: clicks}')
+    await shows(grid, '9 clicks out')
+  })
+
   it('lets nothing run or load from elsewhere, and shows content as text', async () => {
     const { grid } = await openTern(tern.replace('Tern 650', '"<img src=x onerror=alert(1)><script>window.hit=1</script>"'))
     await grid.getByText('<img src=x onerror=alert(1)>').first().waitFor()

@@ -138,6 +138,47 @@ describe('a notebook’s text', () => {
     await until('the problem is gone', () => !problemsOf(file).some((problem) => problem.includes('no-reason')))
   })
 
+  it('defines an adjuster that is set and not defined, and asks what it counts in', async () => {
+    const file = write('new.setup.yaml', `${machine}      shock_compression: 9 out\n`)
+    const document = await openText(file)
+    await until('the adjuster is not known', () => problemsOf(file).some((problem) => problem.includes('unknown-adjuster')))
+    const place = at(document, 'shock_compression')
+    const actions = await ask<vscode.CodeAction[]>('vscode.executeCodeActionProvider', file, new vscode.Range(place, place))
+    const action = actions.find(({ title }) => title === 'Define ‘shock_compression’ as compression damping')
+    assert.ok(action?.edit && action.command)
+    await vscode.workspace.applyEdit(action.edit)
+    await vscode.commands.executeCommand(action.command.command, ...(action.command.arguments as unknown[]))
+    await page().getByText('Ln 5, Col 65').waitFor()
+    await type('clicks')
+    await until('it is defined', () => document.getText().includes('  shock_compression: {on: shock, controls: compression, counts: clicks}\nentries:'))
+    await until('the problem is gone', () => !problemsOf(file).some((problem) => /unknown-adjuster|wrong-shape/.test(problem)))
+  })
+
+  it('tells what is wrong with its shape once, where a YAML extension tells it too', async () => {
+    const file = write('new.setup.yaml', machine.replace('range: 20', 'range: many').replace('shock_rebound: 9', 'shock_rebound: 9\n    verdict: kep'))
+    await openText(file)
+    const ours = () => vscode.languages.getDiagnostics(file).filter(({ source }) => source === 'detent').map(({ range, code }) => `${range.start.line + 1} ${String(code)}`)
+    const all = ['3 wrong-shape', '9 no-reason', '12 wrong-shape']
+    await until('all is told', () => ours().join() === all.join())
+    const yaml = vscode.languages.createDiagnosticCollection('yaml of the test')
+    const said = new vscode.Diagnostic(new vscode.Range(2, 60, 2, 64), 'Incorrect type. Expected "number".')
+    said.source = 'yaml-schema: Setup notebook'
+    const configuration = vscode.workspace.getConfiguration('detent')
+    try {
+      yaml.set(file, [said])
+      await until('it is told once', () => ours().join() === all.slice(1).join())
+      await configuration.update('shapeProblems', 'always', vscode.ConfigurationTarget.Global)
+      await until('it is told in our words too', () => ours().join() === all.join())
+      await configuration.update('shapeProblems', undefined, vscode.ConfigurationTarget.Global)
+      await until('it is told once again', () => ours().join() === all.slice(1).join())
+      yaml.clear()
+      await until('nobody else tells it, so we do', () => ours().join() === all.join())
+    } finally {
+      yaml.dispose()
+      await configuration.update('shapeProblems', undefined, vscode.ConfigurationTarget.Global)
+    }
+  })
+
   it('colours a position inside of its value', async () => {
     await openText(write('new.setup.yaml', 'a: 3 clicks out\nb: three clicks out\n'))
     const pieces = await until('the line is coloured', async () => {
