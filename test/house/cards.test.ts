@@ -54,6 +54,7 @@ describe('the card of every adjuster of every sample and architecture', () => {
     it(`${each.name}: names the rotation that vectors give, as it is seen from where it is worked`, () => {
       const { facts: { faces, worked_from: from = 'facing', closes = 'clockwise' } } = each
       assert.ok(faces, 'which way it faces')
+      const pointing = new RegExp(`which points ${/^(up|down)$/.test(faces) ? faces : `to the ${faces}`}`)
       const head = directions[faces]!
       const eye = from === 'facing' ? head : directions[from]!
       const rotation = rotationVector(head, closes)
@@ -63,11 +64,12 @@ describe('the card of every adjuster of every sample and architecture', () => {
         const opposite = seen === 'clockwise' ? 'anticlockwise' : 'clockwise'
         assert.ok(inward!.startsWith(`Turn it ${seen}, `) && outward!.startsWith(`Turn it ${opposite}, `), inward)
         for (const sentence of [inward!, outward!]) assert.match(sentence, viewpoints[from]!)
-        assert.equal(nearSide, undefined)
+        if (from === 'facing') for (const sentence of [inward!, outward!]) assert.match(sentence, pointing)
+        assert.doesNotMatch(nearSide ?? '', /nearest to you/)
         assert.equal(each.card.drawing!.seen, seen)
         return
       }
-      assert.match(inward!, new RegExp(`^Face the head, which points .*: turn it ${closes} `))
+      assert.match(inward!, new RegExp(`^Face the head, ${pointing.source}: turn it ${closes} `))
       const moves = quarterTurned(eye, rotation)
       const towards = (Object.keys(words) as Facing[]).find((way) => directions[way]!.every((part, at) => part === moves[at]))!
       assert.match(nearSide!, viewpoints[from]!)

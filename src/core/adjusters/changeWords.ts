@@ -1,4 +1,5 @@
 import { printNumber, printTurns } from '../notation/amount'
+import type { Unit } from '../notation/units'
 import type { Adjuster } from './adjuster'
 
 /** Whether a change of the own count by this much means more or less of what the adjuster controls. */
@@ -14,13 +15,18 @@ export function meansOf(adjuster: Adjuster, by: number): 'more' | 'less' {
  * @example movementWords(rebound, 2) // '2 clicks out'
  */
 export function movementWords(adjuster: Adjuster, by: number): string {
-  const size = Math.abs(by)
-  const number = adjuster.counts.symbol === 'turns' ? printTurns(size) : printNumber(size)
-  const counted = ['clicks', 'turns', 'flats', 'rings', 'lines', 'steps'].includes(adjuster.counts.symbol)
-  const unit = counted && size <= 1 && (size === 1 || /^\d+\/\d+$/.test(number)) ? adjuster.counts.symbol.slice(0, -1) : adjuster.counts.symbol
-  if (adjuster.end === undefined) return `${by > 0 ? '+' : '−'}${number} ${unit}`
+  const amount = amountWords(adjuster.counts, Math.abs(by))
+  if (adjuster.end === undefined) return `${by > 0 ? '+' : '−'}${amount}`
   const outward = (adjuster.end === 'closed') === by > 0
-  return `${number} ${unit} ${outward ? 'out' : 'in'}`
+  return `${amount} ${outward ? 'out' : 'in'}`
+}
+
+/** So much of a count in words. @example amountWords(turns, 0.75) // '3/4 turn' */
+export function amountWords({ symbol }: Unit, size: number): string {
+  const number = symbol === 'turns' ? printTurns(size) : printNumber(size)
+  const counted = ['clicks', 'turns', 'flats', 'rings', 'lines', 'steps'].includes(symbol)
+  const isSingular = counted && size <= 1 && (size === 1 || /^\d+\/\d+$/.test(number))
+  return `${number} ${isSingular ? symbol.slice(0, -1) : symbol}`
 }
 
 /** A change in the trade's words. @example changeWords(rebound, 2) // '2 clicks out: less rebound damping' */

@@ -54,10 +54,12 @@ export function describeTurning(adjuster: Adjuster): Turning | undefined {
   const seen = seenTurning(adjuster.faces, adjuster.workedFrom, adjuster.closes)
   const sideways = seen.view === 'side' || seen.view === 'unknown'
   const viewpoint = sideways ? viewpoints.facing! : viewpoints[adjuster.workedFrom ?? 'facing'] ?? viewpoints.facing!
+  // Who is to face a head must know where it is.
+  const pointing = adjuster.faces ? `, which points ${facings[adjuster.faces]}` : ''
   const turn = (toward: 'in' | 'out'): Turn => {
     const rotation = seen[toward]
     const [gives, does] = toward === 'in' ? [control.more, control.moreDoes] : [control.less, control.lessDoes]
-    const head = sideways ? `Face the head${adjuster.faces ? `, which points ${facings[adjuster.faces]}` : ''}: turn it ${rotation}` : `Turn it ${rotation}, ${viewpoint},`
+    const head = sideways ? `Face the head${pointing}: turn it ${rotation}` : `Turn it ${rotation}, ${viewpoint}${viewpoint === viewpoints.facing ? pointing : ''},`
     // What has no end has no in and out that everyone agrees on: there the rotation is said to give more or less.
     const purpose = control.counted === undefined ? `for ${gives}` : `to turn it ${toward} (${gives})`
     return { rotation, gives, does, count: countGoes(toward, adjuster), sentence: `${head} ${purpose}.` }

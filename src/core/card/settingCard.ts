@@ -1,5 +1,5 @@
 import type { Adjuster, Leg } from '../adjusters/adjuster'
-import { changeWords } from '../adjusters/changeWords'
+import { amountWords, changeWords } from '../adjusters/changeWords'
 import { isTurned } from '../adjusters/describeTurning'
 import { endOf, inNotation, ownCount, ownPosition, unitNamed } from '../adjusters/convert'
 import { printNumber } from '../notation/amount'
@@ -80,14 +80,14 @@ function isSameKind(unit: Unit, counts: Unit): boolean {
 
 function shareLines(count: number, adjuster: Adjuster): string[] {
   const { range, counts, end, rangeIs } = adjuster
-  if (range === undefined) return isTurned(adjuster) ? ['how far it goes is not noted: count it once from end to end'] : []
+  if (range === undefined) return isTurned(adjuster) ? [`how far it goes is not noted: ${counts.dimension === 'length' ? 'measure it once at both its ends' : 'count it once from end to end'}`] : []
   if (end === undefined && counts.dimension === 'step') return stepLines(count, range, adjuster)
   // A set length or a dial begins anywhere, so that no share of it can be told.
   if (end === undefined && adjuster.control.counted !== undefined) return [`it goes over ${printNumber(range)} ${counts.symbol} (${rangeIs === 'measured' ? 'measured' : 'the book’s'})`]
   const share = `${printNumber((count / range) * 100, 0)} % of its range of ${printNumber(range)} ${counts.symbol} (${rangeIs === 'measured' ? 'measured' : 'the book’s'})`
   if (end === undefined) return [share]
   const [toClosed, toOpen] = end === 'closed' ? [count, range - count] : [range - count, count]
-  return [share, `${printNumber(toClosed)} ${counts.symbol} left to turn in, ${printNumber(toOpen)} to turn out`]
+  return [share, `${amountWords(counts, toClosed)} left to turn in, ${amountWords(counts, toOpen)} to turn out`]
 }
 
 /** Steps are numbered from 1, so how many are left either way follows. */

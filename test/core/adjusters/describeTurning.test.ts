@@ -24,6 +24,11 @@ describe('how to turn it, in words', () => {
     assert.equal(describeTurning(anAdjuster('preload', 'turns', { workedFrom: 'above' }))!.in.sentence, 'Face the head: turn it clockwise to turn it in (more preload).')
   })
 
+  it('says where a head points that one is to face', () => {
+    assert.equal(describeTurning(anAdjuster('rebound', 'clicks', { faces: 'rear' }))!.in.sentence, 'Turn it clockwise, facing its head, which points to the rear, to turn it in (more rebound damping).')
+    assert.equal(describeTurning(anAdjuster('rebound', 'clicks', { faces: 'left', workedFrom: 'facing' }))!.out.sentence, 'Turn it anticlockwise, facing its head, which points to the left, to turn it out (less rebound damping).')
+  })
+
   it('names the viewpoint of each side', () => {
     const seen = { above: /down on it from above/, below: /up at it from below/, front: /front of the machine/, rear: /behind the machine/, left: /machine’s left/, right: /machine’s right/ }
     const faces = { above: 'up', below: 'down', front: 'front', rear: 'rear', left: 'left', right: 'right' } as const

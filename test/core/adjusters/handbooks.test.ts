@@ -48,7 +48,7 @@ describe('what handbooks say of damping', () => {
     const { codes, changes, adjuster, lines } = read(definition, '23', '12', '1')
     assert.deepEqual(codes, ['left-at-stop info'])
     assert.deepEqual(changes, ['more rebound damping', 'more rebound damping'])
-    assert.deepEqual(lines(1, 'Stands at').slice(-1), ['12 clicks left to turn in, 11 to turn out'])
+    assert.deepEqual(lines(1, 'Stands at').slice(-1), ['12 clicks left to turn in, 11 clicks to turn out'])
     assert.deepEqual(read(definition, '24').codes, ['beyond-range warning'])
     assert.deepEqual(read(`${definition}, range_is: measured`, '24').codes, ['beyond-range error'])
     assert.match(howToCount(adjuster), /Turn it in, lightly, until it seats, .*the seat and 1 may be the same place/)
@@ -70,7 +70,7 @@ describe('what handbooks say of damping', () => {
   it('rebound of 34 positions that stands at 20 has 14 left to go softer and 20 to go harder', () => {
     const { lines, counts } = read('on: shock, controls: rebound, counts: clicks, range: 34', '20 clicks from fully closed', '14 in')
     assert.deepEqual(counts, [20, 20])
-    assert.deepEqual(lines(0, 'Stands at').slice(-1), ['20 clicks left to turn in, 14 to turn out'])
+    assert.deepEqual(lines(0, 'Stands at').slice(-1), ['20 clicks left to turn in, 14 clicks to turn out'])
   })
 
   // RR 4T workshop manual p. 20: fork 12 clicks from completely closed; low speed 21 of 21 and high speed 24 of 24 fully open.

@@ -32,7 +32,7 @@ describe('the card of an adjuster', () => {
 
   it('says where it stands in every notation its ratios allow, its share of the range, and what is left each way', () => {
     assert.deepEqual(sections('settings/fork_rebound/right', 'run-1')['Stands at'], [
-      '10 clicks out', 'the same as 10 clicks in, 1 1/4 turns out', '50 % of its range of 20 clicks (measured)', '10 clicks left to turn in, 10 to turn out',
+      '10 clicks out', 'the same as 10 clicks in, 1 1/4 turns out', '50 % of its range of 20 clicks (measured)', '10 clicks left to turn in, 10 clicks to turn out',
     ])
   })
 
@@ -59,6 +59,14 @@ describe('the card of an adjuster', () => {
 
   it('says how a head seen from the side moves before one’s eyes', () => {
     assert.equal(sections('settings/side_knob')['Which way']![2], 'As you work it from above, the side of it nearest to you moves towards the rear for more compression damping, towards the front for less compression damping.')
+  })
+
+  it('says by its figure whether it was the right way, where it has one of its own', () => {
+    const way = (adjuster: string) => cardFor(readNotebook(`format: 1\nadjusters:\n  x: {on: shock, ${adjuster}}\n`), 'settings/x')!.sections[0]!.lines.at(-1)
+    assert.equal(way('controls: preload, counts: steps, higher_is: less'), 'For more preload the step’s number falls; if it does not, turn it the other way.')
+    assert.equal(way('controls: preload, counts: mm, higher_is: more'), 'For more preload the length rises; if it does not, turn it the other way.')
+    assert.equal(way('controls: rebound, counts: dial'), 'For more rebound damping its figure rises; if it does not, turn it the other way.')
+    assert.doesNotMatch(way('controls: rebound, counts: clicks')!, /the other way/)
   })
 
   it('comes in the order of what is asked at the machine, with the drawing beside the words it draws', () => {
@@ -97,16 +105,17 @@ describe('the card of an adjuster', () => {
     }
 
     it('in turns, flats, mm, and the rings that show', () => assert.deepEqual(stands('controls: preload, counts: turns, range: 8, mm_per_turn: 1.5, mm_per_ring: 3', '2 in'),
-      ['2 turns in', 'the same as 6 turns out, 12 flats in, 3 mm in, 3 rings out', '25 % of its range of 8 turns (the book’s)', '6 turns left to turn in, 2 to turn out']))
+      ['2 turns in', 'the same as 6 turns out, 12 flats in, 3 mm in, 3 rings out', '25 % of its range of 8 turns (the book’s)', '6 turns left to turn in, 2 turns to turn out']))
     it('in turns in, of rings that show', () => assert.deepEqual(stands('controls: preload, counts: rings, range: 4, mm_per_turn: 1.5, mm_per_ring: 3', '3').slice(0, 2), ['3 rings out', 'the same as 1 ring in, 2 turns in, 12 flats in, 3 mm in']))
     it('in steps of a cam, whichever way they are numbered', () => {
       assert.deepEqual(stands('controls: preload, counts: steps, range: 7, higher_is: more', 'step 3'), ['step 3', 'of 7 steps (the book’s)', '4 left for more preload, 2 for less preload'])
       assert.deepEqual(stands('controls: preload, counts: steps, range: 7, range_is: measured, higher_is: less', 'step 3'), ['step 3', 'of 7 steps (counted here)', '2 left for more preload, 4 for less preload'])
     })
+    it('in the singular and in fractions', () => assert.equal(stands('controls: rebound, counts: turns, range: 1.75', '1').at(-1), '1 turn left to turn in, 3/4 turn to turn out'))
     it('without a share of what begins anywhere', () => assert.deepEqual(stands('controls: preload, counts: mm, higher_is: more, range: 8', '77.5'), ['77.5 mm', 'it goes over 8 mm (the book’s)']))
     it('with a word where nobody counted how far it goes, save for what is only measured', () => {
       assert.deepEqual(stands('controls: rebound, counts: clicks', '7'), ['7 clicks out', 'how far it goes is not noted: count it once from end to end'])
-      assert.deepEqual(stands('controls: preload, counts: mm, higher_is: less', '186'), ['186 mm', 'how far it goes is not noted: count it once from end to end'])
+      assert.deepEqual(stands('controls: preload, counts: mm, higher_is: less', '186'), ['186 mm', 'how far it goes is not noted: measure it once at both its ends'])
       assert.deepEqual(stands('controls: air_pressure, counts: bar', '10').slice(-1), ['10 bar'])
     })
   })
