@@ -1,8 +1,10 @@
 import type { Finding } from '../finding'
+import { fieldNode } from '../notebook/fields'
 import type { Entry } from '../notebook/notebook'
 import { checkNotebook } from '../rules/checkNotebook'
 import { lineOf, lineStarts } from '../text'
 import type { ComparedFinding, CompareRow, FindingsCompared, StateRef } from './comparison'
+import { lastKnown } from './lastKnown'
 
 /** The findings of a side, as they are known already or as they are found now. */
 export function findingsOf({ notebook, findings }: StateRef): readonly Finding[] {
@@ -12,21 +14,33 @@ export function findingsOf({ notebook, findings }: StateRef): readonly Finding[]
 /**
  * What is found about the right state and not about the left, and the other way round. Findings are the same when they
  * have the same code about the same row; numbers in their words may differ. Those about other entries belong to neither.
- * What is about something that was not measured again is neither gone nor still there.
+ * What is about something that was not measured again is neither gone nor still there; what was found when it was last
+ * measured is not new.
  */
 export function compareFindings(left: StateRef, right: StateRef, rows: readonly CompareRow[]): FindingsCompared {
   const bothInOne = left.notebook === right.notebook
   const of = (side: StateRef) => findingsOf(side).filter((finding) => (finding.place?.entry === undefined ? !bothInOne : side.entry !== undefined && isOfState(finding, side.entry, side)))
   const { new: fresh, gone } = differenceOf(placed(left, of(left)), placed(right, of(right)), ({ code, row, entry, message }) => `${code}\n${row ?? ''}${entry === undefined ? `\n${message}` : ''}`)
-  const leftAlone = new Set(rows.filter(({ kind, onlyIn }) => kind !== 'setting' && onlyIn === 'left').map(({ key }) => key))
+  const alone = (side: 'left' | 'right') => new Set(rows.filter(({ kind, onlyIn }) => kind !== 'setting' && onlyIn === side).map(({ key }) => key))
+  const [leftAlone, rightAlone] = [alone('left'), alone('right')]
   const isUnread = ({ row }: ComparedFinding) => row !== undefined && leftAlone.has(row)
-  return { new: fresh, gone: gone.filter((finding) => !isUnread(finding)), notReadAgain: gone.filter(isUnread) }
+  const wasFound = (finding: ComparedFinding) => finding.row !== undefined && rightAlone.has(finding.row) && foundWhenLastRead(left, finding.code, finding.row)
+  return {
+    new: fresh.filter((finding) => !wasFound(finding)), foundBefore: fresh.filter(wasFound),
+    gone: gone.filter((finding) => !isUnread(finding)), notReadAgain: gone.filter(isUnread),
+  }
+}
+
+/** Whether a finding about something measured stood when that was last measured on the line of a state that did not. */
+function foundWhenLastRead(side: StateRef, code: string, row: string): boolean {
+  const last = side.entry && lastKnown(side.entry, (entry) => fieldNode(entry, row))
+  return last !== undefined && findingsOf(side).some(({ code: each, place }) => each === code && place?.row === row && place.entry === last.entry.key)
 }
 
 /** All findings of one notebook against all of another version of it, each told by its code, entry and row. */
 export function compareAllFindings(before: StateRef, after: StateRef): FindingsCompared {
   const difference = differenceOf(placed(before, findingsOf(before)), placed(after, findingsOf(after)), ({ code, row, entry, message }) => [code, entry ?? message, row ?? ''].join('\n'))
-  return { ...difference, notReadAgain: [] }
+  return { ...difference, notReadAgain: [], foundBefore: [] }
 }
 
 /** Told of the moment something was found, and not of how it stands from then on. */

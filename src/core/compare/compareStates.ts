@@ -25,7 +25,7 @@ export function compareStates(from: StateRef, to: StateRef, { oneMachine: known,
     changes: countChanges(rows),
     expected: a && b && oneMachine ? expectedSags(a, b, units) : [],
     between: a && b && oneMachine ? entriesBetween(a, b) : [],
-    findings: a && b ? compareFindings(left, right, rows) : { new: [], gone: [], notReadAgain: [] },
+    findings: a && b ? compareFindings(left, right, rows) : { new: [], gone: [], notReadAgain: [], foundBefore: [] },
   }
 }
 

@@ -166,6 +166,8 @@ export interface FindingsCompared {
   gone: ComparedFinding[]
   /** About something that was measured on the left and not on the right, so that nobody knows. */
   notReadAgain: ComparedFinding[]
+  /** About something that was not measured on the left, and was found already when it was last measured before that. */
+  foundBefore: ComparedFinding[]
 }
 
 export interface ComparedFinding {

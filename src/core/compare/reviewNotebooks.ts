@@ -11,7 +11,7 @@ import { sideOf } from './sides'
 /** Reviews the later of two versions of one notebook against the earlier. Neither may be broken: a broken one is told as its side's trouble, and nothing else. */
 export function reviewNotebooks(earlier: Omit<StateRef, 'entry'>, later: Omit<StateRef, 'entry'>, options: Pick<CompareOptions, 'units'> = {}): Review {
   const sides = { before: wholeSide(earlier), after: wholeSide(later) }
-  if (earlier.notebook.broken || later.notebook.broken) return { ...sides, entries: [], facts: [], findings: { new: [], gone: [], notReadAgain: [] } }
+  if (earlier.notebook.broken || later.notebook.broken) return { ...sides, entries: [], facts: [], findings: { new: [], gone: [], notReadAgain: [], foundBefore: [] } }
   const [before, after] = [earlier, later].map((ref) => ({ ...ref, findings: findingsOf(ref) })) as [StateRef, StateRef]
   const pairs = pairEntries(before.notebook, after.notebook)
   const known = new Set(pairs.values())

@@ -36,5 +36,6 @@ function checkOf(adjuster: Adjuster, to: number, goal: string): string {
   if (counts.dimension === 'mark' && control.name === 'preload') return `Check: ${printNumber(to)} ${counts.symbol} ${end === 'open' ? 'are covered' : 'show'}.`
   if (end === undefined || ['step', 'dial'].includes(counts.dimension)) return `Check: it stands at ${goal}.`
   const left = range === undefined ? '' : `, and ${printNumber(range - to)} more to the other end`
+  if (to === 0) return `Check: ${end === 'closed' ? 'it is closed, seated lightly' : 'it is fully backed off'}${left}.`
   return `Check: ${goal} from ${end === 'closed' ? 'closed' : 'fully backed off'}${left}.`
 }

@@ -7,8 +7,8 @@ import { ternSketch } from '../derived/ternSketch'
 const findings = (text: string, from: string, to: string) => {
   const notebook = readNotebook(text)
   const at = (key: string) => ({ notebook, entry: notebook.entries.find((each) => each.key === key)!, file: 'x' })
-  const { new: fresh, gone, notReadAgain } = compareStates(at(from), at(to)).findings
-  return { new: fresh.map(({ code }) => code), gone: gone.map(({ code }) => code), notReadAgain: notReadAgain.map(({ code }) => code) }
+  const { new: fresh, gone, notReadAgain, foundBefore } = compareStates(at(from), at(to)).findings
+  return { new: fresh.map(({ code }) => code), gone: gone.map(({ code }) => code), notReadAgain: notReadAgain.map(({ code }) => code), foundBefore: foundBefore.map(({ code }) => code) }
 }
 
 describe('findings of two states', () => {
@@ -33,6 +33,14 @@ describe('findings of two states', () => {
     assert.ok(!gone.includes('rider-sag-window'))
     const again = findings(ternSketch.replace('reason:', 'sag: {front: {extended: 152, rider: [124, 118]}}\n    reason:'), 'as-found', 'run-1')
     assert.ok(again.gone.includes('rider-sag-window') && !again.notReadAgain.includes('rider-sag-window'))
+  })
+
+  it('are not new where they stood already when that was last measured', () => {
+    const measured = (id: string, rider: string) => `  - id: ${id}\n    date: 2026-04-19\n    sag: {front: {extended: 152, rider: ${rider}}}\n`
+    const again = findings(ternSketch + measured('run-2', '[116, 110]'), 'run-1', 'run-2')
+    assert.ok(again.foundBefore.includes('rider-sag-window') && !again.new.includes('rider-sag-window'))
+    const anew = findings(ternSketch + measured('good', '[124, 118]') + '  - id: x\n    date: 2026-04-19\n' + measured('run-2', '[116, 110]'), 'x', 'run-2')
+    assert.ok(anew.new.includes('rider-sag-window') && !anew.foundBefore.includes('rider-sag-window'))
   })
 
   it('of two whole versions are told by code, entry and row, each as often as it is found', () => {

@@ -16,7 +16,7 @@ describe('a review of two versions', () => {
   it('finds nothing between a version and itself, or itself in other words', () => {
     for (const after of [ternSketch, ternSketch.replace('# ', '#  '), ternSketch.replaceAll('\n', '\r\n'), ternSketch.replace('settings: {fork_rebound: 3 out}', 'settings:\n      fork_rebound: "3 out"   # both')]) {
       const { entries: listed, facts, findings } = review(ternSketch, after)
-      assert.deepEqual([listed, facts, findings], [[], [], { new: [], gone: [], notReadAgain: [] }])
+      assert.deepEqual([listed, facts, findings], [[], [], { new: [], gone: [], notReadAgain: [], foundBefore: [] }])
     }
     assert.match(told(ternSketch, ternSketch), /^Tern 650: nothing changed\n/)
   })

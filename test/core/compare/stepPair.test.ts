@@ -94,7 +94,7 @@ describe('a side of which there is no text', () => {
     assert.equal(comparison.left.missing, 'there is no revision ‘mian’')
     assert.equal(comparison.left.trouble, undefined)
     assert.equal(comparison.left.file, 'mian:tern.setup.yaml')
-    assert.deepEqual([comparison.notes, comparison.between, comparison.findings], [[], [], { new: [], gone: [], notReadAgain: [] }])
+    assert.deepEqual([comparison.notes, comparison.between, comparison.findings], [[], [], { new: [], gone: [], notReadAgain: [], foundBefore: [] }])
     assert.ok(comparison.groups.flatMap(({ rows }) => rows).some(({ right }) => right.text === '7 clicks out'))
   })
   it('has no turn list, which says so', () => {

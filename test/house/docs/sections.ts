@@ -1,4 +1,5 @@
 import { cautions } from '../../../src/core/grid/cautions'
+import { commandExample } from './commandExamples'
 import { commandList } from './commandList'
 import { controlsTable } from './controlsTable'
 import { keysTable } from './keysTable'
@@ -9,7 +10,7 @@ import { countsTable, unitsTable } from './unitsTable'
 
 /** The groups of the format that have a table of their own in its reference, by their path. */
 export const groups: readonly string[] = [
-  '', 'machine', 'machine.front', 'machine.rear', 'machine.front.air', 'machine.front.spring', 'machine.front.stack', 'machine.front.targets', 'machine.geometry', 'machine.axle_loads', 'machine.axle_loads.bike', 'rider', 'adjusters.*',
+  '', 'machine', 'machine.front', 'machine.rear', 'machine.front.air', 'machine.front.spring', 'machine.front.stack', 'machine.front.targets', 'machine.geometry', 'machine.axle_loads', 'machine.axle_loads.bike', 'machine.logger', 'machine.logger.time', 'machine.logger.front', 'machine.logger.brake', 'rider', 'adjusters.*',
   'entries.*', 'entries.*.sag', 'entries.*.sag.front', 'entries.*.sag.front.bike', 'entries.*.bounce', 'entries.*.bounce.front', 'entries.*.tyres', 'entries.*.conditions', 'entries.*.ride', 'accepted.*',
 ]
 
@@ -22,6 +23,8 @@ export const generated: Readonly<Record<string, Readonly<Record<string, () => st
   'README.md': {
     rules: rulesTable,
     commands: commandList,
+    compare: () => commandExample('compare', 'samples/tern-650.setup.yaml#run-1', 'samples/tern-650.setup.yaml#run-2'),
+    turns: () => commandExample('turns', 'samples/tern-650.setup.yaml#run-2', 'samples/tern-650.setup.yaml#run-1'),
     settings: settingsTable,
     cautions: () => cautions.map((caution) => `- ${caution}`).join('\n'),
   },

@@ -102,9 +102,9 @@ function saidBlocks({ groups }: Comparison): Block[] {
 }
 
 /** What is found now and was not, and the other way round. */
-export function findingBlocks({ new: fresh, gone, notReadAgain }: Comparison['findings']): Block[] {
+export function findingBlocks({ new: fresh, foundBefore, gone, notReadAgain }: Comparison['findings']): Block[] {
   const list = (label: string, findings: readonly ComparedFinding[]): Block[] => (findings.length === 0 ? [] : [{ kind: 'list', label, items: findings.map(findingLine) }])
-  return [...list('New findings', fresh), ...list('Findings gone', gone), ...list('Not measured again, so not known', notReadAgain)]
+  return [...list('New findings', fresh), ...list('Found already when it was last measured', foundBefore), ...list('Findings gone', gone), ...list('Not measured again, so not known', notReadAgain)]
 }
 
 function findingLine({ severity, message, code, entry, line }: ComparedFinding): string {

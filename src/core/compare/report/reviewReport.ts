@@ -49,7 +49,7 @@ function entryBlocks(entry: EntryReview): Block[] {
   const heading: Block = { kind: 'heading', level: 2, text: `${key}, ${kindWords(entry)}` }
   if (kind === 'renamed') return []
   // The findings were all told above, of the notebook as a whole.
-  const change = comparison ? changeReport({ ...comparison, findings: { new: [], gone: [], notReadAgain: [] } }) : [{ kind: 'line' as const, text: 'The first entry: there is nothing to compare it with.' }]
+  const change = comparison ? changeReport({ ...comparison, findings: { new: [], gone: [], notReadAgain: [], foundBefore: [] } }) : [{ kind: 'line' as const, text: 'The first entry: there is nothing to compare it with.' }]
   return [heading, ...factBlocks('Written otherwise', facts), ...change]
 }
 
