@@ -26,13 +26,15 @@ export interface CardSection {
   drawn?: boolean
 }
 
-/** The head of an adjuster as seen from where it is worked, and the rotation that turns it in from there. */
+/** The head of an adjuster as seen from where it is worked, and the rotation that turns it from there. */
 export interface HeadDrawing {
   /** Seen so; absent where the view is from the side and only facing the head tells. */
   seen?: Rotation
   facing: Rotation
   /** 'seen from above', 'facing the head'. */
   viewpoint: string
+  /** What the rotation is for: 'turn in' where nothing else is said. */
+  purpose?: string
   /** The whole in words, for those who do not see it. */
   text: string
 }

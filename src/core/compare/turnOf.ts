@@ -1,7 +1,8 @@
 import type { Adjuster } from '../adjusters/adjuster'
 import { meansOf, movementWords } from '../adjusters/changeWords'
 import { convertAmount, ownPosition, unitNamed } from '../adjusters/convert'
-import { describeTurning } from '../adjusters/describeTurning'
+import { describeTurning, type Turning } from '../adjusters/describeTurning'
+import type { HeadDrawing } from '../card/card'
 import { printNumber } from '../notation/amount'
 import { printPosition } from '../notation/position'
 import type { Turn } from './turns'
@@ -17,10 +18,17 @@ export function turnOf(adjuster: Adjuster, from: number, to: number): Omit<Turn,
   const [start, goal] = [from, to].map((count) => printPosition(ownPosition(count, adjuster))) as [string, string]
   return {
     by, amount: movementWords(adjuster, by), ...(also ? { also } : {}), gives, from: start, to: goal, toCount: to,
-    ...(way ? { rotation: way.rotation, view: turning.view } : {}),
+    ...(way ? { rotation: way.rotation, view: turning.view, drawing: drawingOf(adjuster, turning, way) } : {}),
     how: way ? way.sentence : `Bring it from ${start} to ${goal} (${gives}).`,
     check: checkOf(adjuster, to, goal),
   }
+}
+
+/** What has no end has no in and out that everyone agrees on, so there it is just turned. */
+function drawingOf({ control }: Adjuster, turning: Turning, way: Turning['in']): HeadDrawing {
+  const sideways = turning.view === 'side' || turning.view === 'unknown'
+  const purpose = control.counted === undefined ? 'turn' : way === turning.in ? 'turn in' : 'turn out'
+  return { ...(sideways ? {} : { seen: way.rotation }), facing: way.rotation, viewpoint: turning.viewpoint, purpose, text: way.sentence }
 }
 
 /** How many turns of its thread a change of a length is. */

@@ -1,5 +1,6 @@
 import type { Leg, Rotation } from '../adjusters/adjuster'
 import type { View } from '../adjusters/turning'
+import type { HeadDrawing } from '../card/card'
 import type { CompareSide } from './comparison'
 
 /**
@@ -58,6 +59,8 @@ export interface Turn {
   view?: View
   /** That as a sentence: 'Turn it anticlockwise, as you look down on it from above, to turn it out (less rebound damping).' */
   how: string
+  /** The same to be drawn, where something is turned. */
+  drawing?: HeadDrawing
   /** 'less rebound damping' */
   gives: string
   from: string

@@ -1,5 +1,6 @@
 import assert from 'node:assert/strict'
 import fc from 'fast-check'
+import { headSvg } from '../../../src/core/card/headSvg'
 import { turnList } from '../../../src/core/compare/turnList'
 import { turnListText } from '../../../src/core/compare/turnListText'
 import { readNotebook } from '../../../src/core/notebook/readNotebook'
@@ -72,12 +73,15 @@ describe('the turn list', () => {
       ['right leg', '1 click in', '6 clicks out', '5 clicks out'],
     ])
     assert.equal(rebound!.alike, false)
+    assert.deepEqual(rebound!.turns.map(({ drawing, rotation }) => [drawing!.purpose, drawing!.facing === rotation]), [['turn out', true], ['turn in', true]], 'each is drawn the way it is turned')
     assert.equal(list(tern).groups[1]!.steps[0]!.alike, true)
   })
 
   it('says which way as it is seen from where one works, and how to check', () => {
     const shock = list(tern).groups[2]!.steps[0]!
     assert.equal(shock.place, 'shock foot')
+    assert.deepEqual(shock.turns[0]!.drawing, { seen: 'anticlockwise', facing: 'anticlockwise', viewpoint: 'as you look down on it from above', purpose: 'turn in', text: shock.turns[0]!.how })
+    assert.match(headSvg(shock.turns[0]!.drawing!), />turn in:<.*>anticlockwise</)
     assert.deepEqual([shock.turns[0]!.rotation, shock.turns[0]!.view, shock.turns[0]!.how], ['anticlockwise', 'back', 'Turn it anticlockwise, as you look down on it from above, to turn it in (more rebound damping).'])
     assert.equal(shock.turns[0]!.check, 'Check: 4 clicks out from closed, and 18 more to the other end.')
     assert.ok(shock.cautions.includes('The shock is gas-charged: never open it or its reservoir.'))
