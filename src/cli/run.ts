@@ -2,6 +2,7 @@ import { advise, adviseUsage } from './advise'
 import { check, checkUsage } from './check'
 import { compare, compareUsage } from './compare'
 import { exportFile, exportUsage } from './export'
+import { merge, mergeUsage } from './merge'
 import { newNotebook, newUsage } from './newNotebook'
 import { UsageError, type Outcome, type World } from './outcome'
 import { show, showUsage } from './show'
@@ -15,6 +16,7 @@ const commands: Record<string, { usage: string; run: (args: readonly string[], w
   turns: { usage: turnsUsage, run: turns },
   new: { usage: newUsage, run: newNotebook },
   export: { usage: exportUsage, run: exportFile },
+  merge: { usage: mergeUsage, run: merge },
   advise: { usage: adviseUsage, run: advise },
 }
 

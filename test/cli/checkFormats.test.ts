@@ -43,7 +43,7 @@ describe('detent check --format github', () => {
       const file = checkFile(path, `format: 1\n${JSON.stringify(key)}: 1\n`)
       const lines = reportAsGithub([file]).split(/[\r\n]/)
       assert.equal(lines.length, file.findings.length + 2)
-    }), { numRuns: 200 })
+    }), { numRuns: 50 })
   })
 })
 
