@@ -18,6 +18,8 @@ import { impossibleFigure } from './impossibleFigure'
 import { leftAtStop } from './leftAtStop'
 import { legsDiffer } from './legsDiffer'
 import { leverageNotRising } from './leverageNotRising'
+import { loggerIncomplete } from './loggerIncomplete'
+import { logOutside } from './logOutside'
 import { newerFormat } from './newerFormat'
 import { noReason } from './noReason'
 import { noRoomForAir } from './noRoomForAir'
@@ -55,6 +57,7 @@ export const rules: readonly Rule[] = [
   impossibleFigure, riderAddsNothing, leverageNotRising, geometryContradiction, unusualSteering, noRoomForAir, altitudeWithoutUnit, swingsGrow,
   unreadablePosition, unreadableValue, unreadableDate,
   unknownAdjuster, unknownLeg, unknownKey,
+  logOutside, loggerIncomplete,
   adjusterContradiction,
   entryWithoutId, duplicateEntry, unknownParent, parentLoop, datesBackwards,
   acceptedWithoutReason, unknownRule, newerFormat,
