@@ -1,5 +1,6 @@
 import type { Card } from './core/card/card'
 import type { ChartGroup, ChartsView } from './core/charts/view'
+import type { Comparison } from './core/compare/comparison'
 import type { Cell, Column, GridFinding, GridPlace, GridView, Trouble } from './core/grid/view'
 import type { Gesture } from './core/grid/gesture'
 
@@ -39,7 +40,8 @@ export type FromWebview =
   | { type: 'chartsLeft' }
   /** Open the text at this place, or at the trouble's line. */
   | { type: 'openText'; place?: GridPlace; line?: number }
-  | { type: 'selectionChanged'; place: GridPlace | null }
+  /** `columns`: the entries that the selection begins and ends in from left to right, which may be one. */
+  | { type: 'selectionChanged'; place: GridPlace | null; columns: string[] }
 
 /** What differs between two views of one notebook whose rows and columns are the same in number, order and key. */
 export interface GridPatch {
@@ -54,3 +56,44 @@ export interface GridPatch {
   /** All findings anew when they differ. */
   findings?: GridFinding[]
 }
+
+/** A state of a machine, by where it is found: a notebook as it is in the editor, as it is on disk or at a revision of git. */
+export interface StateSource {
+  uri: string
+  /** An entry's key; the last one where none is named. */
+  entry?: string
+  /** A revision of git; empty for what is staged. */
+  revision?: string
+  /** As it was last saved, whatever was typed since. */
+  saved?: true
+}
+
+export type SideName = 'left' | 'right'
+
+/** A comparison and what can be done with it from here. */
+export interface CompareView {
+  comparison: Comparison
+  sources: Record<SideName, StateSource>
+  /** The pair that a step leads to, in words; absent where there is none. */
+  older?: string
+  newer?: string
+  onlyDifferences: boolean
+  /** Whether a list of the turns from left to right can be asked for. */
+  turnList: boolean
+}
+
+/** The messages between the editor and the webview of a comparison, which says `ready` first. */
+export type ToCompare = { type: 'comparisonShown'; view: CompareView; strings: Record<string, string> }
+
+export type FromCompare =
+  | { type: 'ready' }
+  | { type: 'sidesSwapped' }
+  | { type: 'stepped'; newer: boolean }
+  /** Another state is to be chosen for a side. */
+  | { type: 'sideAsked'; side: SideName }
+  | { type: 'filterSet'; onlyDifferences: boolean }
+  /** A cell is to be shown in its side's grid. */
+  | { type: 'placeOpened'; side: SideName; place: GridPlace }
+  /** A line of a side's text is to be shown. */
+  | { type: 'lineOpened'; side: SideName; line: number }
+  | { type: 'turnListAsked' }

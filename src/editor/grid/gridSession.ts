@@ -25,6 +25,7 @@ export class GridSession implements vscode.Disposable {
   #version = 0
   #asked = 0
   #ready = false
+  #selected: string[] = []
   #reveal: { place: GridPlace; edit?: boolean } | undefined
   readonly #waiting = new Map<number, () => void>()
   readonly #charts = new ChartsFeed(
@@ -42,6 +43,11 @@ export class GridSession implements vscode.Disposable {
 
   get active(): boolean {
     return this.panel.active
+  }
+
+  /** The entries that the selection begins and ends in, from left to right; one of them, or none. */
+  get selected(): readonly string[] {
+    return this.#selected
   }
 
   /** Passes a command on to the grid, which knows what is selected. */
@@ -88,7 +94,7 @@ export class GridSession implements vscode.Disposable {
       case 'chartsAsked': return this.#charts.ask(message)
       case 'chartsLeft': return this.#charts.leave()
       case 'openText': return void openAsText(this.document, this.notebooks, message)
-      case 'selectionChanged': return
+      case 'selectionChanged': return void (this.#selected = message.columns)
     }
   }
 

@@ -245,6 +245,29 @@ describe('a range of cells', () => {
     opened.session.select({ row: 2, column: 1 }, { extend: true })
     return opened
   }
+  it('tells the entries that it begins and ends in, from left to right, and that it has ended', () => {
+    const opened = ranged()
+    const told = () => opened.sent.flatMap((message) => (message.type === 'selectionChanged' ? [message.columns.join(' ')] : []))
+    assert.deepEqual(told(), ['e2', 'e0', 'e0 e1'])
+    opened.session.select({ row: 2, column: 1 })
+    assert.equal(told().at(-1), 'e1')
+    opened.session.select({ row: 1, column: 2 })
+    opened.session.select({ row: 1, column: 0 }, { extend: true })
+    assert.equal(told().at(-1), 'e0 e2')
+  })
+  it('tells the entry of the header that one stands on, none on a label, and another’s name after it was given one', () => {
+    const opened = openSession()
+    const last = () => opened.sent.flatMap((message) => (message.type === 'selectionChanged' ? [message.columns] : [])).at(-1)
+    opened.session.select({ row: -1, column: 1 })
+    assert.deepEqual(last(), ['e1'])
+    opened.session.select({ row: 1, column: -1 })
+    assert.deepEqual(last(), [])
+    opened.session.select({ row: 1, column: 1 })
+    const view = smallView()
+    view.columns[1]!.key = 'renamed'
+    receive(opened.session, { type: 'gridShown', version: 2, view, strings: {} })
+    assert.deepEqual(last(), ['renamed'])
+  })
   it('is copied as a block, without headings', () => {
     const opened = ranged()
     assert.equal(copiedText(opened.session), '1.0\t1.1\n2.0\t2.1')

@@ -4,7 +4,7 @@ import { say, wordAs } from '../strings'
 import { findingName } from './describe'
 import type { KeyedSpot } from './savedState'
 import type { Session } from './session'
-import { nearestSpot, sameSpot, type Spot } from './spot'
+import { nearestSpot, type Spot } from './spot'
 import { goToFinding } from './walk'
 import { beginEdit, clearSelected, openForm, sendOpenCell } from './write'
 
@@ -54,7 +54,7 @@ function showView(session: Session, view: GridView): void {
   session.ports.changed({ kind: 'view' })
   tellColumn(session, first)
   const followed = session.wanted && reveal(session, session.wanted.place, session.wanted.edit)
-  if (!followed && !sameSpot(active, session.active)) session.tellSelection()
+  if (!followed) session.tellSelection()
   if (!first) tellNewFindings(session, told)
 }
 

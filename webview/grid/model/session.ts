@@ -7,7 +7,7 @@ import { GridModel, type Touched } from './gridModel'
 import { Outbox, type Answer } from './outbox'
 import { PendingTexts } from './pending'
 import { freshState, type KeyedSpot, type SavedState } from './savedState'
-import { extended, only, type Selection } from './selection'
+import { blockOf, extended, only, type Selection } from './selection'
 import { HEADER, isCell, LABELS, nearestSpot, sameSpot, type Spot } from './spot'
 
 /** What changed, for whoever draws. */
@@ -90,16 +90,18 @@ export class Session {
 
   /** Makes a spot the current one; with `extend` draws the range on to it. */
   select(spot: Spot, { extend = false, reveal = true, keepRun = false } = {}): void {
-    const before = this.active
+    const before = this.selection
     this.selection = extend ? extended(this.selection, spot) : only(spot)
     if (!keepRun) this.runColumn = undefined
     this.ports.changed({ kind: 'selection', reveal })
-    if (!sameSpot(before, this.active)) this.tellSelection()
+    if (!sameSpot(before.active, this.active) || !sameSpot(before.anchor, this.selection.anchor)) this.tellSelection()
     this.charts.follow(this.keyed(this.active).column)
   }
 
   tellSelection(): void {
-    this.ports.send({ type: 'selectionChanged', place: this.activePlace ?? null })
+    const { left, right } = blockOf(this.selection)
+    const columns = [...new Set([left, right])].flatMap((column) => this.model.column(column)?.key ?? [])
+    this.ports.send({ type: 'selectionChanged', place: this.activePlace ?? null, columns })
   }
 
   /** Sends a gesture of a form or a button. */
