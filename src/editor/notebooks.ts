@@ -52,6 +52,12 @@ export class Notebooks implements vscode.Disposable {
     return analysis
   }
 
+  /** The reading of a text that is in no document: of a revision, or of the file as it was saved. */
+  read(text: string): Omit<Analysis, 'version'> {
+    const notebook = readNotebook(text)
+    return { notebook, findings: checkNotebook(notebook, this.#severities) }
+  }
+
   /** The last analysis of a text without an error; absent when there was none since it was opened. */
   lastGood(document: vscode.TextDocument): Analysis | undefined {
     return this.#good.get(document)

@@ -14,7 +14,7 @@ export interface StateRef {
   readOnly?: string
   /** The notebook's findings, where they are known already. */
   findings?: readonly Finding[]
-  /** Why there is nothing to read, a sentence: 'there is no revision ‘mian’'. The notebook is an empty one then. */
+  /** Why there is nothing to read, a sentence: 'There is no revision ‘mian’ in this repository.' The notebook is an empty one then. */
   missing?: string
 }
 

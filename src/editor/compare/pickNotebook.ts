@@ -1,0 +1,27 @@
+import * as vscode from 'vscode'
+import { notebookPattern } from '../notebooks'
+
+interface Item extends vscode.QuickPickItem {
+  uri?: vscode.Uri
+}
+
+/** So many notebooks are looked for; what is beyond that is browsed to. */
+const most = 500
+
+/** Asks for a notebook, among those of the workspace or anywhere. With only one there is, that one unless `always` is asked. */
+export async function pickNotebook(title: string, always: boolean): Promise<vscode.Uri | undefined> {
+  const found = await vscode.workspace.findFiles(notebookPattern, undefined, most)
+  if (!always && found.length === 1) return found[0]
+  const items = found.map((uri): Item => ({ ...nameParts(uri), uri })).sort((a, b) => a.label.localeCompare(b.label) || (a.description ?? '').localeCompare(b.description ?? ''))
+  const browse: Item = { label: 'Browse…', iconPath: new vscode.ThemeIcon('folder-opened'), alwaysShow: true }
+  const chosen = await vscode.window.showQuickPick([...items, browse], { title, matchOnDescription: true })
+  if (chosen !== browse) return chosen?.uri
+  const [file] = await vscode.window.showOpenDialog({ title, filters: { 'Setup notebook': ['yaml', 'yml'] } }) ?? []
+  return file
+}
+
+function nameParts(uri: vscode.Uri): { label: string; description: string } {
+  const path = vscode.workspace.asRelativePath(uri)
+  const at = path.lastIndexOf('/')
+  return { label: path.slice(at + 1), description: at < 0 ? '' : path.slice(0, at) }
+}
