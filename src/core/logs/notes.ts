@@ -6,7 +6,7 @@ const counted = (times: number, one: string, more = `${one}s`) => `${times} ${ti
 
 /** All that was mended or left out, a sentence each with its count and, where there is one, the first line. */
 export function notesOf(tally: Tally, pipe: RowPipe, resolved: Resolved): string[] {
-  return [...ofLines(tally), ...ofFields(tally, slotNames(resolved)), ...ofTimes(pipe), ...ofSamples(pipe)]
+  return [...ofLines(tally), ...ofFields(tally, slotNames(resolved)), ...ofReadings(pipe, resolved), ...ofTimes(pipe), ...ofSamples(pipe)]
 }
 
 function slotNames({ time, ends, brake, lap }: Resolved): string[] {
@@ -30,6 +30,11 @@ function ofFields({ missing, notNumbers, infinite, otherMark }: Tally, names: re
     ...of(missing, 'missing sample', 'missing samples'), ...of(notNumbers, 'field that is no number', 'fields that are no numbers'),
     ...of(infinite, 'infinite value', 'infinite values'), ...of(otherMark, 'number with the other decimal mark', 'numbers with the other decimal mark'),
   ]
+}
+
+function ofReadings({ rows }: RowPipe, { ends }: Resolved): string[] {
+  const names = [ends.front, ends.rear].flatMap((end) => (end ? [end.name] : []))
+  return rows.implausible.flatMap((count, at) => (count.times > 0 ? [`${names[at]}: ${counted(count.times, 'reading')} further away than any suspension goes left out${first(count)}; look at the sensor, or the scale`] : []))
 }
 
 function ofTimes({ rows, run, timeline }: RowPipe): string[] {

@@ -6,8 +6,9 @@ import type { LogOptions } from './options'
 import { isLogProblem, type LogProblem } from './problem'
 import type { RowBlock, Wanted } from './reading/readTable'
 import { Rows, windowProblem, type RowSlots, type Window } from './series/rows'
-import { findSpacing } from './series/spacing'
+import { findSpacing, spacingAt } from './series/spacing'
 import { Timeline } from './series/timeline'
+import { plausible } from './statistics/plausible'
 import type { LogStatistics } from './statistics/logStatistics'
 import { LogRun } from './statistics/logRun'
 
@@ -39,7 +40,7 @@ export class RowPipe {
     const columns: Wanted[] = []
     const slotFor = (column: number, clock = false) => columns.push({ column, clock }) - 1
     const timeSlot = time && slotFor(time.column, time.clock)
-    const positions = endNames.flatMap((end) => (ends[end] ? [{ slot: slotFor(ends[end].column), factor: ends[end].factor, shift: ends[end].shift }] : []))
+    const positions = endNames.flatMap((end) => (ends[end] ? [{ slot: slotFor(ends[end].column), factor: ends[end].factor, shift: ends[end].shift, ...plausible(ends[end].travelMm) }] : []))
     const held = [brake, lap].flatMap((each) => (each ? [slotFor(each.column)] : []))
     this.#slots = { positions, held, ...(timeSlot === undefined ? {} : { time: timeSlot }), ...(lap ? { lap: held.length - 1 } : {}) }
     this.wanted = columns
@@ -77,7 +78,7 @@ export class RowPipe {
     const positions = this.#slots.positions.map(({ slot }) => block.slots[slot]!)
     const useful = Array.from({ length: block.rows }, (_, row) => row).filter((row) => !Number.isNaN(times[row]!) && positions.some((values) => !Number.isNaN(values[row]!)))
     const { rateHz } = this.#facts.resolved
-    const spacing = rateHz !== undefined ? { s: 1 / rateHz, toleranceS: 0.02 / rateHz } : findSpacing(useful.map((row) => times[row]!), useful.map((row) => block.lines[row]!))
+    const spacing = rateHz !== undefined ? spacingAt(rateHz) : findSpacing(useful.map((row) => times[row]!), useful.map((row) => block.lines[row]!))
     if (isLogProblem(spacing)) this.problem = spacing
     else {
       const brakeOn = this.#brakeOn(block)

@@ -1,4 +1,4 @@
-import { findUnit } from '../../notation/units'
+import { lengthOf } from './lengthOf'
 import type { Column, Dialect } from '../reading/dialect'
 import type { ChannelMapping, LoggerMapping, TimeUnit } from './mapping'
 
@@ -18,7 +18,7 @@ const words = {
   brake: /\b(?:brake|brk|bremse|bremsdruck|freno|frein)\b/,
   lap: /^(?:lap|laps|lap ?(?:no|number|nr|count)|runde|giro|tour|vuelta)$/,
   position: /susp|pot|travel|pos|fork|shock|gabel|federbein|weg|forcella|mono|fourche|amort|stroke/,
-  other: /speed|vel|accel|acc\b|temp|force|brake|brk|wheel|tyre|tire|pressure|abs|lambda|rpm|bremse/,
+  other: /speed|vel|accel|acc\b|temp|\bforce\b|brake|brk|wheel|tyre|tire|pressure|abs|lambda|rpm|bremse/,
 } as const
 
 /**
@@ -66,7 +66,7 @@ function bestNamed(columns: readonly Column[], pattern: RegExp, taken: ReadonlyS
 }
 
 function isPositionUnit(unit: string | undefined): boolean {
-  return unit !== undefined && (/^(?:%|m?v|volts?|counts?|adc|bits?)$/i.test(unit) || findUnit(unit)?.dimension === 'length')
+  return unit !== undefined && (/^(?:%|m?v|volts?|counts?|adc|bits?)$/i.test(unit) || lengthOf(unit) !== undefined)
 }
 
 function findTime(columns: readonly Column[], rows: readonly (readonly number[])[]): { at: number; unit: TimeUnit; why: string } | undefined {
@@ -95,6 +95,6 @@ function channelFor({ name, unit }: Column, end: 'front' | 'rear', values: reado
     const small = known.length > 0 && Math.max(...known) <= 5.5
     return { channel: small ? { unit: 'V' } : { unit: 'mm' }, unsure: [`${end}: no unit is written; ${small ? 'readings up to 5 look like volts, which need a scale in mm for one V' : 'mm is a guess'}`, ...damper] }
   }
-  const length = written === '%' || findUnit(written)?.dimension === 'length'
+  const length = written === '%' || lengthOf(written) !== undefined
   return { channel: { unit: written }, unsure: [...(length ? [] : [`${end}: readings in ${written} need a scale, mm for one ${written}, and the reading at full extension`]), ...damper] }
 }

@@ -1,7 +1,7 @@
 import { nearest } from '../../nearest'
-import { findUnit } from '../../notation/units'
 import { isMissing } from '../../compute/working/result'
 import type { Dialect } from '../reading/dialect'
+import { lengthOf } from './lengthOf'
 import type { ChannelMapping, ColumnName, EndFacts, EndName, LoggerMapping } from './mapping'
 import { toWheel, type ToWheel } from './toWheel'
 
@@ -77,8 +77,7 @@ function noColumn(what: string, column: ColumnName, names: readonly string[]): s
 }
 
 function scaleOf({ unit = 'mm', scale, offset = 0, direction = 'compression', at = 'wheel' }: ChannelMapping, { travelMm, leverage }: EndFacts, end: EndName): Omit<Channel, 'column' | 'name'> | { problem: string } {
-  const known = findUnit(unit)
-  const perUnit = scale ?? (unit === '%' ? travelMm && travelMm / 100 : known?.dimension === 'length' ? known.factor : undefined)
+  const perUnit = scale ?? (unit === '%' ? travelMm && travelMm / 100 : lengthOf(unit))
   if (unit === '%' && perUnit === undefined) return { problem: `${end}: readings in % need the travel of the ${end}` }
   if (perUnit === undefined) return { problem: `${end}: readings in ${unit} need a scale, mm for one ${unit}` }
   if (!(perUnit > 0) || !Number.isFinite(perUnit)) return { problem: `${end}: the scale must be above zero; a reading that falls as the suspension goes in has the direction extension` }

@@ -1,5 +1,6 @@
 import type { LogProblem } from '../problem'
 import type { RowBlock } from '../reading/readTable'
+import { countOne, type Count } from '../reading/tally'
 
 /** Which part of a log is wanted: times in s since its first row, or the rows of one lap. */
 export interface Window {
@@ -8,12 +9,20 @@ export interface Window {
   lap?: number
 }
 
+/** Where a position is read, the factor and shift that make mm of a reading, and between which mm it can be at all. */
+export interface PositionSlot {
+  slot: number
+  factor: number
+  shift: number
+  least: number
+  most: number
+}
+
 /** The slots of a block of rows: positions, then what is held between samples. */
 export interface RowSlots {
   /** Absent where times come from the rate. */
   time?: number
-  /** Each with the factor and shift that make mm of a reading. */
-  positions: readonly { slot: number; factor: number; shift: number }[]
+  positions: readonly PositionSlot[]
   /** Brake and lap: a sample holds until the next. */
   held: readonly number[]
   /** Which of `held` is the lap. */
@@ -31,25 +40,29 @@ export class Rows {
   withoutTime = 0
   withoutSample = 0
   outside = 0
+  /** By position: readings that no suspension can be at, those of a broken sensor; left out. */
+  readonly implausible: Count[]
   /** Past the end of the window: nothing more is to come. */
   done = false
   readonly #last: Float64Array
 
   constructor(readonly slots: RowSlots, readonly window: Window, readonly take: TakeRows) {
     this.#last = new Float64Array(slots.held.length).fill(NaN)
+    this.implausible = slots.positions.map(() => ({ times: 0 }))
   }
 
   /** `times` in s, and the block they came with; both are changed. */
   push(times: Float64Array, block: RowBlock): void {
     const positions = this.slots.positions.map(({ slot }) => block.slots[slot]!)
     const held = this.slots.held.map((slot) => block.slots[slot]!)
-    this.slots.positions.forEach(({ factor, shift }, at) => scale(positions[at]!, block.rows, factor, shift))
+    const wild = this.slots.positions.filter((slot, at) => scale(positions[at]!, block, slot, this.implausible[at]!)).length > 0
+    const holes = block.holes || wild
     held.forEach((values, at) => this.#hold(values, block.rows, at))
     const channels = [...positions, ...held]
     const { fromS, toS, lap } = this.window
-    const all = !block.holes && fromS === undefined && toS === undefined && lap === undefined
+    const all = !holes && fromS === undefined && toS === undefined && lap === undefined
     const rows = all ? block.rows : this.#select(times, channels, block.lines, block.rows)
-    if (rows > 0) this.take(times, channels, rows, block.holes)
+    if (rows > 0) this.take(times, channels, rows, holes)
   }
 
   #hold(values: Float64Array, rows: number, at: number): void {
@@ -90,10 +103,18 @@ export class Rows {
   }
 }
 
-/** Readings into mm, in place. */
-function scale(values: Float64Array, rows: number, factor: number, shift: number): void {
-  if (factor === 1 && shift === 0) return
-  for (let row = 0; row < rows; row++) values[row] = values[row]! * factor + shift
+/** Readings into mm, in place; those that cannot be become missing, and are counted. True where there was one. */
+function scale(values: Float64Array, { rows, lines }: RowBlock, { factor, shift, least, most }: PositionSlot, implausible: Count): boolean {
+  const before = implausible.times
+  for (let row = 0; row < rows; row++) {
+    const value = values[row]! * factor + shift
+    if (value >= least && value <= most) values[row] = value
+    else {
+      if (!Number.isNaN(value)) countOne(implausible, lines[row]!)
+      values[row] = NaN
+    }
+  }
+  return implausible.times > before
 }
 
 /** A window of time means nothing where time runs backwards. */

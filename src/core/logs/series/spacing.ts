@@ -1,4 +1,4 @@
-import type { LogProblem } from '../problem'
+import { isLogProblem, type LogProblem } from '../problem'
 
 /** How far apart the samples of a log are. */
 export interface Spacing {
@@ -29,10 +29,22 @@ export function findSpacing(times: readonly number[], lines: readonly number[]):
   }
   const median = forward[forward.length >> 1]!
   const usual = forward.filter((step) => step > median / 2 && step < median * 1.5)
-  const s = usual.reduce((sum, step) => sum + step, 0) / usual.length
+  // Nine digits of the rate: more are only the last bits of the times, and would move what lies on a limit.
+  const s = 1 / Number((usual.length / usual.reduce((sum, step) => sum + step, 0)).toPrecision(9))
   const rounding = quantumOf(times)
-  return { s, toleranceS: Math.max(shareOfSpacing * s, rounding * 2 <= s ? rounding * 1.05 : 0) }
+  const spacing = spacingAt(1 / s)
+  return isLogProblem(spacing) || rounding * 2 > s ? spacing : { s, toleranceS: Math.max(spacing.toleranceS, rounding * 1.05) }
 }
+
+/** The spacing at a rate, or that no suspension is logged so. */
+export function spacingAt(rateHz: number): Spacing | LogProblem {
+  const [slowest, fastest] = plausibleHz
+  if (rateHz >= slowest && rateHz <= fastest) return { s: 1 / rateHz, toleranceS: shareOfSpacing / rateHz }
+  return { message: `${Number(rateHz.toPrecision(3))} samples a second is no rate that suspension is logged at; look at the unit of the time, or the rate` }
+}
+
+/** Below the one no velocity means anything, above the other no logger goes. */
+const plausibleHz = [1, 100_000] as const
 
 /** The power of ten that all these times are multiples of, s: how finely their column is written. */
 function quantumOf(times: readonly number[]): number {

@@ -6,6 +6,8 @@ export interface TimeFacts {
 }
 
 const day = 86_400
+/** A time further away than three centuries is a glitch. */
+const longestS = 1e10
 
 /** Turns a time column into seconds since the first row of the log, in place. */
 export class Timeline {
@@ -25,9 +27,12 @@ export class Timeline {
     this.backwardsRow = -1
     if (Number.isNaN(this.#origin)) this.#origin = times.subarray(0, rows).find((time) => !Number.isNaN(time)) ?? NaN
     const origin = this.#origin
+    // Seconds since 1970 leave a double no more than a quarter of a microsecond; what is beyond are the last bits of it.
+    const rounded = clock || Math.abs(origin * perS) > 1e7
     let last = this.#last
     for (let row = 0; row < rows; row++) {
       let time = (times[row]! - origin) * perS
+      if (rounded) time = Math.round(time * 1e6) / 1e6
       if (clock) time += this.#days * day
       if (time < last) {
         if (clock && last - time > day / 2) {
@@ -36,8 +41,10 @@ export class Timeline {
           time += day
         } else if (this.backwardsRow < 0) this.backwardsRow = row
       }
-      times[row] = time
-      if (!Number.isNaN(time)) last = time
+      if (time <= longestS && time >= -longestS) {
+        times[row] = time
+        last = time
+      } else times[row] = NaN
     }
     this.#last = last
   }

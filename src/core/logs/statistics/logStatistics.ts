@@ -26,8 +26,6 @@ export interface PositionStatistics {
   deepestAtS: number
   leastMm: number
   leastAtS: number
-  /** Readings further out of the travel than any suspension: those of a broken sensor. They are in none of the histograms' middle. */
-  implausible: number
   histogramMm: Histogram
   histogramPct?: Histogram
 }

@@ -3,10 +3,8 @@ import type { LogOptions } from '../options'
 import { CountedValues } from './countedValues'
 import { histogram } from './histogram'
 import type { PositionStatistics } from './logStatistics'
+import { plausible } from './plausible'
 import { meanOf, percentiles } from './percentiles'
-
-/** Where readings are looked for when no travel is known, mm. */
-const anywhere = { from: -500, to: 1000 }
 
 /** Counts positions of one end as they come: those of the sensor, which are on its own grid, and turned into wheel travel only when told. */
 export class Positions {
@@ -16,7 +14,8 @@ export class Positions {
 
   constructor(readonly channel: Channel) {
     const { travelMm, factor } = channel
-    this.#counted = new CountedValues({ ...(travelMm === undefined ? anywhere : { from: -travelMm, to: 2 * travelMm }), unit: Math.abs(factor) })
+    const { least, most } = plausible(travelMm)
+    this.#counted = new CountedValues({ from: least, to: most, unit: Math.abs(factor) })
   }
 
   /** Samples of the sensor, mm. NaN among them is passed over. */
@@ -64,7 +63,7 @@ export class Positions {
       samples: counts.reduce((sum, [, times]) => sum + times, 0), exact: this.#counted.exact, resolutionMm: this.#counted.step, percentileMethod: 'linear',
       percentilesMm: named(found), medianMm: median!, meanMm,
       deepestMm: this.#deepest.mm, deepestAtS: this.#deepest.atS, leastMm: this.#least.mm, leastAtS: this.#least.atS,
-      implausible: this.#counted.outside, histogramMm: histogram(counts, positionBinMm),
+      histogramMm: histogram(counts, positionBinMm),
       ...(travelMm === undefined ? {} : {
         percentilesPct: named(found.map(pct)), medianPct: pct(median!), meanPct: pct(meanMm), deepestPct: pct(this.#deepest.mm),
         histogramPct: histogram(counts.map(([value, times]) => [pct(value), times]), positionBinPct),

@@ -32,10 +32,13 @@ export interface SpeedStatistics {
 
 /** Speeds are counted in steps of this, mm/s. */
 const step = 0.1
+/** So near an edge is on it: the last bits of a velocity depend on how it was summed. */
+const rounding = 1e-5
 const perStep = 10
 /** As far as they are counted step by step. */
 const reach = 10_000
 const side = reach * perStep
+const stillBelow = rounding / perStep
 const wantedPercentiles = [1, 5, 25, 50, 75, 95, 99]
 
 /** Counts velocities as they come; the memory it takes is fixed. */
@@ -58,11 +61,11 @@ export class Speeds {
     let most = this.#most
     for (let at = 0; at < count; at++) {
       const value = values[at]!
-      const place = value * perStep + side
+      const place = value * perStep + (side + rounding)
       if (place >= 0 && place < 2 * side) counts[place | 0]!++
       else if (value < 0) this.#below++
       else this.#above++
-      if (value === 0) zero++
+      if (value < stillBelow && value > -stillBelow) zero++
       if (value < least) least = value
       if (value > most) most = value
       squares += value * value
