@@ -11,4 +11,8 @@
 export const scenes = [
   { name: 'grid-dark', file: 'tern-650.setup.yaml', readme: { theme: 'dark', width: 1280 } },
   { name: 'text', file: 'tern-650.setup.yaml', view: 'text', act: ({ press }) => press('Control+Home') },
+  { name: 'charts-sag', file: 'tern-650.setup.yaml', act: async ({ press, grid }) => {
+    await press('Control+k', 'Control+g')
+    await (await grid()).locator('.chart-walk:focus').waitFor()
+  } },
 ]

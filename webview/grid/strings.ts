@@ -15,7 +15,6 @@ export const english = {
   'charts.groups': 'Kinds of charts',
   'charts.close': 'Close the charts',
   'charts.height': 'Height of the charts',
-  'charts.ofEntry': 'in {0}',
   'charts.asTable': 'As table',
   'charts.hint': 'Left and right walk the points, up and down go to another line, Enter goes to the entry, plus and minus zoom, zero shows all, Escape goes back to the grid.',
   'charts.failed': 'The charts could not be loaded. Close this tab and open the notebook again.',
@@ -46,6 +45,8 @@ export const english = {
   'entry.asFound': 'as found',
   'entry.baseline': 'baseline',
   'entry.from': 'from {0}',
+  'entry.heirs': 'leads on to {0}',
+  'entry.left': 'tried and left',
 
   'severity.error': 'Error',
   'severity.warning': 'Warning',

@@ -10,18 +10,20 @@ interface Line {
   title: string
   unit: '°' | 'mm'
   digits: number
+  /** What a rider may feel, about: less than it should not fill the picture. Our own choice. */
+  span: number
 }
 
 const stances: readonly { stance: Stance; label: string; group: string }[] = [
   { stance: 'figures', label: 'as it stands', group: 'geometry' }, { stance: 'riderSag', label: 'at rider sag', group: 'geometry_at_rider_sag' },
 ]
 
-function geometryChart({ key, row, title, unit, digits }: Line): Chart {
+function geometryChart({ key, row, title, unit, digits, span }: Line): Chart {
   return {
     key: row, group: 'geometry', rows: stances.map(({ group }) => `${group}.${row}`),
     build(notebook, _entry, units) {
       const followed = stances.map(({ stance, label, group }): Followed => ({ key: stance, label, row: `${group}.${row}`, of: (entry) => geometryOf(notebook, entry, stance)[key] }))
-      const drawn = overEntries(notebook, followed, { label: title, unit, digits }, units)
+      const drawn = overEntries(notebook, followed, { label: title, unit, digits, span }, units)
       const hasSag = drawn.series.some((series) => series.key === 'riderSag')
       return {
         key: row, title, bands: [], ...drawn,
@@ -43,7 +45,7 @@ function wantingOf({ entries }: Notebook, of: (entry: Entry) => Outcome, title: 
 }
 
 /** Rake over the entries. */
-export const rakeChart = geometryChart({ key: 'rakeDeg', row: 'rake_deg', title: 'Rake', unit: '°', digits: 2 })
+export const rakeChart = geometryChart({ key: 'rakeDeg', row: 'rake_deg', title: 'Rake', unit: '°', digits: 2, span: 0.5 })
 
 /** Trail over the entries. */
-export const trailChart = geometryChart({ key: 'trailMm', row: 'trail_mm', title: 'Trail', unit: 'mm', digits: 1 })
+export const trailChart = geometryChart({ key: 'trailMm', row: 'trail_mm', title: 'Trail', unit: 'mm', digits: 1, span: 5 })

@@ -10,15 +10,15 @@ export interface Followed {
   /** The computed row it stands in. */
   row: string
   of: (entry: Entry) => Outcome
-  /** How a number is judged: in a few words for a table under `heading`, and as they end a sentence. */
-  judge?: { heading: string; words: (result: Result) => string }
+  /** How a number is judged: `brief` for a table under `heading`, `words` as they end a sentence. */
+  judge?: { heading: string; brief: (result: Result) => string; words: (result: Result) => string }
 }
 
 /**
  * Numbers over the entries of a notebook, in the order of the file; only entries in which one of them is known have a
  * place, so that a few readings in a long season stand beside one another. `unit` and `digits` are the format's own.
  */
-export function overEntries({ entries }: Notebook, followed: readonly Followed[], { unit, digits, label }: ChartAxis, units: DisplayUnits): {
+export function overEntries({ entries }: Notebook, followed: readonly Followed[], { unit, digits, label, span }: ChartAxis, units: DisplayUnits): {
   x: ChartAxis
   y: ChartAxis
   series: ChartSeries[]
@@ -36,10 +36,10 @@ export function overEntries({ entries }: Notebook, followed: readonly Followed[]
       ...(own.some(({ u }) => u !== undefined) ? { u: own.map(({ u }) => u ?? null) } : {}),
     }
   }).filter(({ x }) => x.length > 0)
-  const cells = ({ judge }: Followed, result: Result | undefined) => [result ? print(result) : '', ...(judge ? [result ? judge.words(result) : ''] : [])]
+  const cells = ({ judge }: Followed, result: Result | undefined) => [result ? print(result) : '', ...(judge ? [result ? judge.brief(result) : ''] : [])]
   return {
     x: { label: 'Entry', unit: '', digits: 0, names: known.map(({ entry }) => entry.key) },
-    y: { label, unit: shown, digits: toShown({ value: 0 }, unit, digits, units).digits },
+    y: { label, unit: shown, digits: toShown({ value: 0 }, unit, digits, units).digits, ...(span === undefined ? {} : { span: toShown({ value: span }, unit, digits, units).value }) },
     series,
     table: {
       columns: ['Entry', ...followed.flatMap(({ label: name, judge }) => [headed(name, shown), ...(judge ? [judge.heading] : [])])],

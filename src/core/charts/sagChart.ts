@@ -22,7 +22,7 @@ export function sagChart(end: End): Chart {
         const target = found(targets[place]!)
         return {
           key: load, label, row: `${end}.${row}`, of: (entry) => sagOf(notebook, entry, end, load),
-          ...(target ? { judge: { heading: `Against ${windowWords(target, units)}`, words: (result) => judgement(result, target, units) } } : {}),
+          ...(target ? { judge: { heading: `Against ${windowWords(target, units)}`, brief: (result) => judgement(result, target, units), words: (result) => judgement(result, target, units, ' its window') } } : {}),
         }
       })
       const drawn = overEntries(notebook, followed, { label: 'Sag', unit: 'mm', digits: 1 }, units)
@@ -39,11 +39,11 @@ export function sagChart(end: End): Chart {
 const windowWords = ({ lowMm, highMm }: SagTarget, units: DisplayUnits): string =>
   `${printShown({ value: lowMm }, 'mm', 1, units)} to ${printShown({ value: highMm }, 'mm', 1, units)} ${shownUnit('mm', units)}`
 
-/** 'in its window', '3 mm above its window', and whether the uncertainty leaves that open. */
-function judgement(result: Result, target: SagTarget, units: DisplayUnits): string {
+/** 'in its window', '3 mm above its window', or without naming the window; each with 'perhaps' where twice the uncertainty would allow otherwise. */
+function judgement(result: Result, target: SagTarget, units: DisplayUnits, window = ''): string {
   const { where, byMm, sure } = judgeSag(result, target)
-  const words = where === 'within' ? 'in its window' : `${sayIn(units)(byMm, 'mm')} ${where} its window`
-  return sure === false ? `${words}, within the uncertainty` : words
+  const words = where === 'within' ? (window === '' ? 'within' : `in${window}`) : `${sayIn(units)(byMm, 'mm')} ${where}${window}`
+  return sure === false ? `${words}, perhaps` : words
 }
 
 /** The windows of the sags that are drawn: one for a load case nobody measured would only be in the way. */

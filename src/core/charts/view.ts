@@ -24,6 +24,8 @@ export interface ChartAxis {
   unit: string
   /** Digits behind the point that say something. */
   digits: number
+  /** At least so much is shown, so that a hair’s breadth does not look like a cliff. */
+  span?: number
   /** Where the places along the axis have names rather than numbers: that of 0, of 1 and so on. */
   names?: string[]
 }

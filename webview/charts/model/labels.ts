@@ -26,6 +26,37 @@ export function spreadLabels(wanted: readonly Wanted[], room: number): number[] 
   return tops
 }
 
+export interface Box {
+  left: number
+  top: number
+  width: number
+  height: number
+}
+
+/**
+ * Which of several places for a label fewest lines run through; the first among equals. Lines are points on the page in
+ * their order, and are looked at every few px.
+ */
+export function clearestBox(boxes: readonly Box[], lines: readonly (readonly (readonly [x: number, y: number])[])[]): Box | undefined {
+  const crossed = boxes.map((box) => lines.reduce((sum, points) => sum + pointsWithin(box, points), 0))
+  return boxes[crossed.indexOf(Math.min(...crossed))]
+}
+
+const lookPx = 4
+
+function pointsWithin({ left, top, width, height }: Box, points: readonly (readonly [x: number, y: number])[]): number {
+  let within = 0
+  points.forEach(([x, y], at) => {
+    const [fromX, fromY] = points[at - 1] ?? [x, y]
+    const steps = Math.min(500, Math.max(1, Math.ceil(Math.hypot(x - fromX, y - fromY) / lookPx)))
+    for (let step = 1; step <= steps; step++) {
+      const [px, py] = [fromX + ((x - fromX) * step) / steps, fromY + ((y - fromY) * step) / steps]
+      if (px >= left && px <= left + width && py >= top && py <= top + height) within++
+    }
+  })
+  return within
+}
+
 /** Which of so many named places get their name when each may take `widest` px of `room`: every one, or every so-manieth. */
 export function namedPlaces(from: number, to: number, count: number, room: number, widest: number): number[] {
   const first = Math.max(0, Math.ceil(from))

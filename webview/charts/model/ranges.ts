@@ -12,13 +12,13 @@ export function rangeOfX({ x, series }: ChartView): Range {
 }
 
 /** All of y: points with their whiskers, windows, and zero under bars; a little room around. */
-export function rangeOfY({ series, bands }: ChartView): Range {
+export function rangeOfY({ y: axis, series, bands }: ChartView): Range {
   const ends = series.flatMap(({ y, u, form }) => [
     ...(form === 'bars' ? [0] : []),
     ...extent(y.flatMap((value, at) => (value === null ? [] : [value - (u?.[at] ?? 0), value + (u?.[at] ?? 0)]))),
   ])
   const [low, high] = extent([...ends, ...bands.flatMap(({ from, to }) => [from, to])])
-  const room = (high - low || Math.abs(high) || 1) * 0.08
+  const room = Math.max((high - low || Math.abs(high) || 1) * 0.08, ((axis.span ?? 0) - (high - low)) / 2)
   const bars = series.some(({ form }) => form === 'bars')
   return [bars && low === 0 ? 0 : low - room, high + room]
 }

@@ -151,6 +151,7 @@ export class ChartFigure {
     if (!view) return
     const isHeld = document.activeElement === this.#walk
     const shown = this.#pointed ?? (isHeld ? this.#spot : undefined)
+    this.#readout.hidden = view.series.length === 0
     this.#readout.textContent = shown ? pointWords(view, shown) : view.series.length > 0 ? view.about : ''
     this.#plot.mark(shown, isHeld && !this.#pointed)
     if (!this.#spot) return

@@ -5,20 +5,18 @@ import type { PointSpot } from '../model/walkPoints'
 import { make, makeSvg } from './make'
 import { dashOf, inkCount, isHollow, markPath } from './manners'
 
-/** What stands over the drawing as elements: the name at the end of each line, those of the windows, and the current point. */
+/** What stands over the drawing as elements: the name at the end of each line, and the current point. */
 export class Overlay {
   readonly element = make('div', 'chart-overlay')
   readonly #here = make('div', 'chart-here')
   readonly #ring = make('div', 'chart-ring')
-  #labels: { element: HTMLElement; series: number }[] = []
-  #bands: { element: HTMLElement; to: number }[] = []
+  readonly #labels: { element: HTMLElement; series: number }[]
 
   constructor(readonly view: ChartView, gutter: number) {
     this.#labels = view.series.map(({ label }, series) => ({ series, element: make('div', 'chart-label', { title: label }, sample(series), make('span', '', {}, label)) }))
-    this.#bands = view.bands.map(({ label, to }) => ({ to, element: make('div', 'chart-band', {}, label) }))
     const names = make('div', 'chart-labels', {}, ...this.#labels.map(({ element }) => element))
     names.style.width = `${gutter - 6}px`
-    this.element.append(this.#here, ...this.#bands.map(({ element }) => element), this.#ring, names)
+    this.element.append(this.#here, this.#ring, names)
     this.mark(undefined)
   }
 
@@ -26,7 +24,6 @@ export class Overlay {
     const { clientHeight: height } = plot.over
     const wanted = this.#labels.map(({ element, series }) => ({ middle: this.#endOf(plot, series), height: element.offsetHeight }))
     spreadLabels(wanted, height).forEach((top, at) => { this.#labels[at]!.element.style.top = `${top}px` })
-    for (const { element, to } of this.#bands) element.style.top = `${Math.max(0, plot.valToPos(to, 'y')) + 2}px`
   }
 
   /** Shows where one stands. */

@@ -1,5 +1,6 @@
 import type uPlot from 'uplot'
-import type { ChartBand, ChartSeries, ChartView } from '../../../src/core/charts/view'
+import type { ChartSeries, ChartView } from '../../../src/core/charts/view'
+import { clearestBox } from '../model/labels'
 import type { Inks } from './inks'
 import { isHollow, markPath } from './manners'
 
@@ -8,8 +9,8 @@ const markSpace = 56
 const hatchSpace = 7
 
 /** The windows, beneath everything else: every other one hatched, with their edges drawn. */
-export function paintBands(plot: uPlot, bands: readonly ChartBand[], inks: Inks): void {
-  bands.forEach(({ from, to }, at) => {
+export function paintBands(plot: uPlot, { bands, series }: ChartView, inks: Inks): void {
+  bands.forEach(({ from, to, label }, at) => {
     const { ctx } = plot
     const { left, width } = plot.bbox
     const [top, bottom] = [plot.valToPos(to, 'y', true), plot.valToPos(from, 'y', true)]
@@ -26,7 +27,38 @@ export function paintBands(plot: uPlot, bands: readonly ChartBand[], inks: Inks)
       ctx.globalAlpha = 0.7
       ctx.lineWidth = 2 * ratio()
       for (const y of [top, bottom]) line(ctx, [[left, y], [left + width, y]])
+      ctx.globalAlpha = 1
+      paintName(plot, { label, top, bottom }, series, inks)
     })
+  })
+}
+
+/** The name of a window in the corner of it that fewest lines run through, and beneath them. */
+function paintName(plot: uPlot, { label, top, bottom }: { label: string; top: number; bottom: number }, series: readonly ChartSeries[], inks: Inks): void {
+  const { ctx, bbox } = plot
+  const [space, size] = [5 * ratio(), inks.fontSize * ratio()]
+  ctx.font = scaled(inks.font)
+  const [width, height] = [ctx.measureText(label).width + 2 * space, size + space]
+  const [edgeTop, edgeBottom] = [Math.max(top, bbox.top) + ratio(), Math.max(Math.min(bottom, bbox.top + bbox.height) - height - ratio(), Math.max(top, bbox.top))]
+  const boxes = [bbox.left + ratio(), bbox.left + bbox.width - width - ratio()].flatMap((left) => [edgeTop, edgeBottom].map((y) => ({ left, top: y, width, height })))
+  const box = clearestBox(boxes, series.map((own) => onCanvas(plot, own)))!
+  ctx.fillStyle = inks.ground
+  ctx.globalAlpha = 0.8
+  ctx.fillRect(box.left, box.top, box.width, box.height)
+  ctx.globalAlpha = 1
+  ctx.fillStyle = inks.text
+  ctx.textAlign = 'left'
+  ctx.textBaseline = 'middle'
+  ctx.fillText(label, box.left + space, box.top + box.height / 2)
+}
+
+/** A font of CSS px as one of the canvas's. */
+export const scaled = (font: string): string => font.replace(/^[\d.]+/, (size) => String(Number(size) * ratio()))
+
+function onCanvas(plot: uPlot, { x, y }: ChartSeries): [number, number][] {
+  return x.flatMap((place, at): [number, number][] => {
+    const value = y[at]
+    return value === null || value === undefined ? [] : [[plot.valToPos(place, 'x', true), plot.valToPos(value, 'y', true)]]
   })
 }
 
@@ -82,17 +114,9 @@ function paintMarks(plot: uPlot, { x, y }: ChartSeries, { index, everyPoint }: {
 }
 
 /** The path of points in their own order, for lines whose x does not rise. */
-export function pathInOrder(plot: uPlot, { x, y }: ChartSeries): Path2D {
+export function pathInOrder(plot: uPlot, series: ChartSeries): Path2D {
   const path = new Path2D()
-  let begun = false
-  x.forEach((place, at) => {
-    const value = y[at]
-    if (value === null || value === undefined) return
-    const [px, py] = [plot.valToPos(place, 'x', true), plot.valToPos(value, 'y', true)]
-    if (begun) path.lineTo(px, py)
-    else path.moveTo(px, py)
-    begun = true
-  })
+  for (const [x, y] of onCanvas(plot, series)) path.lineTo(x, y)
   return path
 }
 

@@ -1,3 +1,4 @@
+import './soundLanguage'
 import uPlot from 'uplot'
 import 'uplot/dist/uPlot.min.css'
 import type { ChartSeries, ChartView } from '../../../src/core/charts/view'
@@ -13,6 +14,8 @@ import { paintBands, paintPoints, pathInOrder } from './paint'
 /** How near the pointer must come to a point, CSS px. */
 const reach = 28
 const longestName = 16
+/** About what the axis on the left takes, CSS px, before it is drawn. */
+const leftAxis = 46
 
 export interface PlotPorts {
   /** The pointer is at a point, or at none. */
@@ -96,9 +99,7 @@ export class Plot {
     const plot = new uPlot(this.#options({ view, overlay, width, height, gutter }), dataOf(view), this.element)
     this.#drawn = { plot, overlay, width, height }
     plot.over.append(overlay.element)
-    overlay.place(plot)
     this.#listen(plot)
-    this.#placeMark()
   }
 
   #options({ view, overlay, width, height, gutter }: { view: ChartView; overlay: Overlay; width: number; height: number; gutter: number }): uPlot.Options {
@@ -106,11 +107,15 @@ export class Plot {
     const rangeX = (): [number, number] => [...(this.#zoom ?? rangeOfX(view))]
     return {
       width, height, padding: [8, gutter, 0, 0], legend: { show: false }, scales: { x: { time: false, range: rangeX }, y: { range: () => [...rangeOfY(view)] } },
-      axes: axesOf(view, inks), series: [{}, ...view.series.map((series, index) => lineOf(series, { index, inks }))],
+      axes: axesOf(view, inks, width - gutter - leftAxis), series: [{}, ...view.series.map((series, index) => lineOf(series, { index, inks }))],
       cursor: { x: false, y: false, points: { show: false }, drag: { x: true, y: false, setScale: false, dist: 6 }, bind: { dblclick: () => null } },
       hooks: {
-        drawClear: [(plot) => paintBands(plot, view.bands, inks)], draw: [(plot) => paintPoints(plot, view, inks)],
-        setScale: [(plot) => this.#drawn?.plot === plot && (overlay.place(plot), this.#placeMark())],
+        drawClear: [(plot) => paintBands(plot, view, inks)], draw: [(plot) => {
+          paintPoints(plot, view, inks)
+          // The first drawing comes after the constructor, and only then is it known where everything is.
+          overlay.place(plot)
+          this.#placeMark()
+        }],
         setSelect: [(plot) => this.#select(plot)],
       },
     }
@@ -171,7 +176,7 @@ function lineOf(series: ChartSeries, { index, inks }: { index: number; inks: Ink
 
 const withAlpha = (ink: string): string => (ink.startsWith('rgb(') ? ink.replace('rgb(', 'rgba(').replace(')', ', 0.18)') : ink.replace(')', ' / 0.18)'))
 
-function axesOf({ x, y }: ChartView, { text, line, font, fontSize }: Inks): uPlot.Axis[] {
+function axesOf({ x, y }: ChartView, { text, line, font, fontSize }: Inks, room: number): uPlot.Axis[] {
   const shared: uPlot.Axis = { stroke: text, font, labelFont: font, grid: { stroke: line, width: 1 }, ticks: { stroke: line, width: 1, size: 4 }, gap: 4, labelGap: 0, labelSize: fontSize + 6 }
   const label = ({ label: words, unit }: ChartView['x']) => (unit === '' ? words : `${words}, ${unit}`)
   const numbers = (_: uPlot, splits: number[]) => splits.map((value) => String(Number(value.toPrecision(9))).replace('-', '−'))
@@ -181,7 +186,7 @@ function axesOf({ x, y }: ChartView, { text, line, font, fontSize }: Inks): uPlo
   }
   const short = (x.names ?? []).map((name) => (name.length > longestName ? `${name.slice(0, longestName - 1)}…` : name))
   const named: Partial<uPlot.Axis> = {
-    splits: (plot, _, from, to) => namedPlaces(from, to, short.length, plot.over.clientWidth || plot.width, widest(plot, short) + 14),
+    splits: (plot, _, from, to) => namedPlaces(from, to, short.length, room, widest(plot, short) + 14),
     values: (_, splits) => splits.map((at) => short[at] ?? ''), grid: { show: false }, size: fontSize + 14,
   }
   return [

@@ -13,7 +13,6 @@ export class ChartsPanel {
   readonly element = make('section', 'charts')
   readonly #splitter: Splitter
   readonly #tabs = make('div', 'charts-tabs', { role: 'tablist' })
-  readonly #of = make('span', 'charts-of')
   readonly #asTable = make('button', 'charts-toggle', { type: 'button' })
   readonly #close = createButton('×', 'quiet', () => this.#leave(true))
   readonly #body = make('div', 'charts-body', { role: 'tabpanel', id: 'charts-body' })
@@ -29,7 +28,7 @@ export class ChartsPanel {
     this.#asTable.addEventListener('click', () => charts.showTable(!charts.asTable))
     this.#tabs.addEventListener('keydown', (event) => this.#tabKey(event))
     this.element.addEventListener('keydown', (event) => event.key === 'Escape' && this.#escape(event))
-    const head = make('div', 'charts-head', {}, this.#tabs, this.#of, this.#asTable, this.#close.element)
+    const head = make('div', 'charts-head', {}, this.#tabs, this.#asTable, this.#close.element)
     this.element.append(this.#splitter.element, head, this.#failed, this.#body)
     this.element.hidden = true
   }
@@ -59,7 +58,6 @@ export class ChartsPanel {
     this.#splitter.draw(say('charts.height'))
     this.#asTable.textContent = say('charts.asTable')
     setAttribute(this.#asTable, 'aria-pressed', String(charts.asTable))
-    this.#of.textContent = charts.given?.ofEntry === undefined ? '' : say('charts.ofEntry', charts.given.ofEntry)
     this.#drawTabs(charts.given?.groups ?? [])
   }
 

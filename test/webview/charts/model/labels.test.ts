@@ -1,6 +1,6 @@
 import assert from 'node:assert/strict'
 import fc from 'fast-check'
-import { namedPlaces, spreadLabels } from '../../../../webview/charts/model/labels'
+import { clearestBox, namedPlaces, spreadLabels } from '../../../../webview/charts/model/labels'
 
 describe('labels at the ends of lines', () => {
   it('stand at their lines where there is room', () => {
@@ -34,5 +34,18 @@ describe('names along an axis', () => {
       assert.equal(places[0], 0)
       places.slice(1).forEach((place, before) => assert.ok((place - places[before]!) * (room / count) >= widest - 1e-9))
     }))
+  })
+})
+
+describe('a label in the picture', () => {
+  const box = (left: number, top: number) => ({ left, top, width: 50, height: 10 })
+  it('stands where no line runs through it, not even between two far points', () => {
+    const boxes = [box(0, 0), box(100, 0), box(0, 90)]
+    assert.deepEqual(clearestBox(boxes, [[[10, 100], [10, 0], [300, 0]]]), boxes[2])
+    assert.deepEqual(clearestBox(boxes, [[[0, 5], [60, 5]], [[0, 95], [60, 95]]]), boxes[1])
+  })
+  it('stands in the first place where it makes no difference', () => {
+    assert.deepEqual(clearestBox([box(0, 0), box(100, 0)], []), box(0, 0))
+    assert.equal(clearestBox([], []), undefined)
   })
 })

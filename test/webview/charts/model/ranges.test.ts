@@ -26,6 +26,11 @@ describe('the ranges of a chart', () => {
       for (const [from, to] of [rangeOfX(chart([line('a', points)])), rangeOfY(chart([line('a', points)]))]) assert.ok(to > from, JSON.stringify(points))
     }
   })
+  it('show no less than the axis asks for, around what there is', () => {
+    assert.deepEqual(rangeOfY(chart([line('a', [[0, 10], [1, 11]])], { y: { label: '', unit: '', digits: 0, span: 5 } })), [8, 13])
+    const [low, high] = rangeOfY(chart([line('a', [[0, 10], [1, 30]])], { y: { label: '', unit: '', digits: 0, span: 5 } }))
+    assert.ok(low > 7 && low < 10 && high > 30 && high < 33)
+  })
   it('stay within all there is and keep their length, however they are zoomed and moved', () => {
     const number = fc.double({ min: -1e4, max: 1e4, noNaN: true })
     fc.assert(fc.property(fc.array(fc.record({ by: fc.double({ min: 0.1, max: 10, noNaN: true }), at: number }), { maxLength: 8 }), (moves) => {
