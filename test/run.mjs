@@ -1,8 +1,8 @@
 // The one test command. Installs what is missing, checks types, lint and imports, runs the unit tests, builds, and runs the
-// tests in a real editor. Nothing stops at the first failure; the last line is the sum of all.
+// tests of the grid's page in a browser and all others in a real editor. Nothing stops at the first failure; the last line is the sum of all.
 //   npm test                    everything
 //   npm test -- --unit          everything but the editor
-//   npm test -- --editor        the build and the editor alone
+//   npm test -- --editor        the build, the page and the editor alone
 //   npm test -- --grep TEXT     only the tests whose title contains TEXT, without the checks
 import { existsSync, mkdirSync, readFileSync, rmSync } from 'node:fs'
 import { join } from 'node:path'
@@ -56,6 +56,12 @@ async function runSteps() {
     ])
   }
   const built = checks || editor ? await counted('build', () => check('build', ['build.mjs'])) : false
+  if (editor && built) {
+    await suite('page tests', 300, results => [
+      'node_modules/mocha/bin/mocha.js', '--no-config', '--node-option', 'import=tsx', ...grep(), '--forbid-only', '--timeout', '30000',
+      '--reporter', 'test/workbench/sums.cjs', '--reporter-option', `file=${results}`, 'test/webview-browser/*.spec.ts',
+    ])
+  }
   if (editor && built) await suite('editor tests', 600, results => ['test/workbench/suite.mjs', ...grep(), '--results', results])
   else if (editor) fail('editor tests (not run, for want of a build)')
 }

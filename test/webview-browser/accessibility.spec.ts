@@ -10,11 +10,11 @@ const axe = readFileSync(createRequire(import.meta.url).resolve('axe-core/axe.mi
 const states: Record<string, (grid: OpenGrid) => Promise<unknown>> = {
   'at rest': async () => undefined,
   'with findings open': async (grid) => {
-    await grid.page.click('.counts')
+    await grid.page.getByRole('button', { name: 'Findings' }).click()
     await grid.press('F8')
   },
   'with the list of findings focused': async (grid) => {
-    await grid.page.click('.counts')
+    await grid.page.getByRole('button', { name: 'Findings' }).click()
     await grid.page.focus('.findings-list')
   },
   'with a finding in the current cell': (grid) => grid.go({ row: 'fork_rebound.right', column: 'run-8' }),

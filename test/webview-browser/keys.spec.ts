@@ -163,6 +163,7 @@ describe('the grid by keyboard', () => {
     await grid().type('detent feels worn')
     await grid().press('Control+Enter')
     assert.deepEqual(await grid().gesturesWhen(1), [{ kind: 'annotate', ...newest('shock_rebound'), text: 'detent feels worn' }])
+    await grid().settle()
     assert.match((await grid().currentMore())!, /Remark: detent feels worn/)
   })
 })

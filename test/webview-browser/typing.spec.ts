@@ -69,7 +69,7 @@ describe('what is typed', () => {
   it('is committed when the focus goes elsewhere', async () => {
     await grid().go(place)
     await grid().type('4')
-    await grid().page.focus('.counts')
+    await grid().page.getByRole('button', { name: 'Findings' }).focus()
     assert.deepEqual(await grid().gesturesWhen(1), [{ kind: 'setCell', ...place, text: '4' }])
   })
 

@@ -45,7 +45,7 @@ describe('the grid by pointer and over time', () => {
     await page.goto(`${page.url().split('?')[0]}?entries=60`)
     await page.waitForSelector('#app:not(.is-loading)')
     await grid().go({ row: 'felt', column: 'run-20' })
-    await page.click('.counts')
+    await page.getByRole('button', { name: 'Findings' }).click()
     await page.waitForTimeout(200)
     const before = await page.evaluate(() => [document.querySelector('.scroller')!.scrollLeft, document.querySelector('.scroller')!.scrollTop])
     await page.reload()
@@ -73,7 +73,7 @@ describe('the grid by pointer and over time', () => {
 
   it('lists findings, worst first, and goes to the cell of one', async () => {
     const { page } = grid()
-    await page.click('.counts')
+    await page.getByRole('button', { name: 'Findings' }).click()
     assert.match((await page.textContent('.finding-line'))!, /^The fork stands.*Height, run-8$/)
     await page.focus('.findings-list')
     await grid().press('ArrowDown', 'Enter')
@@ -173,7 +173,7 @@ describe('the size of the page', () => {
   it('may be narrow, or zoomed in, without anything being out of reach', async () => {
     for (const [width, height] of [[800, 600], [640, 400]] as const) {
       const grid = await OpenGrid.open({ width, height })
-      await grid.page.click('.counts')
+      await grid.page.getByRole('button', { name: 'Findings' }).click()
       const outside = await grid.page.evaluate(() => ({
         wide: document.documentElement.scrollWidth > innerWidth,
         buttons: [...document.querySelectorAll('.actions > *')].filter((button) => button.getBoundingClientRect().right > innerWidth).length,
