@@ -98,7 +98,8 @@ export class App {
       case 'view': return this.#drawAll()
       case 'cells': {
         const { touched } = change
-        if (touched.frame) this.#body.repaint()
+        if (touched.lanes) this.#body.show(undefined)
+        else if (touched.frame) this.#body.repaint()
         else this.#body.repaintSome(touched.cells, touched.columns)
         return this.#drawAround()
       }

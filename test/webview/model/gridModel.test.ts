@@ -20,7 +20,7 @@ describe('the model of the grid', () => {
   it('takes a patch and tells what it touched', () => {
     const model = shown()
     const touched = model.apply({ ...frame, columns: [], cells: [[1, 1, { state: 'set', text: '4 out' }]] })
-    assert.deepEqual(touched, { cells: [{ row: 1, column: 1 }], columns: [], findings: false, frame: false })
+    assert.deepEqual(touched, { cells: [{ row: 1, column: 1 }], columns: [], findings: false, lanes: false, frame: false })
     assert.equal(model.cell({ row: 1, column: 1 })?.text, '4 out')
   })
   it('follows an entry that was renamed', () => {

@@ -1,6 +1,7 @@
 import type { Cell, Column, GridFinding, Row } from '../../../src/core/grid/view'
 import { say } from '../strings'
 import type { GridModel } from './gridModel'
+import { parentOf } from './lanes'
 import type { Pending } from './pending'
 import { HEADER, LABELS, type Spot } from './spot'
 
@@ -40,7 +41,7 @@ export function spokenMore(model: GridModel, spot: Spot, pending: Pending | unde
     parts.push(stateName(cell), pending && pendingName(pending))
     parts.push(cell.about, cell.remark && say('cell.remark', cell.remark))
   }
-  if (row === HEADER) parts.push(...headerMore(model.column(column)))
+  if (row === HEADER) parts.push(...headerMore(model.column(column)), ...historyMore(model, column))
   if (column === LABELS) parts.push(model.row(row)?.about)
   parts.push(...model.findingsAt(spot).map(findingName))
   return parts.filter(Boolean).join('. ')
@@ -50,14 +51,31 @@ export function findingName({ severity, message }: Pick<GridFinding, 'severity' 
   return `${say(`severity.${severity}`)}: ${message}`
 }
 
-/** The facts under an entry's id: its date, where it comes from, what it is. */
+/** The facts under an entry's id: its date and what it is. */
 export function headerMore(column: Column | undefined): string[] {
   if (!column) return []
   return [
     column.date,
     column.asFound ? say('entry.asFound') : '',
     column.baseline ? say('entry.baseline') : '',
-    column.from ? say('entry.from', column.from) : '',
+  ].filter(Boolean)
+}
+
+/**
+ * Where an entry comes from and what comes from it. Where the history branches this is said of every entry; else only
+ * what is written.
+ */
+export function historyMore(model: GridModel, at: number): string[] {
+  const { columns } = model.view
+  const column = columns[at]
+  if (!column) return []
+  const parent = column.from ?? parentOf(columns, at)
+  const heirs = column.branch?.heirs ?? []
+  const goesOnAlone = heirs.length === 1 && heirs[0] === columns[at + 1]?.key
+  return [
+    parent ? say('entry.from', parent) : '',
+    heirs.length > 0 && !goesOnAlone ? say('entry.heirs', heirs.join(', ')) : '',
+    model.lanes?.marks[at]?.left ? say('entry.left') : '',
   ].filter(Boolean)
 }
 

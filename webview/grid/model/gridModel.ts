@@ -1,5 +1,6 @@
 import type { Cell, Column, GridFinding, GridPlace, GridView, Row } from '../../../src/core/grid/view'
 import type { GridPatch } from '../../../src/protocol'
+import { lanesOf } from './lanes'
 import { HEADER, isCell, LABELS, type Ground, type Spot } from './spot'
 
 const nothing: GridView = { title: '', state: 'ready', columns: [], rows: [], cells: [], findings: [], cautions: [] }
@@ -9,6 +10,8 @@ export interface Touched {
   cells: Spot[]
   columns: number[]
   findings: boolean
+  /** How the history branches. */
+  lanes: boolean
   /** Title, state, trouble. */
   frame: boolean
 }
@@ -17,6 +20,8 @@ export interface Touched {
 export class GridModel {
   view: GridView = nothing
   ground: Ground = { rows: [], columns: 0 }
+  /** The drawing of the history; absent where it does not branch. */
+  lanes: ReturnType<typeof lanesOf>
   #rows = new Map<string, number>()
   #columns = new Map<string, number>()
   #findings = new Map<number, GridFinding>()
@@ -26,6 +31,7 @@ export class GridModel {
     this.ground = { rows: view.rows, columns: view.columns.length }
     this.#rows = new Map(view.rows.map((row, index) => [row.key, index]))
     this.#columns = new Map(view.columns.map((column, index) => [column.key, index]))
+    this.lanes = lanesOf(view.columns)
     this.#takeFindings(view.findings)
   }
 
@@ -42,6 +48,9 @@ export class GridModel {
       view.columns[index] = column
       this.#columns.set(column.key, index)
     }
+    const drawn = patch.columns.length > 0 ? lanesOf(view.columns) : this.lanes
+    const lanes = drawn !== this.lanes && JSON.stringify(drawn) !== JSON.stringify(this.lanes)
+    this.lanes = drawn
     for (const [row, column, cell] of patch.cells) view.cells[row]![column] = cell
     if (patch.findings) {
       view.findings = patch.findings
@@ -51,7 +60,7 @@ export class GridModel {
       cells: patch.cells.map(([row, column]) => ({ row, column })),
       columns: patch.columns.map(([index]) => index),
       findings: patch.findings !== undefined,
-      frame,
+      lanes, frame,
     }
   }
 

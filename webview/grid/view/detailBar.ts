@@ -1,7 +1,7 @@
 import { createButton } from '../../controls'
 import type { GridFinding } from '../../../src/core/grid/view'
 import { say } from '../strings'
-import { headerMore, spotName, withUnit } from '../model/describe'
+import { headerMore, historyMore, spotName, withUnit } from '../model/describe'
 import type { Session } from '../model/session'
 import { HEADER, LABELS } from '../model/spot'
 import { make, setAttribute } from './dom'
@@ -58,7 +58,7 @@ function factsOf({ model, active, pending, activePlace }: Session): Facts {
   const place = [spotName(model, active)]
   const column = model.column(active.column)
   const row = model.row(active.row)
-  if (active.row === HEADER && column) return { place, text: column.reason, more: [headerMore(column).join(' · ')] }
+  if (active.row === HEADER && column) return { place, text: column.reason, more: [[...headerMore(column), ...historyMore(model, active.column)].join(' · ')] }
   if (active.column === LABELS || !row) return { place, text: row?.about ?? '', more: [] }
   const cell = model.cell(active)
   const typed = pending.at(activePlace)

@@ -42,7 +42,7 @@ export class GridBody {
   #view: GridView | undefined
   /** The selection as it is drawn. */
   #selection = only({ row: HEADER, column: LABELS })
-  #layout: Layout = { rows: new Axis([]), columns: new Axis([]), labels: 0 }
+  #layout: Layout = { rows: new Axis([]), columns: new Axis([]), labels: 0, header: headerHeight(0) }
   /** What the rows had for room when they were last laid out. */
   #height = 0
   #width = 0
@@ -116,15 +116,15 @@ export class GridBody {
     return {
       left: column === LABELS ? this.scroller.scrollLeft : this.#layout.labels + this.#layout.columns.offset(column),
       width: column === LABELS ? this.#layout.labels : this.#layout.columns.size(column),
-      top: row === HEADER ? this.scroller.scrollTop : headerHeight + this.#layout.rows.offset(row),
-      height: row === HEADER ? headerHeight : this.#layout.rows.size(row),
+      top: row === HEADER ? this.scroller.scrollTop : this.#layout.header + this.#layout.rows.offset(row),
+      height: row === HEADER ? this.#layout.header : this.#layout.rows.size(row),
     }
   }
 
   /** What of the content is in sight, without the pinned header and labels. */
   sight(): Box {
     const { scrollLeft, scrollTop } = this.scroller
-    return { left: scrollLeft + this.#layout.labels, top: scrollTop + headerHeight, ...this.#room() }
+    return { left: scrollLeft + this.#layout.labels, top: scrollTop + this.#layout.header, ...this.#room() }
   }
 
   /** The same as a rectangle on the page. */
@@ -141,7 +141,7 @@ export class GridBody {
     const y = clientY - top
     return {
       column: x < this.#layout.labels ? LABELS : this.#layout.columns.at(x - this.#layout.labels + this.scroller.scrollLeft),
-      row: y < headerHeight ? HEADER : this.#layout.rows.at(y - headerHeight + this.scroller.scrollTop),
+      row: y < this.#layout.header ? HEADER : this.#layout.rows.at(y - this.#layout.header + this.scroller.scrollTop),
     }
   }
 
@@ -184,9 +184,12 @@ export class GridBody {
   #layOut(): void {
     this.#layout.labels = labelWidth(this.scroller.clientWidth)
     this.scroller.classList.toggle('has-narrow-labels', this.#layout.labels < 240)
+    this.#layout.header = headerHeight(this.session.model.lanes?.count ?? 0)
     this.#content.style.width = `${this.#layout.labels + this.#layout.columns.total}px`
-    this.#content.style.height = `${headerHeight + this.#layout.rows.total}px`
+    this.#content.style.height = `${this.#layout.header + this.#layout.rows.total}px`
     this.scroller.style.setProperty('--labels', `${this.#layout.labels}px`)
+    this.scroller.classList.toggle('has-lanes', this.session.model.lanes !== undefined)
+    this.scroller.style.setProperty('--header', `${this.#layout.header}px`)
     const { width, height } = this.#room()
     this.#height = height
     this.#width = width
@@ -197,7 +200,7 @@ export class GridBody {
   #room(): { width: number; height: number } {
     return {
       width: Math.max(0, this.scroller.clientWidth - this.#layout.labels),
-      height: Math.max(0, this.scroller.clientHeight - headerHeight),
+      height: Math.max(0, this.scroller.clientHeight - this.#layout.header),
     }
   }
 

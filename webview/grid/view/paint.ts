@@ -1,8 +1,10 @@
 import { say } from '../strings'
-import { findingName, headerMore, spokenMore, spokenName } from '../model/describe'
+import { findingName, headerMore, historyMore, spokenMore, spokenName } from '../model/describe'
 import { blockOf, inBlock, isRange, type Block } from '../model/selection'
 import type { Session } from '../model/session'
 import { HEADER, LABELS, type Spot } from '../model/spot'
+import type { HeaderSlot } from './headerSlot'
+import { widthOf } from './sizes'
 import type { Slot, WordsSlot } from './slots'
 
 /** What of the session every cell's look depends on; worked out once a drawing. */
@@ -41,17 +43,21 @@ export function paintCell(slot: Slot, row: number, column: number, look: Look): 
   speak(slot, { row, column }, look)
 }
 
-export function paintHeader(slot: WordsSlot, column: number, look: Look): void {
+export function paintHeader(slot: HeaderSlot, column: number, look: Look): void {
   const { model } = look.session
   const facts = model.column(column)!
   const findings = model.findingsOf(facts.findings)
   const worst = findings[0]?.severity
-  slot.write(facts.id, headerMore(facts).join(' · '))
+  const from = facts.from ? say('entry.from', facts.from) : ''
+  const more = headerMore(facts)
+  // Where the history branches, what an entry comes from has a line of its own.
+  slot.write(facts.id, [...more, ...(model.lanes ? [] : [from])].filter(Boolean).join(' · '), model.lanes ? from : '')
+  slot.draw(model.lanes?.marks[column], widthOf(facts), model.lanes?.count ?? 0)
   slot.className = ['cell', 'header-cell', worst && `mark-${worst}`, column === look.active.column && 'is-lit', ...selectionClasses(HEADER, column, look)]
     .filter(Boolean).join(' ')
   slot.set('aria-colindex', String(column + 2))
   slot.set('aria-selected', inBlock(look.block, HEADER, column) ? 'true' : 'false')
-  slot.set('title', [headerMore(facts).join(' · '), facts.reason, ...findings.map(findingName)].filter(Boolean).join('\n'))
+  slot.set('title', [[...more, ...historyMore(model, column)].join(' · '), facts.reason, ...findings.map(findingName)].filter(Boolean).join('\n'))
   speak(slot, { row: HEADER, column }, look)
 }
 

@@ -5,8 +5,8 @@ import type { Session } from '../model/session'
 import { HEADER, LABELS, type Spot } from '../model/spot'
 import { make } from './dom'
 import { lookOf, paintCell, paintHeader, paintLabel, type Look } from './paint'
-import { headerHeight } from './sizes'
-import { RowSlot, Slot, WordsSlot } from './slots'
+import { HeaderSlot } from './headerSlot'
+import { RowSlot, Slot } from './slots'
 
 /** The index of a row slot whose place on the page is yet to be set. */
 const unplaced = -2
@@ -17,6 +17,8 @@ export interface Layout {
   columns: Axis
   /** Width of the label column, px. */
   labels: number
+  /** Height of the header row, px. */
+  header: number
 }
 
 interface Drawing {
@@ -31,7 +33,7 @@ interface Drawing {
  * moves and rewrites one row or one column of slots, and the number of elements depends on the page alone.
  */
 export class Pool {
-  readonly #header = new RowSlot<WordsSlot>('columnheader', () => new WordsSlot('columnheader', ['header-id', 'header-more']))
+  readonly #header = new RowSlot<HeaderSlot>('columnheader', () => new HeaderSlot())
   readonly #rows: RowSlot[] = []
   /** All labels, to be pinned as one: pinned one by one, each would be a layer to put together in every frame. */
   readonly labels = make('div', 'labels')
@@ -105,7 +107,7 @@ export class Pool {
       if (row === before.active.row || row === now.active.row || isTouched(row, LABELS)) paintLabel(slot.label, row, look)
       for (const cell of slot.cells) {
         const column = cell.index
-        if (row === HEADER && (column === before.active.column || column === now.active.column)) paintHeader(cell as WordsSlot, column, look)
+        if (row === HEADER && (column === before.active.column || column === now.active.column)) paintHeader(cell as HeaderSlot, column, look)
         else if (row !== HEADER && isTouched(row, column) && this.session.model.row(row)?.kind !== 'group') paintCell(cell, row, column, look)
       }
     }
@@ -140,7 +142,7 @@ export class Pool {
       if (cell.index === column && !moved && !all) continue
       cell.index = column
       cell.place(layout.labels + layout.columns.offset(column), layout.columns.size(column))
-      if (row === HEADER) paintHeader(cell as WordsSlot, column, look)
+      if (row === HEADER) paintHeader(cell as HeaderSlot, column, look)
       else paintCell(cell, row, column, look)
     }
   }
@@ -152,7 +154,7 @@ export class Pool {
     slot.className = `row row-${facts.kind}`
     const top = layout.rows.offset(row)
     const height = `${layout.rows.size(row)}px`
-    Object.assign(slot.element.style, { top: `${headerHeight + top}px`, height })
+    Object.assign(slot.element.style, { top: `${layout.header + top}px`, height })
     Object.assign(slot.label.element.style, { top: `${top}px`, height })
   }
 }

@@ -1,9 +1,14 @@
 import type { Column, Row } from '../../../src/core/grid/view'
 
 /** The measures of the grid in CSS px. grid.css draws within them; text lines are 18 px high. */
-export const headerHeight = 46
 export const columnWidth = 136
 export const groupHeight = 30
+/** The lines of the history over the entries' names, where it branches. */
+export const laneTop = 3
+export const laneHeight = 10
+
+/** An entry's name and its facts; over them the history's lanes, and below them what it comes from, where it branches. */
+export const headerHeight = (lanes: number) => 46 + (lanes === 0 ? 0 : laneTop + lanes * laneHeight + 16)
 
 const lineHeight = 18
 const rowPadding = 8
