@@ -2,6 +2,7 @@ import { spawnSync } from 'node:child_process'
 import { existsSync, readdirSync, readFileSync, statSync, writeFileSync } from 'node:fs'
 import { dirname, join, sep } from 'node:path'
 import { UsageError, type World } from './outcome'
+import { why } from './why'
 
 /** Folders that never hold notebooks of one's own. */
 const skipped = new Set(['node_modules', '.git'])
@@ -30,6 +31,11 @@ export const disk: World = {
     } catch (error) {
       throw new UsageError(`${path}: ${why(error)}`)
     }
+  },
+  async *stream(path) {
+    // Only a log is read so: other commands start without what unpacks it.
+    const { streamFile } = await import('./streamFile')
+    yield* streamFile(path)
   },
   today() {
     const now = new Date()
@@ -72,14 +78,4 @@ function notebooksIn(folder: string): string[] {
     if (item.isDirectory()) return skipped.has(item.name) ? [] : notebooksIn(path)
     return /\.setup\.ya?ml$/i.test(item.name) ? [path] : []
   })
-}
-
-function why(error: unknown): string {
-  const code = (error as { code?: string }).code
-  if (code === 'ENOENT') return 'there is no such file or folder'
-  if (code === 'EACCES') return 'this may not be read'
-  if (code === 'EEXIST') return 'this file is there already, and is left as it is'
-  if (code === 'ERR_ENCODING_INVALID_ENCODED_DATA') return 'this is no text in UTF-8'
-  if (code === 'EISDIR') return 'this is a folder'
-  return error instanceof Error ? error.message : String(error)
 }

@@ -1,9 +1,10 @@
 import { disk } from './disk'
-import { run } from './run'
+import { start } from './run'
 
-const { out, err, code } = run(process.argv.slice(2), disk)
-if (err) process.stderr.write(err)
-process.exitCode = code
-// A reader that closes early, such as `head`, is no failure.
-process.stdout.on('error', () => undefined)
-process.stdout.write(out)
+void start(process.argv.slice(2), disk).then(({ out, err, code }) => {
+  if (err) process.stderr.write(err)
+  process.exitCode = code
+  // A reader that closes early, such as `head`, is no failure.
+  process.stdout.on('error', () => undefined)
+  process.stdout.write(out)
+})

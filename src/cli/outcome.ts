@@ -13,6 +13,11 @@ export class UsageError extends Error {}
 export interface World {
   /** @throws UsageError where it cannot be read */
   read: (path: string) => string
+  /**
+   * The bytes of a file as they come, unpacked where it is packed; each chunk is good until the next is asked for.
+   * Absent where commands get no bytes. @throws UsageError where it cannot be read
+   */
+  stream?: (path: string) => AsyncIterable<Uint8Array>
   /** Writes a new file. @throws UsageError where one is there already, or it cannot be written */
   create: (path: string, text: string) => void
   /** Writes a file, over what is there. @throws UsageError where it cannot be written */

@@ -2,6 +2,7 @@ import { advise, adviseUsage } from './advise'
 import { check, checkUsage } from './check'
 import { compare, compareUsage } from './compare'
 import { exportFile, exportUsage } from './export'
+import { log, logUsage } from './log'
 import { merge, mergeUsage } from './merge'
 import { newNotebook, newUsage } from './newNotebook'
 import { UsageError, type Outcome, type World } from './outcome'
@@ -20,26 +21,53 @@ const commands: Record<string, { usage: string; run: (args: readonly string[], w
   advise: { usage: adviseUsage, run: advise },
 }
 
+/** Commands that read a file as it comes, which takes its time. */
+const streaming: Record<string, { usage: string; run: (args: readonly string[], world: World) => Promise<Outcome> }> = {
+  log: { usage: logUsage, run: log },
+}
+
 const usage = `detent: setup notebooks for motorcycle suspension
 
-${Object.values(commands).map((command) => command.usage.split('\n')[0]).join('\n')}
+${Object.values({ ...commands, ...streaming }).map((command) => command.usage.split('\n')[0]).join('\n')}
 
 detent COMMAND --help tells more.`
 
-/** Runs a command line. Everything a person can get wrong ends in exit code 2 and a sentence, never in a stack. */
+/** Runs a command line, also one that reads a file as it comes. */
+export async function start(args: readonly string[], world: World): Promise<Outcome> {
+  const [name = '', ...rest] = args
+  const command = Object.hasOwn(streaming, name) ? streaming[name] : undefined
+  if (!command) return run(args, world)
+  if (wantsHelp(rest)) return { out: `${command.usage}\n`, code: 0 }
+  try {
+    return await command.run(rest, world)
+  } catch (error) {
+    return toldOrThrown(name, error)
+  }
+}
+
+/** Runs a command line at once. Everything a person can get wrong ends in exit code 2 and a sentence, never in a stack. */
 export function run(args: readonly string[], world: World): Outcome {
   const [name, ...rest] = args
   if (name === undefined) return { out: '', err: `${usage}\n`, code: 2 }
   if (name === '--help' || name === '-h' || name === 'help') return { out: `${usage}\n`, code: 0 }
   const command = Object.hasOwn(commands, name) ? commands[name] : undefined
-  if (!command) return { out: '', err: `detent: there is no command ‘${name}’; there are ${Object.keys(commands).join(', ')}\n`, code: 2 }
-  if (rest.includes('--help') || rest.includes('-h')) return { out: `${command.usage}\n`, code: 0 }
+  if (!command) return { out: '', err: `detent: there is no command ‘${name}’; there are ${Object.keys({ ...commands, ...streaming }).join(', ')}\n`, code: 2 }
+  if (wantsHelp(rest)) return { out: `${command.usage}\n`, code: 0 }
   try {
     return command.run(rest, world)
   } catch (error) {
-    if (error instanceof UsageError || isOptionError(error)) return { out: '', err: `detent ${name}: ${(error as Error).message}\n`, code: 2 }
-    throw error
+    return toldOrThrown(name, error)
   }
+}
+
+function wantsHelp(args: readonly string[]): boolean {
+  return args.includes('--help') || args.includes('-h')
+}
+
+/** What the person has to put right is told; anything else is ours, and thrown on. */
+function toldOrThrown(name: string, error: unknown): Outcome {
+  if (error instanceof UsageError || isOptionError(error)) return { out: '', err: `detent ${name}: ${(error as Error).message}\n`, code: 2 }
+  throw error
 }
 
 /** parseArgs throws these for options it does not know. */

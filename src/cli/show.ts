@@ -2,31 +2,40 @@ import { parseArgs } from 'node:util'
 import type { Entry, Notebook } from '../core/notebook/notebook'
 import { readNotebook } from '../core/notebook/readNotebook'
 import { lineAndColumn } from '../core/text'
+import { makeSheet } from '../core/sheet/makeSheet'
+import { sheetHtml } from '../core/sheet/sheetHtml'
+import { oneOf } from './check'
 import { chooseEntry } from './chooseEntry'
 import { UsageError, type Outcome, type World } from './outcome'
 import { readWhole } from './readWhole'
 import { statesAsText } from './statesAsText'
 
-export const showUsage = `detent show FILE [--entry ID | --all] [--or-text]
+export const showUsage = `detent show FILE [--entry ID | --all] [--format text|html] [--or-text]
 
 Prints the state the machine is in after an entry (the last one, when none is named) as a table: where everything stands,
 the sag measured, the reason. The same state is the same table, on any day and at any width. --all prints what the
-notebook says of the machine and every entry, oldest first; --or-text prints a text that does not parse as it is, with
+notebook says of the machine and every entry, oldest first. --format html is the state as one page to print and hand
+over, complete in itself. --or-text prints a text that does not parse as it is, with
 its error above it, so that git can show either.`
 
 /** `detent show`. */
 export function show(args: readonly string[], world: World): Outcome {
   const { values, positionals } = parseArgs({
     args: [...args], allowPositionals: true,
-    options: { entry: { type: 'string' }, all: { type: 'boolean', default: false }, 'or-text': { type: 'boolean', default: false } },
+    options: { entry: { type: 'string' }, all: { type: 'boolean', default: false }, format: { type: 'string', default: 'text' }, 'or-text': { type: 'boolean', default: false } },
   })
   const [path, ...more] = positionals
   if (path === undefined || more.length > 0) throw new UsageError('show: name one file')
   const all = values.all === true
   if (all && values.entry !== undefined) throw new UsageError('show: either --entry or --all')
+  const format = oneOf(values.format!, ['text', 'html'] as const, '--format')
+  if (format === 'html' && (all || values['or-text'])) throw new UsageError('show: --format html is one page for one entry; leave --all and --or-text out')
   const notebook = values['or-text'] ? readNotebook(world.read(path)) : readWhole(path, world)
   if (notebook.broken) return { out: withItsError(notebook), code: 0 }
-  return { out: statesAsText(notebook, chosen(notebook, path, values.entry, all), all), code: 0 }
+  const entries = chosen(notebook, path, values.entry, all)
+  if (format === 'text') return { out: statesAsText(notebook, entries, all), code: 0 }
+  if (!entries[0]) throw new UsageError(`${path} has no entries yet`)
+  return { out: sheetHtml(makeSheet(notebook, entries[0])), code: 0 }
 }
 
 function chosen(notebook: Notebook, path: string, id: string | undefined, all: boolean): readonly Entry[] {

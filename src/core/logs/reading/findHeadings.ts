@@ -31,7 +31,8 @@ function isUnitLine(fields: readonly string[], width: number): boolean {
 
 function columnsFrom(headings: readonly string[], width: number, units: readonly string[] = []): Column[] {
   return Array.from({ length: width }, (_, at) => {
-    const name = headings[at] || `column ${at + 1}`
+    // Nothing in a heading may act on the terminal it is shown in.
+    const name = headings[at]?.replace(/[\u0000-\u001f\u007f-\u009f]/g, ' ').trim() || `column ${at + 1}`
     const bracketed = /[[(]([^\][()]{1,16})[\])]$/.exec(name)?.[1]
     const written = units[at]?.replace(/^[[(]|[\])]$/g, '') || bracketed
     return { name, ...(written ? { unit: written.trim() } : {}) }

@@ -31,6 +31,10 @@ describe('detectDialect', () => {
     assert.deepEqual([remark.columns.map(({ name }) => name), remark.headerLine], [['time', 'fork'], 2])
   })
 
+  it('lets no heading act on a terminal', () => {
+    assert.equal(dialectOf(`Time,\u001b[31mFork\u0007\n${rows((i) => `${i},12.5`)}`).columns[1]!.name, '[31mFork')
+  })
+
   it('numbers the columns of a table without headings', () => {
     const found = dialectOf(rows((i) => `${i},12.5`))
     assert.deepEqual([found.columns.map(({ name }) => name), found.headerLine, found.dataLine], [['column 1', 'column 2'], undefined, 1])

@@ -1,0 +1,76 @@
+import { parseArgs } from 'node:util'
+import { loggerOf, logFactsOf, logGeometryOf } from '../core/derived/loggerOf'
+import { plainNumber } from '../core/export/plainNumber'
+import { analyseLog, type LogReport, type LogRequest } from '../core/logs/analyseLog'
+import { told } from '../core/logs/problem'
+import { describeDialect } from '../core/logs/reading/dialect'
+import { logCsv } from '../core/logs/report/logCsv'
+import { logText } from '../core/logs/report/logText'
+import type { Window } from '../core/logs/series/rows'
+import { wordsAt } from '../core/notebook/machine'
+import type { Notebook } from '../core/notebook/notebook'
+import { oneOf } from './check'
+import { UsageError, type Outcome, type World } from './outcome'
+import { readWhole } from './readWhole'
+import { toSnakeCase } from './toSnakeCase'
+
+export const logUsage = `detent log CSV [--notebook FILE] [--from S] [--to S | --lap N] [--format text|json|csv]
+
+Statistics of a logger's file: dynamic sag, travel used, bottoming, velocities, damping from free decays, spectrum, front
+against rear, attitude, braking, laps. Delimited text with commas, semicolons or tabs, packed (gzip) or not; - reads
+standard input. Which column is what stands under machine.logger of the notebook; without one it is proposed from the
+headings. Times are seconds since the first row. What was left out or mended is told, with its first line.
+Exit code: 0, or 2 on usage or where the log cannot be made sense of.`
+
+/** `detent log`. */
+export async function log(args: readonly string[], world: World): Promise<Outcome> {
+  const { values, positionals } = parseArgs({
+    args: [...args], allowPositionals: true,
+    options: { notebook: { type: 'string' }, from: { type: 'string' }, to: { type: 'string' }, lap: { type: 'string' }, format: { type: 'string', default: 'text' } },
+  })
+  const format = oneOf(values.format!, ['text', 'json', 'csv'] as const, '--format')
+  const [path, ...more] = positionals
+  if (path === undefined || more.length > 0) throw new UsageError('name one log')
+  if (!world.stream) throw new UsageError('no log can be read here')
+  const notebook = values.notebook === undefined ? undefined : readWhole(values.notebook, world)
+  const analysis = analyseLog({ ...(notebook ? machineOf(notebook) : {}), window: windowFrom(values) })
+  for await (const chunk of world.stream(path)) if (!analysis.feed(chunk)) break
+  const report = analysis.end()
+  if (!report.statistics) throw new UsageError([`${path}: ${told(report.problem!)}`, ...doubts(report)].join('\n'))
+  const machine = notebook && wordsAt(notebook, ['machine', 'name'])
+  if (format === 'text') return { out: logText(report, [path, machine].filter(Boolean).join(' · ')), code: 0 }
+  const plain = plainReport(report, path, machine)
+  return { out: format === 'json' ? `${JSON.stringify(plain, null, 2)}\n` : logCsv(plain), code: 0 }
+}
+
+function machineOf(notebook: Notebook): LogRequest {
+  const [mapping, geometry] = [loggerOf(notebook), logGeometryOf(notebook)]
+  return { facts: logFactsOf(notebook), ...(mapping ? { mapping } : {}), ...(geometry ? { geometry } : {}) }
+}
+
+function windowFrom({ from, to, lap }: { from?: string | undefined; to?: string | undefined; lap?: string | undefined }): Window {
+  if (lap !== undefined && (from !== undefined || to !== undefined)) throw new UsageError('--lap and --from or --to exclude one another')
+  const [fromS, toS, lapNumber] = [numberFrom(from, '--from'), numberFrom(to, '--to'), numberFrom(lap, '--lap')]
+  if (fromS !== undefined && toS !== undefined && fromS >= toS) throw new UsageError('--from must come before --to')
+  return { ...(fromS === undefined ? {} : { fromS }), ...(toS === undefined ? {} : { toS }), ...(lapNumber === undefined ? {} : { lap: lapNumber }) }
+}
+
+function numberFrom(text: string | undefined, option: string): number | undefined {
+  if (text === undefined) return undefined
+  const value = Number(text)
+  if (text.trim() === '' || !Number.isFinite(value)) throw new UsageError(`${option} takes a number, not ‘${text}’`)
+  return value
+}
+
+function doubts({ proposed }: LogReport): string[] {
+  return proposed ? proposed.unsure.map((doubt) => `  not sure: ${doubt}`) : []
+}
+
+/** As plain data for scripts: names carry their units, numbers have twelve digits. */
+function plainReport({ dialect, mapping, proposed, statistics, notes }: LogReport, file: string, machine: string | undefined): unknown {
+  const plain = toSnakeCase({
+    version: 1, file, ...(machine === undefined ? {} : { machine }), ...(dialect ? { written: describeDialect(dialect) } : {}),
+    mapping, mappingIs: proposed ? 'proposed' : 'given', ...statistics, notes,
+  })
+  return JSON.parse(JSON.stringify(plain, (_, value: unknown) => (typeof value === 'number' ? plainNumber(value) : value)))
+}
