@@ -28,7 +28,7 @@ let made = 0
 export class ChartFigure {
   readonly element = make('figure', 'chart')
   readonly #id = `chart-${++made}`
-  readonly #title = make('h3', 'chart-title', { id: `${this.#id}-title` })
+  readonly #title = make('h2', 'chart-title', { id: `${this.#id}-title` })
   readonly #readout = make('p', 'chart-readout', { 'aria-hidden': 'true' })
   readonly #hint = make('p', 'chart-unseen', { id: `${this.#id}-hint` })
   readonly #option = make('div', 'chart-unseen', { role: 'option', id: `${this.#id}-point`, 'aria-selected': 'true' })
