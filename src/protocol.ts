@@ -1,6 +1,7 @@
 import type { Card } from './core/card/card'
 import type { ChartGroup, ChartsView } from './core/charts/view'
 import type { Comparison } from './core/compare/comparison'
+import type { TurnList } from './core/compare/turns'
 import type { Cell, Column, GridFinding, GridPlace, GridView, Trouble } from './core/grid/view'
 import type { Gesture } from './core/grid/gesture'
 
@@ -97,3 +98,17 @@ export type FromCompare =
   /** A line of a side's text is to be shown. */
   | { type: 'lineOpened'; side: SideName; line: number }
   | { type: 'turnListAsked' }
+
+/** A turn list as its page shows it. */
+export interface TurnsView {
+  list: TurnList
+  /** The drawing of each turn that has one, as SVG, by its row. */
+  drawings: Record<string, string>
+  /** Kept by the page, so that its list can be made anew when the window was loaded again. */
+  sources: { from: StateSource; to: StateSource }
+}
+
+/** The messages between the editor and the webview of a turn list, which says `ready` first and keeps its ticks itself. */
+export type ToTurns = { type: 'turnsShown'; view: TurnsView; strings: Record<string, string> }
+
+export type FromTurns = { type: 'ready' } | { type: 'copyAsked' } | { type: 'saveAsked' }

@@ -120,7 +120,7 @@ export interface GridFinding {
   fixes: string[]
 }
 
-/** Where something stands in the grid, by keys. */
+/** Where something stands in the grid, by keys. An empty row is the entry's header. */
 export interface GridPlace {
   column: string
   row: string

@@ -31,11 +31,10 @@ export interface Found<Source> {
 
 /**
  * Looks through the entries of notebooks: for words in reasons, feel, notes and names, which must all be there, and for
- * entries at which an adjuster stood somewhere. Answers ‘when did we last go this soft’.
+ * entries at which an adjuster stood somewhere. Answers ‘when did we last go this soft’. Where nothing is asked, it is all.
  */
 export function searchNotebooks<Source>(sources: readonly { source: Source; notebook: Notebook }[], typed: string): Found<Source> {
   const query = readQuery(typed)
-  if (query.words.length + query.comparisons.length + query.extremes.length === 0) return { matches: [], problems: [] }
   const answers = sources.map(({ source, notebook }) => searchOne(source, notebook, query))
   const matches = answers.flatMap((answer) => answer.matches)
   const strange = namesIn(query).filter((name) => sources.every(({ notebook }) => findAdjusters(notebook, name).length === 0))
@@ -67,13 +66,22 @@ function searchOne<Source>(source: Source, notebook: Notebook, query: Query): Fo
 
 /** The texts that have the words; `undefined` where one of them is nowhere. A machine's name may have some of them. */
 function wordsIn(entry: Entry, machine: string, words: readonly string[]): EntryText[] | undefined {
-  const texts = entryTexts(entry)
+  const folded = foldedTexts(entry)
+  const texts = folded.map(({ each }) => each)
   if (words.length === 0) return texts.slice(0, 1)
   const name = fold(machine)
-  const folded = texts.map((each) => ({ each, text: fold(each.text) }))
   if (!words.every((word) => name.includes(word) || folded.some(({ text }) => text.includes(word)))) return undefined
   const found = folded.filter(({ text }) => words.some((word) => text.includes(word))).map(({ each }) => each)
   return found.length > 0 ? found : texts.slice(0, 1)
+}
+
+/** A search asks anew with each key, of the same entries. */
+const known = new WeakMap<Entry, { each: EntryText; text: string }[]>()
+
+function foldedTexts(entry: Entry): { each: EntryText; text: string }[] {
+  const found = known.get(entry) ?? entryTexts(entry).map((each) => ({ each, text: fold(each.text) }))
+  known.set(entry, found)
+  return found
 }
 
 function standing(entry: Entry, asked: readonly Asked[]): string[] | undefined {

@@ -78,10 +78,18 @@ export class GridSession implements vscode.Disposable {
     for (const each of this.#subscriptions) each.dispose()
   }
 
-  /** Writes what a command outside the page asks for; says why where it is refused. */
-  async perform(gesture: Gesture): Promise<void> {
-    const refused = this.#whyReadOnly() ?? (await this.queue.run(this.document, () => this.#compute(gesture))).refused
-    if (refused !== undefined) await vscode.window.showWarningMessage(refused)
+  /** Why a gesture would be refused; `undefined` where it can be done. */
+  whyNot(gesture: Gesture): string | undefined {
+    return this.#whyReadOnly() ?? this.#compute(gesture).refused
+  }
+
+  /** Writes what a command outside the page asks for and goes where it leads, which it answers; says why where it is refused. */
+  async perform(gesture: Gesture): Promise<GridPlace | undefined> {
+    const readOnly = this.#whyReadOnly()
+    const answer: Answer = readOnly ? { refused: readOnly } : await this.queue.run(this.document, () => this.#compute(gesture))
+    if (answer.refused !== undefined) return void (await vscode.window.showWarningMessage(answer.refused))
+    if (answer.reveal) this.reveal(answer.reveal)
+    return answer.reveal
   }
 
   #receive(message: FromWebview): void {

@@ -229,6 +229,11 @@ describe('another view of the notebook', () => {
     receive(session, { type: 'gridShown', version: 2, view: smallView(4), strings: {} })
     assert.deepEqual(session.active, { row: 1, column: 3 })
   })
+  it('goes to an entry’s header for a place without a row', () => {
+    const { session } = openSession()
+    receive(session, { type: 'placeRevealed', place: { row: '', column: 'e1' } })
+    assert.deepEqual(session.active, { row: -1, column: 1 })
+  })
   it('speaks of findings that came up in the current cell, and of no others', () => {
     const opened = openSession()
     receive(opened.session, { type: 'gridShown', version: 2, view: smallView(3, [finding(1, 'error', 'rebound', 'e2'), finding(2, 'error', 'laps', 'e2')]), strings: {} })

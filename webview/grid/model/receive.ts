@@ -28,9 +28,9 @@ export function receive(session: Session, message: Exclude<ToWebview, { type: 'c
   }
 }
 
-/** Goes to a place now, or when the view that has it arrives. */
+/** Goes to a place now, or when the view that has it arrives. Without a row it is the entry's header. */
 function reveal(session: Session, place: GridPlace, edit: boolean): boolean {
-  const spot = session.model.spotOf(place)
+  const spot = session.model.spotOf({ column: place.column, row: place.row || undefined })
   session.wanted = spot ? undefined : { place, edit }
   if (!spot) return false
   session.select(spot)

@@ -227,9 +227,12 @@ export class GridBody {
     this.#pointAtActive()
   }
 
-  /** Says which element is the current cell, when it is among the drawn ones. */
+  /** Says which element is the current cell, when it is among the drawn ones, and what the editor's menus are about. */
   #pointAtActive(): void {
-    setAttribute(this.grid, 'aria-activedescendant', this.#pool.idOf(this.session.active))
+    const { active, model } = this.session
+    const column = model.column(active.column)?.key
+    setAttribute(this.grid, 'aria-activedescendant', this.#pool.idOf(active))
+    setAttribute(this.grid, 'data-vscode-context', column === undefined ? undefined : JSON.stringify({ webviewSection: 'entry', column }))
   }
 
   #tidySoon(): void {

@@ -1,6 +1,7 @@
 import { readMoveKey } from '../model/keys'
+import { blockOf, inBlock } from '../model/selection'
 import type { Session } from '../model/session'
-import { canStand, nearestSpot } from '../model/spot'
+import { canStand, nearestSpot, type Spot } from '../model/spot'
 import { press } from '../model/walk'
 import { beginEdit, clearSelected, copiedText, pasteText } from '../model/write'
 import type { GridBody } from './gridBody'
@@ -28,8 +29,9 @@ const pick = ({ key, ctrlKey, metaKey, shiftKey, altKey }: KeyboardEvent) => ({ 
 function listenToPointer(session: Session, body: GridBody): void {
   let dragging = false
   body.surface.addEventListener('pointerdown', (event) => {
-    if (event.button !== 0) return
     const spot = body.spotAt(event.clientX, event.clientY)
+    if (event.button === 2) return selectForMenu(session, spot)
+    if (event.button !== 0) return
     const near = canStand(session.model.ground, spot) ? spot : undefined
     body.grid.focus({ preventScroll: true })
     if (!near) return
@@ -52,6 +54,11 @@ function listenToPointer(session: Session, body: GridBody): void {
     const spot = body.spotAt(event.clientX, event.clientY)
     if (canStand(session.model.ground, spot)) beginEdit(session, 'edit', 'end')
   })
+}
+
+/** A menu is about what it was opened on: a cell outside of the selection becomes the current one. */
+function selectForMenu(session: Session, spot: Spot): void {
+  if (canStand(session.model.ground, spot) && !inBlock(blockOf(session.selection), spot.row, spot.column)) session.select(spot)
 }
 
 /**
