@@ -1,8 +1,9 @@
 import * as vscode from 'vscode'
 import type { GridPlace } from '../../core/grid/view'
 import type { GridCommand } from '../../protocol'
+import { activeNotebook } from '../activeNotebook'
 import type { Sessions } from '../grid/sessions'
-import { isNotebook, viewType, type Notebooks } from '../notebooks'
+import { viewType, type Notebooks } from '../notebooks'
 import { addAdjuster } from './addAdjuster'
 import { newNotebook } from './newNotebook'
 import { openAsText } from './openAsText'
@@ -43,11 +44,4 @@ export function registerCommands(notebooks: Notebooks, sessions: Sessions): vsco
     vscode.commands.registerCommand('detent.newNotebook', newNotebook),
     vscode.commands.registerCommand('detent.addAdjuster', () => sessions.active && addAdjuster(sessions.active)),
   )
-}
-
-/** The notebook of the active tab, be it a grid or a text. */
-function activeNotebook(): vscode.Uri | undefined {
-  const input = vscode.window.tabGroups.activeTabGroup.activeTab?.input
-  const uri = input instanceof vscode.TabInputCustom || input instanceof vscode.TabInputText ? input.uri : undefined
-  return uri && isNotebook({ uri }) ? uri : undefined
 }
