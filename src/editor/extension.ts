@@ -1,5 +1,8 @@
 import type * as vscode from 'vscode'
 import { registerCommands } from './commands'
+import { registerCompare } from './compare'
+import { Revisions } from './compare/revisions'
+import { States } from './compare/states'
 import { registerDiagnostics } from './diagnostics'
 import { registerGridEditor } from './grid/gridEditor'
 import { Sessions } from './grid/sessions'
@@ -11,13 +14,17 @@ import { registerQuickFixes } from './quickFixes'
 export function activate(context: vscode.ExtensionContext): void {
   const notebooks = new Notebooks()
   const sessions = new Sessions()
+  const revisions = new Revisions()
+  const states = new States(notebooks, revisions)
   context.subscriptions.push(
     notebooks,
     sessions,
+    revisions,
     registerGridEditor(context, notebooks, sessions),
     registerDiagnostics(notebooks),
     registerQuickFixes(notebooks),
     registerLanguage(notebooks),
     registerCommands(notebooks, sessions),
+    registerCompare(context, notebooks, sessions, states),
   )
 }

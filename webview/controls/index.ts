@@ -1,12 +1,12 @@
 import {
-  provideVSCodeDesignSystem, vsCodeButton, vsCodeTextArea, vsCodeTextField, type Button, type TextArea, type TextField,
+  provideVSCodeDesignSystem, vsCodeButton, vsCodeCheckbox, vsCodeTextArea, vsCodeTextField, type Button, type Checkbox, type TextArea, type TextField,
 } from '@vscode/webview-ui-toolkit'
 
 /**
- * The buttons and text fields of our pages. This is the only module that knows which set of controls they come
+ * The buttons, boxes to tick and text fields of our pages. This is the only module that knows which set of controls they come
  * from: the toolkit is no longer developed, and another set has to fill in no more than these functions.
  */
-provideVSCodeDesignSystem().register(vsCodeButton(), vsCodeTextField(), vsCodeTextArea())
+provideVSCodeDesignSystem().register(vsCodeButton(), vsCodeCheckbox(), vsCodeTextField(), vsCodeTextArea())
 
 export interface ButtonControl {
   readonly element: HTMLElement
@@ -29,6 +29,31 @@ export function createButton(label: string, look: ButtonLook, press: () => void)
     set label(text) { if (button.textContent !== text) button.textContent = text },
     get enabled() { return !button.disabled },
     set enabled(enabled) { button.disabled = !enabled },
+  }
+}
+
+export interface CheckControl {
+  readonly element: HTMLElement
+  checked: boolean
+}
+
+/** A box with its label; `change` hears of what a person does, not of what is set from here. */
+export function createCheckbox(label: string, change: (checked: boolean) => void): CheckControl {
+  const box = document.createElement('vscode-checkbox') as Checkbox
+  box.textContent = label
+  let known = false
+  box.addEventListener('change', () => {
+    if (box.checked === known) return
+    known = box.checked
+    change(known)
+  })
+  return {
+    element: box,
+    get checked() { return box.checked },
+    set checked(checked) {
+      known = checked
+      box.checked = checked
+    },
   }
 }
 

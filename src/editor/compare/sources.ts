@@ -23,6 +23,11 @@ export function isSameText(a: StateSource, b: StateSource): boolean {
   return a.uri === b.uri && a.revision === b.revision && a.saved === b.saved
 }
 
+/** The same text without an entry of it named. */
+export function wholeOf({ uri, revision, saved }: StateSource): StateSource {
+  return { uri, ...(revision === undefined ? {} : { revision }), ...(saved ? { saved } : {}) }
+}
+
 /** What a page kept of its sides, perhaps in an older version; `undefined` where it is anything else. */
 export function readSource(kept: unknown): StateSource | undefined {
   if (typeof kept !== 'object' || kept === null) return undefined

@@ -1,0 +1,104 @@
+import * as vscode from 'vscode'
+import type { StateSource } from '../../protocol'
+import { activeNotebook } from '../activeNotebook'
+import type { GridSession } from '../grid/gridSession'
+import type { Sessions } from '../grid/sessions'
+import { isNotebook, notebookPattern, type Notebooks } from '../notebooks'
+import { ComparePanels } from './comparePanels'
+import { pickNotebook } from './pickNotebook'
+import { pickState } from './pickState'
+import { sourceOf, wholeOf } from './sources'
+import type { States } from './states'
+
+/** Comparisons and all the ways to one. */
+export function registerCompare(context: vscode.ExtensionContext, notebooks: Notebooks, sessions: Sessions, states: States): vscode.Disposable {
+  const panels = new ComparePanels(context, notebooks, sessions, states)
+  const on = (name: string, act: (...args: unknown[]) => unknown) => vscode.commands.registerCommand(name, act)
+  void tellWorkspace()
+  return vscode.Disposable.from(
+    panels,
+    on('detent.compare', () => compareAsked(panels)),
+    on('detent.compareSelected', () => sessions.active && compareSelected(sessions.active, panels)),
+    on('detent.compareFiles', (_, uris) => compareFiles(uris, panels)),
+    on('detent.compareWith', (uri) => compareWith(notebookOf(uri), panels)),
+    on('detent.compareWithHead', (subject) => compareWithHead(subject, panels)),
+    on('detent.compareWithSaved', (uri) => compareWithSaved(notebookOf(uri), panels)),
+    on('detent.compareSwap', () => panels.active?.swap()),
+    on('detent.compareOlder', () => panels.active?.step(false)),
+    on('detent.compareNewer', () => panels.active?.step(true)),
+    on('detent.compareLeft', () => panels.active?.choose('left')),
+    on('detent.compareRight', () => panels.active?.choose('right')),
+    on('detent.compareDifferences', () => panels.active && panels.toggleFilter()),
+  )
+}
+
+/** Menus that cannot tell what file they are about are shown where there are notebooks at all. */
+async function tellWorkspace(): Promise<void> {
+  const found = await vscode.workspace.findFiles(notebookPattern, undefined, 1)
+  await vscode.commands.executeCommand('setContext', 'detent.hasNotebooks', found.length > 0)
+}
+
+/** What a menu handed over, else the notebook in front. */
+function notebookOf(subject: unknown): vscode.Uri | undefined {
+  return subject instanceof vscode.Uri ? subject : activeNotebook()
+}
+
+/** The entries that a grid's selection begins and ends in; for a single one, it against the one it comes from. */
+async function compareSelected({ document, selected }: GridSession, panels: ComparePanels): Promise<void> {
+  const source = sourceOf(document.uri)
+  const [first, last] = [selected[0], selected.at(-1)]
+  if (first !== last) return panels.show({ left: { ...source, entry: first! }, right: { ...source, entry: last! } })
+  const { entries } = panels.notebooks.of(document).notebook
+  const entry = entries.find(({ key }) => key === last) ?? entries.at(-1)
+  if (!entry) return void vscode.window.showInformationMessage('There is no entry in this notebook yet that could be compared.')
+  const right = { ...source, entry: entry.key }
+  if (entry.parent) return panels.show({ left: { ...source, entry: entry.parent.key }, right })
+  const left = await pickState({ title: `${entry.key} comes from no other entry: compare it with which state?`, from: source }, panels.states)
+  if (left) await panels.show({ left, right })
+}
+
+/** Two files that were selected together, in the order the list has them. */
+async function compareFiles(uris: unknown, panels: ComparePanels): Promise<void> {
+  const files = Array.isArray(uris) ? uris.filter((each): each is vscode.Uri => each instanceof vscode.Uri && isNotebook({ uri: each })) : []
+  const [left, right, ...more] = files
+  if (!left || !right || more.length > 0) return void vscode.window.showInformationMessage('Select two setup notebooks to compare them.')
+  await panels.show({ left: sourceOf(left), right: sourceOf(right) })
+}
+
+async function compareWith(uri: vscode.Uri | undefined, panels: ComparePanels): Promise<void> {
+  if (!uri) return
+  const from = sourceOf(uri)
+  const chosen = await pickState({ title: 'Compare with which state?', from }, panels.states)
+  if (chosen) await panels.show({ left: chosen, right: from })
+}
+
+async function compareAsked(panels: ComparePanels): Promise<void> {
+  const uri = activeNotebook() ?? (await pickNotebook('Compare: which notebook?', false))
+  if (!uri) return
+  const left = await pickState({ title: 'Compare: from which state?', from: sourceOf(uri) }, panels.states)
+  if (!left) return
+  const right = await pickState({ title: 'Compare: with which state?', from: wholeOf(left), beside: left }, panels.states)
+  if (right) await panels.show({ left, right })
+}
+
+/** The last commit against the file as it is, or as it is staged where that is what was pointed at. */
+async function compareWithHead(subject: unknown, panels: ComparePanels): Promise<void> {
+  const { uri, staged } = fromSourceControl(subject)
+  if (!uri) return
+  if (!isNotebook({ uri })) return void vscode.window.showInformationMessage(`${vscode.workspace.asRelativePath(uri)} is no setup notebook.`)
+  const now: StateSource = { uri: sourceOf(uri).uri }
+  await panels.show({ left: { ...now, revision: 'HEAD' }, right: staged ? { ...now, revision: '' } : now })
+}
+
+/** The group of what is staged, as the git extension numbers it. */
+const stagedGroup = 1
+
+function fromSourceControl(subject: unknown): { uri?: vscode.Uri; staged: boolean } {
+  const resource = subject as { resourceUri?: unknown; resourceGroupType?: unknown } | undefined
+  const uri = resource?.resourceUri instanceof vscode.Uri ? resource.resourceUri : notebookOf(subject)
+  return { ...(uri ? { uri } : {}), staged: resource?.resourceGroupType === stagedGroup }
+}
+
+async function compareWithSaved(uri: vscode.Uri | undefined, panels: ComparePanels): Promise<void> {
+  if (uri) await panels.show({ left: { uri: uri.toString(), saved: true }, right: { uri: uri.toString() } })
+}
