@@ -1,0 +1,65 @@
+import * as vscode from 'vscode'
+import { oneLine } from '../../core/compare/oneLine'
+import { searchNotebooks, type Match } from '../../core/search/searchNotebooks'
+import type { WorkspaceNotebooks } from './workspaceNotebooks'
+
+interface Item extends vscode.QuickPickItem {
+  match?: Match<vscode.Uri>
+}
+
+/** More than this nobody reads: the search is to be narrowed. */
+const most = 200
+const restMs = 80
+
+/** Asks for words or positions and lists the entries that have them, newest first; gives the one chosen. */
+export async function searchSetups(workspace: WorkspaceNotebooks): Promise<Match<vscode.Uri> | undefined> {
+  const pick = vscode.window.createQuickPick<Item>()
+  // What was found is in order of time. Where an editor does not know this, it sorts by name what it finds in names.
+  Object.assign(pick, { sortByLabel: false })
+  pick.title = 'Search setups'
+  pick.placeholder = 'Words of a reason, feel or note, or: softest fork_rebound, fork_rebound >= 12 out'
+  pick.busy = true
+  let waiting: ReturnType<typeof setTimeout> | undefined
+  const show = async () => {
+    const all = await workspace.all()
+    pick.busy = false
+    pick.items = itemsFor(searchNotebooks(all.map(({ uri, notebook }) => ({ source: uri, notebook })), pick.value), all.length)
+  }
+  return new Promise((resolve) => {
+    pick.onDidChangeValue(() => {
+      clearTimeout(waiting)
+      waiting = setTimeout(() => void show(), restMs)
+    })
+    pick.onDidAccept(() => {
+      const match = pick.selectedItems[0]?.match
+      if (!match) return
+      resolve(match)
+      pick.hide()
+    })
+    pick.onDidHide(() => {
+      clearTimeout(waiting)
+      resolve(undefined)
+      pick.dispose()
+    })
+    pick.show()
+    void show()
+  })
+}
+
+function itemsFor({ matches, problems }: ReturnType<typeof searchNotebooks<vscode.Uri>>, notebooks: number): Item[] {
+  const told = [...problems, ...(matches.length === 0 && problems.length === 0 ? [notebooks === 0 ? 'There is no setup notebook in this workspace.' : 'No entry has all of that.'] : [])]
+  const beyond = matches.length > most ? [`${matches.length - most} more, all older: ask for more words to narrow it.`] : []
+  return [...told.map(note), ...matches.slice(0, most).map(itemOf), ...beyond.map(note)]
+}
+
+const note = (words: string): Item => ({ label: `$(info) ${words}`, alwaysShow: true })
+
+function itemOf(match: Match<vscode.Uri>): Item {
+  const { machine, entry, source, found, stands } = match
+  const name = machine || vscode.workspace.asRelativePath(source)
+  const said = found.map(({ label, text }) => `${label}: ${text}`).join(' · ')
+  return {
+    label: `${oneLine(name)} · ${oneLine(entry.key)}`, description: [entry.date?.value, ...stands].filter(Boolean).join(' · '), ...(said ? { detail: said } : {}),
+    alwaysShow: true, match,
+  }
+}

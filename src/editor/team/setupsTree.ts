@@ -1,0 +1,130 @@
+import * as vscode from 'vscode'
+import type { Severity } from '../../core/finding'
+import { daysWords } from '../../core/summary/daysSince'
+import { summarizeNotebook, tallyWords, worstOf, type EntrySummary, type NotebookSummary, type Tally } from '../../core/summary/summarizeNotebook'
+import { today } from '../today'
+import type { KnownNotebook, WorkspaceNotebooks } from './workspaceNotebooks'
+
+/** A notebook in the tree; one and the same object as long as the file is there. */
+export interface NotebookNode {
+  kind: 'notebook'
+  uri: vscode.Uri
+  known: KnownNotebook
+}
+
+export interface EntryNode {
+  kind: 'entry'
+  uri: vscode.Uri
+  summary: EntrySummary
+}
+
+export type SetupNode = NotebookNode | EntryNode
+
+export const openNode = 'detent.setups.open'
+
+/** The notebooks of the workspace with what was done last, when, and what is open; below each its entries, newest first. */
+export class SetupsTree implements vscode.TreeDataProvider<SetupNode>, vscode.Disposable {
+  readonly #nodes = new Map<string, NotebookNode>()
+  readonly #changed = new vscode.EventEmitter<SetupNode | undefined>()
+  readonly #subscription: vscode.Disposable
+  readonly onDidChangeTreeData = this.#changed.event
+
+  constructor(readonly workspace: WorkspaceNotebooks) {
+    this.#subscription = workspace.onDidChange((uri) => void this.#follow(uri))
+  }
+
+  async getChildren(node?: SetupNode): Promise<SetupNode[]> {
+    if (node?.kind === 'entry') return []
+    if (node) return [...summaryOf(node.known).entries].reverse().map((summary): EntryNode => ({ kind: 'entry', uri: node.uri, summary }))
+    const all = await this.workspace.all()
+    const titles = new Map(all.map((known) => [known, titleOf(known)]))
+    const nodes = all.map((known) => this.#nodeOf(known))
+    return nodes.sort((a, b) => titles.get(a.known)!.localeCompare(titles.get(b.known)!))
+  }
+
+  getTreeItem(node: SetupNode): vscode.TreeItem {
+    return node.kind === 'notebook' ? notebookItem(node) : entryItem(node)
+  }
+
+  /** Draws everything anew: the days have gone on. */
+  redraw(): void {
+    this.#changed.fire(undefined)
+  }
+
+  dispose(): void {
+    this.#subscription.dispose()
+    this.#changed.dispose()
+  }
+
+  #nodeOf(known: KnownNotebook): NotebookNode {
+    const key = known.uri.toString()
+    const node = this.#nodes.get(key) ?? { kind: 'notebook', uri: known.uri, known }
+    node.known = known
+    this.#nodes.set(key, node)
+    return node
+  }
+
+  async #follow(uri: vscode.Uri | undefined): Promise<void> {
+    const node = uri && this.#nodes.get(uri.toString())
+    const known = node && (await this.workspace.all()).find((each) => each.uri.toString() === uri.toString())
+    if (!node || !known || titleOf(known) !== titleOf(node.known)) return this.#changed.fire(undefined)
+    node.known = known
+    this.#changed.fire(node)
+  }
+}
+
+function summaryOf({ notebook, findings }: KnownNotebook): NotebookSummary {
+  return summarizeNotebook(notebook, findings, today())
+}
+
+function titleOf(known: KnownNotebook): string {
+  return summaryOf(known).title || fileName(known.uri)
+}
+
+const fileName = ({ path }: vscode.Uri) => path.slice(path.lastIndexOf('/') + 1)
+
+function notebookItem({ uri, known }: NotebookNode): vscode.TreeItem {
+  const { title, trouble, entries, open, days } = summaryOf(known)
+  const last = entries.at(-1)
+  const path = vscode.workspace.asRelativePath(uri)
+  const item = new vscode.TreeItem(title || fileName(uri), entries.length > 0 ? vscode.TreeItemCollapsibleState.Collapsed : vscode.TreeItemCollapsibleState.None)
+  const lastWords = last ? [last.key, last.date, days === undefined ? '' : daysWords(days)].filter(Boolean).join(' · ') : 'no entries yet'
+  const openWords = tallyWords(open) || 'nothing open'
+  const said = trouble ? [`cannot be read: line ${trouble.line}`] : [lastWords, ...(worstOf(open) ? [openWords] : [])]
+  item.id = uri.toString()
+  item.description = said.join(' · ')
+  item.tooltip = [path, trouble ? `Line ${trouble.line}: ${trouble.message}` : `Last entry: ${lastWords}`, last?.reason, `Findings: ${openWords}`].filter(Boolean).join('\n')
+  item.accessibilityInformation = { label: [item.label as string, ...said, trouble || worstOf(open) ? '' : openWords].filter(Boolean).join(', ') }
+  item.iconPath = iconOf(trouble ? 'error' : worstOf(open), 'check')
+  item.contextValue = last ? 'notebook' : 'emptyNotebook'
+  item.command = { title: 'Open', command: openNode, arguments: [{ kind: 'notebook', uri, known } satisfies NotebookNode] }
+  return item
+}
+
+function entryItem({ uri, summary }: EntryNode): vscode.TreeItem {
+  const { key, date, reason, from, asFound, baseline, verdict, findings } = summary
+  const item = new vscode.TreeItem(key)
+  const marks = [date, asFound ? 'as found' : '', baseline ? 'baseline' : '', from ? `from ${from}` : ''].filter(Boolean)
+  item.id = `${uri.toString()}#${key}`
+  item.description = [...marks, reason.replace(/\s+/g, ' ')].filter(Boolean).join(' · ')
+  item.tooltip = [`${key} · ${marks.join(' · ')}`, reason, verdict && `Verdict: ${verdict}`, worstOf(findings) ? `Findings: ${tallyWords(findings)}` : ''].filter(Boolean).join('\n')
+  item.accessibilityInformation = { label: [key, ...marks, reason, tallyWords(findings)].filter(Boolean).join(', ') }
+  item.iconPath = entryIcon(findings, baseline)
+  item.contextValue = 'entry'
+  item.command = { title: 'Open', command: openNode, arguments: [{ kind: 'entry', uri, summary } satisfies EntryNode] }
+  return item
+}
+
+function entryIcon(findings: Tally, baseline: boolean): vscode.ThemeIcon {
+  return iconOf(worstOf(findings), baseline ? 'bookmark' : 'circle-outline')
+}
+
+/** The severity by the icon's shape first, and by its colour as well. */
+function iconOf(severity: Severity | undefined, otherwise: string): vscode.ThemeIcon {
+  switch (severity) {
+    case 'error': return new vscode.ThemeIcon('error', new vscode.ThemeColor('list.errorForeground'))
+    case 'warning': return new vscode.ThemeIcon('warning', new vscode.ThemeColor('list.warningForeground'))
+    case 'info': return new vscode.ThemeIcon('info')
+    case undefined: return new vscode.ThemeIcon(otherwise)
+  }
+}

@@ -1,0 +1,59 @@
+import * as vscode from 'vscode'
+import { activeNotebook } from '../activeNotebook'
+import { pickNotebook } from '../compare/pickNotebook'
+import { readSource } from '../compare/sources'
+import type { States } from '../compare/states'
+import type { Sessions } from '../grid/sessions'
+import type { Notebooks } from '../notebooks'
+import { askStates } from './askStates'
+import { TurnsPanel, turnsViewType, type TurnSources } from './turnsPanel'
+
+/** The list of what to turn between two states, as a page of its own beside the grid. */
+export function registerTurns(context: vscode.ExtensionContext, notebooks: Notebooks, sessions: Sessions, states: States): vscode.Disposable {
+  const open = new Set<TurnsPanel>()
+  const adopt = (panel: vscode.WebviewPanel, sources: TurnSources) => {
+    const turns = new TurnsPanel(panel, sources, states, context.extensionUri)
+    open.add(turns)
+    panel.onDidDispose(() => open.delete(turns))
+  }
+  const show = async (from?: unknown, to?: unknown) => {
+    const sources = bothOf(readSource(from), readSource(to)) ?? (await ask(notebooks, sessions))
+    if (sources) adopt(vscode.window.createWebviewPanel(turnsViewType, 'Turn list', vscode.ViewColumn.Active, { enableFindWidget: true }), sources)
+  }
+  const active = () => [...open].find(({ panel }) => panel.active)
+  const updates = new Map<TurnsPanel, ReturnType<typeof setTimeout>>()
+  const updateSoon = (turns: TurnsPanel) => {
+    clearTimeout(updates.get(turns))
+    updates.set(turns, setTimeout(() => void turns.update(), restMs))
+  }
+  return vscode.Disposable.from(
+    vscode.commands.registerCommand('detent.turnList', show),
+    vscode.commands.registerCommand('detent.copyTurnList', () => active()?.copy()),
+    vscode.commands.registerCommand('detent.saveTurnList', () => active()?.save()),
+    notebooks.onDidChange((document) => [...open].filter((turns) => turns.reads(document.uri)).forEach(updateSoon)),
+    vscode.window.registerWebviewPanelSerializer(turnsViewType, {
+      async deserializeWebviewPanel(panel, kept) {
+        const { from, to } = (kept as { sources?: { from?: unknown; to?: unknown } } | undefined)?.sources ?? {}
+        const sources = bothOf(readSource(from), readSource(to))
+        if (sources) adopt(panel, sources)
+        else panel.dispose()
+      },
+    }),
+    { dispose: () => [...open].forEach((turns) => turns.dispose()) },
+  )
+}
+
+/** A list that is read in the garage need not follow each key. */
+const restMs = 300
+
+function bothOf(from: TurnSources['from'] | undefined, to: TurnSources['to'] | undefined): TurnSources | undefined {
+  return from && to && { from, to }
+}
+
+async function ask(notebooks: Notebooks, sessions: Sessions): Promise<TurnSources | undefined> {
+  const uri = activeNotebook() ?? (await pickNotebook('Turn list: of which notebook?', false))
+  if (!uri) return undefined
+  const document = await vscode.workspace.openTextDocument(uri)
+  const selected = sessions.on(uri).find((session) => session.active)?.selected.at(-1)
+  return askStates({ uri, notebook: notebooks.of(document).notebook, ...(selected === undefined ? {} : { selected }) })
+}
