@@ -57,6 +57,15 @@ const states: Record<string, (grid: OpenGrid) => Promise<unknown>> = {
   },
   'with the cautions unfolded': (grid) => grid.page.click('summary'),
   broken: (grid) => grid.page.evaluate(() => host.show({ ...sampleView(9), state: 'broken', trouble: { message: 'A key is missing its colon.', line: 31 } })),
+  'with charts open': async (grid) => {
+    await grid.tell({ type: 'commandGiven', command: 'showCharts' })
+    await grid.page.waitForSelector('.chart-walk:focus')
+  },
+  'with charts as tables': async (grid) => {
+    await grid.tell({ type: 'commandGiven', command: 'showCharts' })
+    await grid.page.click('.charts-toggle')
+    await grid.page.waitForSelector('.chart-table')
+  },
   'read only': (grid) => grid.page.evaluate(() => host.show({ ...sampleView(9), readOnly: 'a version to read' })),
   empty: (grid) => grid.page.evaluate(() => host.show({ title: '', state: 'empty', columns: [], rows: [], cells: [], findings: [], cautions: [], beginnings: [{ key: 'a', label: 'Both', about: 'Both legs alike.' }] })),
   'without entries': (grid) => grid.page.evaluate(() => host.show(sampleView(0))),

@@ -2,7 +2,7 @@ import { chromium, type Browser, type Page } from 'playwright-core'
 import type { Gesture } from '../../src/core/grid/gesture'
 import type { GridPlace, GridView } from '../../src/core/grid/view'
 import type { ToWebview } from '../../src/protocol'
-import type { FakeHost } from '../webview/page/fakeHost'
+import type { dress as dressPage, FakeHost } from '../webview/page/fakeHost'
 import type { sampleView as makeView } from '../webview/page/sampleView'
 import { findBrowser } from '../workbench/browser.mjs'
 import { servePage } from './servePage.mjs'
@@ -11,6 +11,7 @@ import { servePage } from './servePage.mjs'
 declare global {
   var host: FakeHost
   var sampleView: typeof makeView
+  var dress: typeof dressPage
 }
 
 export const themes = ['dark', 'light', 'hc-dark', 'hc-light'] as const

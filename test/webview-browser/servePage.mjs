@@ -13,11 +13,12 @@ const policy = "default-src 'none'; script-src 'nonce-test'; style-src 'self'; f
 
 /** Builds the page anew and serves it; resolves with its address and a way to end it. */
 export async function servePage(port = 0) {
-  const built = await build({
-    entryPoints: { grid: join(root, 'webview/grid/main.ts'), host: join(page, 'fakeHost.ts') },
-    outdir: '/page', bundle: true, write: false, minify: true, format: 'iife', target: 'es2022', logLevel: 'warning',
-  })
-  const files = new Map(built.outputFiles.map(({ path, contents }) => [path.replace('/page', ''), contents]))
+  const common = { outdir: '/page', bundle: true, write: false, minify: true, target: 'es2022', logLevel: 'warning' }
+  const built = await Promise.all([
+    build({ ...common, entryPoints: { grid: join(root, 'webview/grid/main.ts'), host: join(page, 'fakeHost.ts') }, format: 'iife' }),
+    build({ ...common, entryPoints: { charts: join(root, 'webview/charts/index.ts') }, format: 'esm' }),
+  ])
+  const files = new Map(built.flatMap(({ outputFiles }) => outputFiles).map(({ path, contents }) => [path.replace('/page', ''), contents]))
   const server = createServer(async (request, response) => {
     const path = new URL(request.url, 'http://page').pathname.replace(/^\/$/, '/page.html')
     const body = files.get(path) ?? await readFile(join(page, path)).catch(() => undefined)

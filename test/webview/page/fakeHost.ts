@@ -1,6 +1,7 @@
 import type { Gesture } from '../../../src/core/grid/gesture'
 import type { Cell, GridPlace, GridView } from '../../../src/core/grid/view'
 import type { FromWebview, ToWebview } from '../../../src/protocol'
+import { sampleCharts } from './sampleCharts'
 import { sampleView } from './sampleView'
 import themes from './themes.json'
 
@@ -54,6 +55,7 @@ export class FakeHost {
   #take(message: FromWebview): void {
     this.received.push(message)
     if (message.type === 'ready') this.tell({ type: 'gridShown', version: ++this.version, view: this.view, strings: {} })
+    if (message.type === 'chartsAsked') this.tell({ type: 'chartsGiven', charts: sampleCharts(message.group) })
     if (message.type === 'gesture' && !this.silent) setTimeout(() => this.#answer(message.id, message.gesture), this.delay)
   }
 
@@ -121,4 +123,4 @@ export function dress(name: keyof typeof themes): void {
 const asked = new URLSearchParams(location.search)
 dress((asked.get('theme') ?? 'dark') as keyof typeof themes)
 const host = new FakeHost(Number(asked.get('entries') ?? 9))
-Object.assign(window, { host, sampleView, acquireVsCodeApi: host.api })
+Object.assign(window, { host, sampleView, dress, acquireVsCodeApi: host.api })

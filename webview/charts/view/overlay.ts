@@ -1,5 +1,5 @@
 import type uPlot from 'uplot'
-import type { ChartView } from '../../../src/core/charts/view'
+import type { ChartSeries, ChartView } from '../../../src/core/charts/view'
 import { spreadLabels } from '../model/labels'
 import type { PointSpot } from '../model/walkPoints'
 import { make, makeSvg } from './make'
@@ -13,7 +13,7 @@ export class Overlay {
   readonly #labels: { element: HTMLElement; series: number }[]
 
   constructor(readonly view: ChartView, gutter: number) {
-    this.#labels = view.series.map(({ label }, series) => ({ series, element: make('div', 'chart-label', { title: label }, sample(series), make('span', '', {}, label)) }))
+    this.#labels = view.series.map(({ label, form }, series) => ({ series, element: make('div', 'chart-label', { title: label }, sample(series, form), make('span', '', {}, label)) }))
     const names = make('div', 'chart-labels', {}, ...this.#labels.map(({ element }) => element))
     names.style.width = `${gutter - 6}px`
     this.element.append(this.#here, this.#ring, names)
@@ -48,9 +48,9 @@ export class Overlay {
   }
 }
 
-/** A short piece of the line with its mark. */
-function sample(series: number): SVGElement {
+/** A short piece of the line with its mark, or of the bars' outline. */
+function sample(series: number, form: ChartSeries['form']): SVGElement {
+  const mark = makeSvg('path', { d: markPath(series, 13, 6, 3.5), class: isHollow(series) ? 'is-hollow' : 'is-full' })
   return makeSvg('svg', { class: `chart-sample chart-ink-series-${series % inkCount}`, width: 26, height: 12, viewBox: '0 0 26 12', 'aria-hidden': 'true' },
-    makeSvg('path', { d: 'M1 6h24', 'stroke-dasharray': dashOf(series).join(' ') }),
-    makeSvg('path', { d: markPath(series, 13, 6, 3.5), class: isHollow(series) ? 'is-hollow' : 'is-full' }))
+    makeSvg('path', { d: form === 'bars' ? 'M2 11V2h22v9' : 'M1 6h24', 'stroke-dasharray': dashOf(series).join(' ') }), ...(form === 'bars' ? [] : [mark]))
 }

@@ -100,13 +100,13 @@ function paintMarks(plot: uPlot, { x, y }: ChartSeries, { index, everyPoint }: {
   const { ctx } = plot
   const space = markSpace * ratio()
   // Lines that lie on each other keep their marks apart.
-  let free = plot.bbox.left + (index * space) / 4
+  let last = plot.bbox.left - space + (index * space) / 4
   ctx.lineWidth = 1.5 * ratio()
   y.forEach((value, at) => {
     if (value === null) return
     const px = plot.valToPos(x[at]!, 'x', true)
-    if (!everyPoint && px < free) return
-    free = px + space
+    if (!everyPoint && Math.abs(px - last) < space) return
+    last = px
     const path = new Path2D(markPath(index, px, plot.valToPos(value, 'y', true), 3.5 * ratio()))
     ctx.fill(path)
     ctx.stroke(path)

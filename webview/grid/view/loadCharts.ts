@@ -4,6 +4,7 @@ const own = document.currentScript instanceof HTMLScriptElement ? document.curre
 type ChartsModule = typeof import('../../charts')
 
 let loading: Promise<ChartsModule> | undefined
+let failures = 0
 
 /**
  * The charts and what draws them, loaded when they are first shown: most notebooks are opened without. A failure is not
@@ -12,6 +13,7 @@ let loading: Promise<ChartsModule> | undefined
 export function loadCharts(): Promise<ChartsModule> {
   loading ??= load().catch((error) => {
     loading = undefined
+    failures++
     throw error
   })
   return loading
@@ -19,7 +21,9 @@ export function loadCharts(): Promise<ChartsModule> {
 
 async function load(): Promise<ChartsModule> {
   await loadStyle(new URL('charts.css', own).href)
-  return import(new URL('charts.js', own).href) as Promise<ChartsModule>
+  // A browser remembers a module that it could not load, under its address.
+  const again = failures === 0 ? '' : `?${failures}`
+  return import(new URL(`charts.js${again}`, own).href) as Promise<ChartsModule>
 }
 
 function loadStyle(href: string): Promise<void> {
