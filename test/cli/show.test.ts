@@ -64,3 +64,19 @@ describe('detent show as what git compares', () => {
     assert.equal(run(['show', 'a.setup.yaml', '--all', '--entry', 'run-1'], shelf({ 'a.setup.yaml': ternSketch })).code, 2)
   })
 })
+
+describe('detent show --format html', () => {
+  const html = (...args: string[]) => run(['show', 'a.setup.yaml', '--format', 'html', ...args], shelf({ 'a.setup.yaml': ternSketch, 'empty.setup.yaml': 'format: 1\n' }))
+
+  it('prints the sheet of an entry, the last one when none is named', () => {
+    assert.match(html().out, /^<!doctype html>[^]*<p class="entry">run-1<\/p>[^]*<\/html>\n$/)
+    assert.match(html('--entry', 'as-found').out, /<p class="entry">as-found<\/p>/)
+  })
+
+  it('ends with exit code 2 for several entries, for none, and for another format', () => {
+    assert.equal(html('--all').code, 2)
+    assert.equal(html('--or-text').code, 2)
+    assert.equal(run(['show', 'e', '--format', 'html'], shelf({ e: 'format: 1\n' })).code, 2)
+    assert.equal(run(['show', 'e', '--format', 'pdf'], shelf({ e: ternSketch })).code, 2)
+  })
+})
