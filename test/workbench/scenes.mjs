@@ -5,6 +5,7 @@
 //   act     what a person does before the picture is taken; optional. It receives
 //             press(...keys), type(text)   real keys, wherever the focus is
 //             grid()                       the grid's frame, as Playwright has it
+//             webview(name)                the frame of another of our pages, such as 'compare'
 //             page                         the whole window, as Playwright has it
 //   readme  {theme, width}: `--readme` writes this one to samples/pictures/<name>.png
 /** @type {import('./screenshots.mjs').Scene[]} */
@@ -14,5 +15,20 @@ export const scenes = [
   { name: 'charts-sag', file: 'tern-650.setup.yaml', act: async ({ press, grid }) => {
     await press('Control+k', 'Control+g')
     await (await grid()).locator('.chart-walk:focus').waitFor()
+  } },
+  { name: 'compare', file: 'tern-650.setup.yaml', act: async ({ press, type, page, webview }) => {
+    // The newest entry against the one it comes from; then what the new springs changed since the first baseline.
+    await press('Control+k', 'Control+d')
+    const compare = await webview('compare')
+    await compare.locator('.cell:focus').waitFor()
+    for (const [key, entry] of [['l', 'baseline'], ['r', 'new-springs']]) {
+      await press(key)
+      await page.locator('.quick-input-widget input').waitFor()
+      await type(entry)
+      await press('Enter')
+      await compare.locator('.side-name', { hasText: entry }).waitFor()
+      await compare.locator('.cell:focus').waitFor()
+    }
+    await press('Control+Home')
   } },
 ]

@@ -20,7 +20,7 @@ import { startServer } from './server.mjs'
  * @property {string} file
  * @property {'grid' | 'text'} [view]
  * @property {(hands: {press: (...keys: string[]) => Promise<void>, type: (text: string) => Promise<void>,
- *   grid: () => Promise<import('playwright-core').Frame>, page: import('playwright-core').Page}) => Promise<void>} [act]
+ *   grid: () => Promise<import('playwright-core').Frame>, webview: (name: string) => Promise<import('playwright-core').Frame>, page: import('playwright-core').Page}) => Promise<void>} [act]
  * @property {{theme: string, width: number}} [readme]
  */
 
@@ -120,6 +120,14 @@ function handsOf(page) {
         await page.waitForTimeout(100)
       }
       throw new Error('No grid was shown within a minute.')
+    },
+    webview: async name => {
+      for (const end = Date.now() + 60_000; Date.now() < end;) {
+        const [frame] = await framesWith(page, `[data-detent="${name}"]:not(.is-loading)`)
+        if (frame) return frame
+        await page.waitForTimeout(100)
+      }
+      throw new Error(`No ${name} was shown within a minute.`)
     },
   }
 }

@@ -32,7 +32,7 @@ export const english = {
   'side.named': '{0} {1}',
 
   'sum.pair': '{0} to {1}',
-  'sum.changes.none': 'no position differs',
+  'sum.changes.none': 'No position differs',
   'sum.changes.one': '1 position differs',
   'sum.changes.many': '{0} positions differ',
   'sum.new.one': '1 new finding',
@@ -60,7 +60,7 @@ export const english = {
   'cell.empty': 'nothing on record',
   'cell.same': 'the same',
   'cell.onlyIn': 'only in {0}',
-  'cell.written': 'written {0}',
+  'cell.written': 'Written ‘{0}’',
   'cell.remark': 'Remark: {0}',
   'cell.share': '{0} % of range',
   'cell.shareSmall': 'less than 1 % of range',

@@ -20,8 +20,8 @@ export function rowLine(row: CompareRow, names: Names, alone: boolean): Line {
 }
 
 function valueOf({ text, written, place, about, remark }: CompareCell): Value {
-  const more = [written === undefined ? '' : say('cell.written', written), remark === undefined ? '' : say('cell.remark', remark)].filter(Boolean).join(' · ')
-  return { text, ...(more ? { more } : {}), ...(about ? { about } : {}), ...(place ? { place } : {}) }
+  const told = [written === undefined ? '' : say('cell.written', written), about ?? ''].filter(Boolean).join(' · ')
+  return { text, ...(remark === undefined ? {} : { more: say('cell.remark', remark) }), ...(told ? { about: told } : {}), ...(place ? { place } : {}) }
 }
 
 function changeText(row: CompareRow, names: Names): ChangeText {
