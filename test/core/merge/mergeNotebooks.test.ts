@@ -209,6 +209,21 @@ describe('merging two versions of a notebook', () => {
     assert.equal(clean(append(entryOf('o-1', '2026-04-20'), odd), with_('range: 22', 'range: 24', odd), odd), with_('range: 22', 'range: 24', append(entryOf('o-1', '2026-04-20'), odd)))
   })
 
+  it('keeps blank lines with the value that owns them, when what stands below is taken out', () => {
+    const owning = with_('    reason: |\n      as it came\n      from the last owner\n\n', '    reason: |+\n      as it came\n\n\n')
+    const gone = with_(owning.slice(owning.indexOf('  - id: run-1'), owning.indexOf('accepted:')), '', owning)
+    const text = clean(gone, with_('range: 22', 'range: 24', owning), owning)
+    assert.equal(readNotebook(text).entries[0]!.reason?.value, 'as it came\n\n\n')
+  })
+
+  it('merges a long text by lines in good time, however often its lines say the same', function () {
+    this.timeout(5_000)
+    const long = `${'  - settings:\n      fork_rebound: 3 out\n    ride:\n'.repeat(2000)}x: [\n`
+    const numbered = long.split('\n').map((line, at) => (at % 40 === 0 ? `${line} # ${at}` : line)).join('\n')
+    const { text, conflicts } = merge(numbered, `# one\n${numbered}`, `${numbered}# other\n`)
+    assert.deepEqual([text, conflicts], [`# one\n${numbered}# other\n`, []])
+  })
+
   it('says so where the sides fit together in the text and not in what they say', () => {
     const renamed = base.replaceAll('shock_rebound', 'shock_return')
     const { text, conflicts } = merge(base, renamed, append(entryOf('t-1', '2026-04-20', 'shock_rebound: 9 out')))
