@@ -1,4 +1,5 @@
 import type { Finding } from '../finding'
+import { slotKey } from '../adjusters/adjuster'
 import { findArchitecture } from '../adjusters/architectures'
 import { writeNotebook } from '../adjusters/architectures/writeNotebook'
 import { acceptFinding } from '../notebook/edits/acceptFinding'
@@ -7,19 +8,25 @@ import { composeChanges } from '../notebook/edits/composeChanges'
 import { addEntry, removeEntry, renameEntry } from '../notebook/edits/entries'
 import { returnTo } from '../notebook/edits/returnTo'
 import { asFigure, asProse, clearPath, Refusal, setPath } from '../notebook/edits/setPath'
-import type { Notebook } from '../notebook/notebook'
+import { clearSetting, setSetting } from '../notebook/edits/setSetting'
+import { settingRow, type Notebook } from '../notebook/notebook'
 import { readNotebook } from '../notebook/readNotebook'
-import { scalarAt } from '../notebook/tree'
+import { nodeAt, scalarAt } from '../notebook/tree'
 import { applyChanges, type TextChange } from '../text'
 import { clearOne, setOne } from './cellEdits'
 import { cautions } from './cautions'
 import { entryAt } from './entryAt'
+import { nudge } from './nudge'
+import { slotOf } from './slotOf'
 import { rowsOf } from './rows'
 import type { Gesture } from './gesture'
 import type { GridPlace } from './view'
 
-/** What a gesture comes to: the changes of the text, and where to look next; or why it is refused. */
-export type Answer = { changes: TextChange[]; reveal?: GridPlace; refused?: undefined } | { refused: string; changes?: undefined }
+/** A cell that was left as it is while others were written, and why. */
+export type LeftOut = { why: string } & GridPlace
+
+/** What a gesture comes to: the changes of the text, where to look next, and what of it was left out; or why it is refused. */
+export type Answer = { changes: TextChange[]; reveal?: GridPlace; left?: LeftOut[]; refused?: undefined } | { refused: string; changes?: undefined }
 
 /**
  * Turns what a person did in the grid into the smallest changes of the text that do it. Never throws: what cannot be
@@ -39,7 +46,9 @@ export function applyGesture(notebook: Notebook, findings: readonly Finding[], g
 function answer(notebook: Notebook, findings: readonly Finding[], gesture: Gesture): Answer {
   switch (gesture.kind) {
     case 'setCell': return { changes: setOne(notebook, gesture, gesture.text) }
-    case 'setCells': return { changes: inRounds(notebook, gesture.cells, (now, cell) => setOne(now, cell, cell.text)) }
+    case 'setCells': return gesture.partly ? setSome(notebook, gesture.cells) : { changes: inRounds(notebook, gesture.cells, (now, cell) => setOne(now, cell, cell.text)) }
+    case 'setBothLegs': return { changes: setBothLegs(notebook, gesture) }
+    case 'nudge': return { changes: nudgeAll(notebook, gesture.cells, gesture.toward) }
     case 'clearCells': return { changes: inRounds(notebook, gesture.cells, clearOne) }
     case 'setHeader': return { changes: setHeader(notebook, gesture) }
     case 'addEntry': return newEntry(notebook, gesture)
@@ -51,6 +60,38 @@ function answer(notebook: Notebook, findings: readonly Finding[], gesture: Gestu
     case 'addAdjuster': return { changes: addAdjuster(notebook, gesture) }
     case 'begin': return begin(notebook, gesture)
   }
+}
+
+/** Writes the cells that can be written; of the others says why. Refused as a whole where none can. */
+function setSome(notebook: Notebook, cells: readonly ({ text: string } & GridPlace)[]): Answer {
+  const left: LeftOut[] = []
+  const changes = inRounds(notebook, cells, (now, cell) => {
+    try {
+      return setOne(now, cell, cell.text)
+    } catch (error) {
+      if (!(error instanceof Refusal)) throw error
+      left.push({ column: cell.column, row: cell.row, why: error.message })
+      return []
+    }
+  })
+  if (left.length === cells.length && left.length > 0) return { refused: left[0]!.why }
+  return { changes, ...(left.length > 0 ? { left } : {}) }
+}
+
+function setBothLegs(notebook: Notebook, { column, row, text }: Extract<Gesture, { kind: 'setBothLegs' }>): TextChange[] {
+  const slot = slotOf(notebook, entryAt(notebook, column), row)
+  const legs = slot ? notebook.adjusters.get(slot.id)!.legs : []
+  if (!slot || legs.length < 2) throw new Refusal('there is only one of this, so there are no two legs to set')
+  const entry = entryAt(notebook, column)
+  const isSplit = nodeAt(entry.node, ['settings', slot.id])?.kind === 'map'
+  if (text.trim() !== '' && !isSplit) return setSetting(notebook.text, entry, slot.id, undefined, text)
+  if (text.trim() === '' && !isSplit) return clearSetting(notebook.text, entry, slot.id, undefined)
+  return inRounds(notebook, legs.map((leg) => ({ column, row: settingRow(slotKey(slot.id, leg)) })), (now, cell) => setOne(now, cell, text))
+}
+
+function nudgeAll(notebook: Notebook, cells: readonly GridPlace[], toward: 'more' | 'less'): TextChange[] {
+  const moved = nudge(notebook, cells, toward).map((each) => ({ ...each, column: each.entry.key, row: '' }))
+  return inRounds(notebook, moved, (now, { column, adjuster, leg, text }) => setSetting(now.text, entryAt(now, column), adjuster.id, leg, text))
 }
 
 /**

@@ -3,11 +3,10 @@ import { clearReading, setReading } from '../notebook/edits/setReading'
 import { clearSetting, setSetting } from '../notebook/edits/setSetting'
 import { clearList, setBesideList, setList } from '../notebook/edits/setList'
 import { findField, listPathOf, pathOf, type Field } from '../notebook/fields'
-import type { Entry, Notebook } from '../notebook/notebook'
-import { nodeAt } from '../notebook/tree'
-import type { Leg } from '../adjusters/adjuster'
+import type { Notebook } from '../notebook/notebook'
 import type { TextChange } from '../text'
 import { entryAt } from './entryAt'
+import { slotOf } from './slotOf'
 import type { GridPlace } from './view'
 
 /** Writes one cell; an empty text clears it. */
@@ -44,20 +43,6 @@ function besideList({ key }: Field): { path: string[]; listKey: string; key: str
   const { path } = pathOf(key)
   const list = findField(path.slice(0, -1).join('.'))?.list
   return list && { path: path.slice(0, -1), listKey: list.key, key: path.at(-1)! }
-}
-
-/** The adjuster and leg of a setting's row. An adjuster's name may hold a slash itself, so both readings are tried. */
-function slotOf(notebook: Notebook, entry: Entry, row: string): { id: string; leg?: Leg } | undefined {
-  if (!row.startsWith('settings/')) return undefined
-  const name = row.slice('settings/'.length)
-  if (notebook.adjusters.get(name)?.legs.length === 0) return { id: name }
-  const match = /^([^]*)\/(left|right)$/.exec(name)
-  const adjuster = match && notebook.adjusters.get(match[1]!)
-  const leg = adjuster?.legs.find((each) => each === match![2])
-  if (!adjuster || !leg) throw new Refusal('there is no such adjuster any more')
-  // Where only one leg carries one, its position needs no leg's name.
-  const isAlone = adjuster.legs.length === 1 && nodeAt(entry.node, ['settings', adjuster.id])?.kind !== 'map'
-  return isAlone ? { id: adjuster.id } : { id: adjuster.id, leg }
 }
 
 function fieldFor(row: string): Field {

@@ -4,8 +4,12 @@ import type { GridPlace } from './view'
 /** What a person did in the grid, in the imperative. Each becomes one edit of the text and one undo step. */
 export type Gesture =
   | ({ kind: 'setCell'; text: string } & GridPlace)
-  /** Several cells at once: a paste, a fill. */
-  | { kind: 'setCells'; cells: ({ text: string } & GridPlace)[] }
+  /** Several cells at once: a paste, a fill. With `partly`, those that can be written are, and the answer explains each of the others. */
+  | { kind: 'setCells'; cells: ({ text: string } & GridPlace)[]; partly?: boolean }
+  /** One position for both legs of a pair. */
+  | ({ kind: 'setBothLegs'; text: string } & GridPlace)
+  /** Positions one count on, towards more or less of what they control. */
+  | { kind: 'nudge'; cells: GridPlace[]; toward: 'more' | 'less' }
   /** Back to what the entry carries: what was set here is taken out. */
   | { kind: 'clearCells'; cells: GridPlace[] }
   | { kind: 'setHeader'; column: string; field: 'id' | 'date' | 'reason'; text: string }
