@@ -11,7 +11,7 @@ Prints every entry with where everything stands and what follows from its measur
 <name>_u is the standard uncertainty of <name>. A number that is not known is left out (json) or empty (csv).
 Under derived: front and rear static_sag_mm, rider_sag_mm, static_sag_pct, rider_sag_pct, friction_mm,
 wheel_rate_n_per_mm; geometry rake_deg, trail_mm, normal_trail_mm, wheelbase_mm; bounce front and rear damping_ratio,
-damped_hz, natural_hz.`
+damped_hz, natural_hz. Under ride: front_travel_used_mm, rear_travel_used_mm and log, the path of the ride's log.`
 
 /** `detent export`. */
 export function exportFile(args: readonly string[], world: World): Outcome {

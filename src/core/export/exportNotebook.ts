@@ -1,6 +1,7 @@
 import { wordsAt } from '../notebook/machine'
 import type { Entry, Notebook } from '../notebook/notebook'
 import { exportDerived, type ExportedDerived } from './exportDerived'
+import { exportRide, type ExportedRide } from './exportRide'
 import { exportSettings, type ExportedSettings } from './exportSettings'
 
 /**
@@ -19,8 +20,11 @@ export interface ExportedEntry {
   id: string
   /** The entry it comes from, whether written or by order; absent for one that comes from none. */
   from?: string
+  /** As it is written. */
+  date?: string
   settings: ExportedSettings
   derived: ExportedDerived
+  ride?: ExportedRide
 }
 
 export function exportNotebook(notebook: Notebook): Exported {
@@ -29,8 +33,9 @@ export function exportNotebook(notebook: Notebook): Exported {
 }
 
 function exportEntry(notebook: Notebook, entry: Entry): ExportedEntry {
+  const ride = exportRide(entry)
   return {
-    id: entry.key, ...(entry.parent ? { from: entry.parent.key } : {}),
-    settings: exportSettings(notebook, entry), derived: exportDerived(notebook, entry),
+    id: entry.key, ...(entry.parent ? { from: entry.parent.key } : {}), ...(entry.date ? { date: entry.date.value } : {}),
+    settings: exportSettings(notebook, entry), derived: exportDerived(notebook, entry), ...(ride ? { ride } : {}),
   }
 }

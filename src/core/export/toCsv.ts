@@ -1,5 +1,6 @@
 import { derivedNames } from './exportDerived'
 import type { Exported } from './exportNotebook'
+import { rideNames } from './exportRide'
 
 /**
  * The export as CSV (RFC 4180, with line feeds): a row an entry, the names of the JSON flattened by dots. The columns of
@@ -8,7 +9,7 @@ import type { Exported } from './exportNotebook'
 export function toCsv({ entries }: Exported): string {
   const flat = entries.map((entry) => new Map(flatten(entry)))
   const settings = new Set(flat.flatMap((row) => [...row.keys()].filter((name) => name.startsWith('settings.'))))
-  const columns = ['id', 'from', ...settings, ...derivedColumns]
+  const columns = ['id', 'from', ...settings, ...derivedColumns, 'date', ...rideNames.map((name) => `ride.${name}`)]
   const rows = flat.map((row) => columns.map((column) => row.get(column)))
   return [columns, ...rows].map((row) => `${row.map(cell).join(',')}\n`).join('')
 }

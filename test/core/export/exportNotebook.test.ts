@@ -65,6 +65,12 @@ describe('exportNotebook', () => {
     assert.deepEqual(exported('').entries, [])
   })
 
+  it('gives the day, the travel used as noted and the log’s path, but none that leads out of the folder', () => {
+    const [entry] = exported('format: 1\nentries:\n  - {id: a, date: 2026-04-18, ride: {front_travel_used: 4 in, rear_travel_used: some, log: logs/a.csv}}\n').entries
+    assert.deepEqual([entry!.date, entry!.ride], ['2026-04-18', { front_travel_used_mm: 101.6, log: 'logs/a.csv' }])
+    assert.equal(exported('format: 1\nentries:\n  - {id: a, ride: {log: ../a.csv}}\n').entries[0]!.ride, undefined)
+  })
+
   it('gives the bounce test in ratio and Hz', () => {
     const text = sketchWith(['    sag:\n', '    bounce: {rear: {heights: [40, 10, 2.5], seconds: 0.5}}\n    sag:\n'])
     const { rear } = exported(text).entries[0]!.derived.bounce

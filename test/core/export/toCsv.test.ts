@@ -29,7 +29,7 @@ describe('toCsv', () => {
     const [, run1] = rows(csv(ternSketch))
     assert.equal(run1!['derived.front.rider_sag_mm'], '')
     assert.equal(run1!['derived.bounce.rear.natural_hz'], '')
-    assert.equal(csv('format: 1\n').split('\n')[0]!.split(',').length, 2 + 2 * 12 + 8 + 2 * 6)
+    assert.equal(csv('format: 1\n').split('\n')[0]!.split(',').length, 2 + 2 * 12 + 8 + 2 * 6 + 1 + 3)
   })
 
   it('makes texts harmless that a spreadsheet would take for a formula, and quotes what needs it', () => {

@@ -1,5 +1,6 @@
-// Writes the generated sections of the documents anew: `npm run docs`.
+// Writes the generated sections of the documents anew, and the log among the samples: `npm run docs`.
 import { readFileSync, writeFileSync } from 'node:fs'
+import { sampleLog, sampleLogPath } from './sampleLog'
 import { generated, withSections } from './sections'
 
 for (const [file, sections] of Object.entries(generated)) {
@@ -9,3 +10,5 @@ for (const [file, sections] of Object.entries(generated)) {
   writeFileSync(file, after)
   console.log(`${file}: rewritten`)
 }
+
+writeFileSync(sampleLogPath, sampleLog())
