@@ -6,6 +6,8 @@ import { acceptFinding } from '../notebook/edits/acceptFinding'
 import { addAdjuster } from '../notebook/edits/addAdjuster'
 import { composeChanges } from '../notebook/edits/composeChanges'
 import { addEntry, removeEntry, renameEntry } from '../notebook/edits/entries'
+import { removeAdjuster } from '../notebook/edits/removeAdjuster'
+import { duplicateEntry, insertEntry, moveEntry } from '../notebook/edits/reorder'
 import { returnTo } from '../notebook/edits/returnTo'
 import { asFigure, asProse, clearPath, Refusal, setPath } from '../notebook/edits/setPath'
 import { clearSetting, setSetting } from '../notebook/edits/setSetting'
@@ -53,6 +55,10 @@ function answer(notebook: Notebook, findings: readonly Finding[], gesture: Gestu
     case 'setHeader': return { changes: setHeader(notebook, gesture) }
     case 'addEntry': return newEntry(notebook, gesture)
     case 'returnTo': return goBack(notebook, gesture)
+    case 'duplicateEntry': return duplicate(notebook, gesture)
+    case 'insertEntry': return insert(notebook, gesture)
+    case 'moveEntry': return move(notebook, gesture)
+    case 'removeAdjuster': return { changes: removeAdjuster(notebook, gesture.id, gesture.withPositions) }
     case 'removeEntry': return { changes: removeEntry(notebook, entryAt(notebook, gesture.column)) }
     case 'annotate': return { changes: annotate(notebook, gesture) }
     case 'applyFix': return applyFix(findings[gesture.finding], gesture.fix)
@@ -144,6 +150,24 @@ function newEntry(notebook: Notebook, { after, id, date, reason }: Extract<Gestu
 function goBack(notebook: Notebook, { column, id, date, reason }: Extract<Gesture, { kind: 'returnTo' }>): Answer {
   const wanted = freeId(notebook, id)
   return { changes: returnTo(notebook, entryAt(notebook, column), { id: wanted, date, reason }), reveal: { column: wanted, row: firstRow(notebook) } }
+}
+
+function duplicate(notebook: Notebook, { column, date }: Extract<Gesture, { kind: 'duplicateEntry' }>): Answer {
+  const id = suggestId(notebook)
+  return { changes: duplicateEntry(notebook, entryAt(notebook, column), { id, date }), reveal: { column: id, row: firstRow(notebook) } }
+}
+
+function insert(notebook: Notebook, { column, date, id, reason }: Extract<Gesture, { kind: 'insertEntry' }>): Answer {
+  const wanted = freeId(notebook, id)
+  const changes = insertEntry(notebook, entryAt(notebook, column), { id: wanted, date, ...(reason ? { reason } : {}) })
+  return { changes, reveal: { column: wanted, row: firstRow(notebook) } }
+}
+
+function move(notebook: Notebook, { column, by }: Extract<Gesture, { kind: 'moveEntry' }>): Answer {
+  const entry = entryAt(notebook, column)
+  const changes = moveEntry(notebook, entry, by)
+  // An entry without an id is named by its place, which is another one now.
+  return { changes, reveal: { column: entry.key.startsWith('#') ? `#${entry.index + 1 + by}` : entry.key, row: '' } }
 }
 
 const firstRow = (notebook: Notebook): string => rowsOf(notebook).find(({ kind }) => kind !== 'group')?.row.key ?? ''

@@ -18,6 +18,12 @@ export type Gesture =
   /** Everything back to where it stood in an earlier entry: a new one at the end that comes from it, with the reason. */
   | { kind: 'returnTo'; column: string; id?: string; date: string; reason: string }
   | { kind: 'removeEntry'; column: string }
+  /** The same once more behind it, with a name and a date of its own. */
+  | { kind: 'duplicateEntry'; column: string; date: string }
+  /** A new entry behind one, which it comes from; those that follow come from what they came from. */
+  | { kind: 'insertEntry'; column: string; date: string; id?: string; reason?: string }
+  /** One place earlier or later in the file, each entry coming from what it came from. */
+  | { kind: 'moveEntry'; column: string; by: -1 | 1 }
   /** A remark about a cell; an empty text takes it out. */
   | ({ kind: 'annotate'; text: string } & GridPlace)
   | { kind: 'applyFix'; finding: number; fix: number }
@@ -25,5 +31,7 @@ export type Gesture =
   | { kind: 'acceptFinding'; finding: number; reason: string }
   /** A new adjuster, with what must be known of it. */
   | ({ kind: 'addAdjuster' } & NewAdjuster)
+  /** Takes an adjuster out; `withPositions` takes all that entries say of it along. */
+  | { kind: 'removeAdjuster'; id: string; withPositions: boolean }
   /** Begin a notebook in an empty file. */
   | { kind: 'begin'; start: string; date: string; name?: string }
