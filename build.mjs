@@ -31,6 +31,7 @@ const targets = [
   { ...common, entryPoints: { extension: 'src/editor/extension.ts' }, outdir: 'dist', platform: 'node', format: 'cjs', external: ['vscode'] },
   { ...common, entryPoints: { cli: 'src/cli/main.ts' }, outdir: 'dist', platform: 'node', format: 'cjs', banner: { js: '#!/usr/bin/env node' } },
   { ...common, entryPoints: { 'webview/grid': 'webview/grid/main.ts' }, outdir: 'dist', platform: 'browser', format: 'iife' },
+  { ...common, entryPoints: { 'webview/turns': 'webview/turns/main.ts' }, outdir: 'dist', platform: 'browser', format: 'iife' },
   { ...common, entryPoints: { 'webview/compare': 'webview/compare/main.ts' }, outdir: 'dist', platform: 'browser', format: 'iife' },
   // Loaded by the pages above when charts are first shown, hence a file of its own and a module.
   { ...common, entryPoints: { 'webview/charts': 'webview/charts/index.ts' }, outdir: 'dist', platform: 'browser', format: 'esm' },

@@ -9,6 +9,9 @@ import { Sessions } from './grid/sessions'
 import { registerLanguage } from './language'
 import { Notebooks } from './notebooks'
 import { registerQuickFixes } from './quickFixes'
+import { registerSheet } from './sheet'
+import { registerTeam } from './team'
+import { registerTurns } from './turns'
 
 /** The composition root: a list of what the extension registers, in the order of dependency. */
 export function activate(context: vscode.ExtensionContext): void {
@@ -26,5 +29,8 @@ export function activate(context: vscode.ExtensionContext): void {
     registerLanguage(notebooks),
     registerCommands(notebooks, sessions),
     registerCompare(context, notebooks, sessions, states),
+    registerTurns(context, notebooks, sessions, states),
+    registerSheet(notebooks, sessions),
+    registerTeam(states, sessions),
   )
 }

@@ -8,6 +8,7 @@ import { addAdjuster } from './addAdjuster'
 import { newNotebook } from './newNotebook'
 import { openAsText } from './openAsText'
 import { reopen } from './reopen'
+import { returnTo } from './returnTo'
 
 /** Commands that act on the grid in focus, by their name in the manifest. */
 const gridCommands: Record<string, GridCommand> = {
@@ -42,6 +43,10 @@ export function registerCommands(notebooks: Notebooks, sessions: Sessions): vsco
       if (place) for (const session of sessions.on(target)) session.reveal(place)
     }),
     vscode.commands.registerCommand('detent.newNotebook', newNotebook),
+    vscode.commands.registerCommand('detent.returnTo', (menu?: { column?: unknown }) => {
+      const column = menu?.column
+      return sessions.active && returnTo(sessions.active, typeof column === 'string' ? column : undefined)
+    }),
     vscode.commands.registerCommand('detent.addAdjuster', () => sessions.active && addAdjuster(sessions.active)),
   )
 }

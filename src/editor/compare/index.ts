@@ -7,7 +7,7 @@ import { isNotebook, notebookPattern, type Notebooks } from '../notebooks'
 import { ComparePanels } from './comparePanels'
 import { pickNotebook } from './pickNotebook'
 import { pickState } from './pickState'
-import { sourceOf, wholeOf } from './sources'
+import { readSource, sourceOf, wholeOf } from './sources'
 import type { States } from './states'
 
 /** Comparisons and all the ways to one. */
@@ -17,7 +17,7 @@ export function registerCompare(context: vscode.ExtensionContext, notebooks: Not
   void tellWorkspace()
   return vscode.Disposable.from(
     panels,
-    on('detent.compare', () => compareAsked(panels)),
+    on('detent.compare', (left, right) => compareAsked(panels, readSource(left), readSource(right))),
     on('detent.compareSelected', () => sessions.active && compareSelected(sessions.active, panels)),
     on('detent.compareFiles', (_, uris) => compareFiles(uris, panels)),
     on('detent.compareWith', (uri) => compareWith(notebookOf(uri), panels)),
@@ -72,10 +72,12 @@ async function compareWith(uri: vscode.Uri | undefined, panels: ComparePanels): 
   if (chosen) await panels.show({ left: chosen, right: from })
 }
 
-async function compareAsked(panels: ComparePanels): Promise<void> {
-  const uri = activeNotebook() ?? (await pickNotebook('Compare: which notebook?', false))
-  if (!uri) return
-  const left = await pickState({ title: 'Compare: from which state?', from: sourceOf(uri) }, panels.states)
+/** Of the two states, those that the caller names are not asked for. */
+async function compareAsked(panels: ComparePanels, from?: StateSource, to?: StateSource): Promise<void> {
+  if (from && to) return panels.show({ left: from, right: to })
+  const uri = from ? undefined : activeNotebook() ?? (await pickNotebook('Compare: which notebook?', false))
+  if (!from && !uri) return
+  const left = from ?? (await pickState({ title: 'Compare: from which state?', from: sourceOf(uri!) }, panels.states))
   if (!left) return
   const right = await pickState({ title: 'Compare: with which state?', from: wholeOf(left), beside: left }, panels.states)
   if (right) await panels.show({ left, right })

@@ -1,0 +1,36 @@
+import * as vscode from 'vscode'
+import { activeNotebook } from '../activeNotebook'
+import { pickNotebook } from '../compare/pickNotebook'
+import { readSource } from '../compare/sources'
+import type { Sessions } from '../grid/sessions'
+import type { Notebooks } from '../notebooks'
+import { pickEntry } from '../pickEntry'
+import { saveSheet, SheetPanel, sheetViewType } from './sheetPanel'
+
+/** The hand-over sheet of an entry: shown as it will be on paper, and saved where the person says. */
+export function registerSheet(notebooks: Notebooks, sessions: Sessions): vscode.Disposable {
+  const open = new Set<SheetPanel>()
+  return vscode.Disposable.from(
+    vscode.commands.registerCommand('detent.printSheet', async (given?: unknown) => {
+      const source = readSource(given)
+      const uri = source ? vscode.Uri.parse(source.uri) : activeNotebook() ?? (await pickNotebook('Hand-over sheet: of which notebook?', false))
+      if (!uri) return
+      const document = await vscode.workspace.openTextDocument(uri)
+      const entry = source?.entry ?? (await chosenEntry(document, notebooks, sessions))
+      if (entry === undefined) return
+      const sheet = new SheetPanel(vscode.window.createWebviewPanel(sheetViewType, 'Sheet', vscode.ViewColumn.Active, { enableFindWidget: true }), document, entry, notebooks)
+      open.add(sheet)
+      sheet.panel.onDidDispose(() => open.delete(sheet))
+    }),
+    vscode.commands.registerCommand(saveSheet, () => ([...open].find(({ panel }) => panel.active) ?? [...open].at(-1))?.save()),
+    notebooks.onDidChange((document) => [...open].filter((sheet) => sheet.document === document).forEach((sheet) => sheet.update())),
+  )
+}
+
+/** The entry that is selected in the grid in front, else the one that is asked for. */
+async function chosenEntry(document: vscode.TextDocument, notebooks: Notebooks, sessions: Sessions): Promise<string | undefined> {
+  const { broken, entries } = notebooks.of(document).notebook
+  if (broken || entries.length === 0) return void vscode.window.showInformationMessage(broken ? `The text has an error, so there is no sheet: ${broken.message}` : 'This notebook has no entries yet.')
+  const selected = sessions.on(document.uri).find((session) => session.active)?.selected.at(-1)
+  return selected ?? (await pickEntry('Hand-over sheet: of which entry?', [...entries].reverse()))?.key
+}

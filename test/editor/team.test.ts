@@ -1,0 +1,103 @@
+import assert from 'node:assert/strict'
+import { rmSync, writeFileSync } from 'node:fs'
+import * as vscode from 'vscode'
+import { until } from './waiting'
+import { gridFrame, page, press, type } from './window'
+import { sample, textOf, write } from './workspace'
+
+const notebook = (name: string, entries: string) => `format: 1
+machine: {name: ${name}}
+adjusters:
+  fork_rebound: {on: fork, legs: [left, right], controls: rebound, counts: clicks, range: 20}
+entries:
+${entries}`
+
+const found = '  - {id: as-found, date: 2026-04-18, as_found: true, settings: {fork_rebound: {left: 3 out, right: 6 out}}}\n'
+
+const row = (text: string | RegExp) => page().locator('.monaco-list-row[role=treeitem]', { hasText: text })
+
+/** Shows the tree, with what the samples hold out of the way. */
+async function showTree(): Promise<void> {
+  await vscode.commands.executeCommand('detent.setups.focus')
+  await vscode.commands.executeCommand('detent.setups.refresh')
+}
+
+describe('the setups of a workspace', () => {
+  it('are listed with their last entry, its age and what is open, and follow what happens on disk', async () => {
+    const uri = write('zz-lark.setup.yaml', notebook('Lark 300', found))
+    await showTree()
+    await row('Lark 300').waitFor()
+    const label = (await row('Lark 300').getAttribute('aria-label')) ?? ''
+    assert.match(label, /^Lark 300, as-found · 2026-04-18 · .*(days ago|dated ahead|yesterday|today).*, 1 warning/)
+    writeFileSync(uri.fsPath, notebook('Lark 300', `${found}  - {id: run-1, date: 2026-04-19, settings: {fork_rebound: 3 out}, reason: right to left}\n`))
+    await until('it follows', async () => /Lark 300, run-1 · 2026-04-19.*nothing open/.test((await row('Lark 300').getAttribute('aria-label')) ?? ''))
+    write('zz-finch.setup.yaml', notebook('Finch 125', found))
+    await row('Finch 125').waitFor()
+    rmSync(uri.fsPath)
+    await until('it goes', async () => (await row('Lark 300').count()) === 0)
+  })
+
+  it('open to their entries by keys, and an entry opens in the grid', async () => {
+    write('lark.setup.yaml', notebook('Lark 300', `${found}  - {id: run-1, date: 2026-04-19, settings: {fork_rebound: 3 out}, reason: right to left}\n`))
+    await showTree()
+    await row('Lark 300').click()
+    await gridFrame()
+    await vscode.commands.executeCommand('detent.setups.focus')
+    await press('ArrowRight')
+    await row('right to left').waitFor()
+    await press('ArrowDown', 'ArrowDown', 'Enter')
+    const grid = await gridFrame()
+    await until('the entry’s header is current', async () => (await grid.locator('.header-cell.is-active').textContent())?.startsWith('as-found'))
+  })
+
+  it('say of a broken text where it is broken', async () => {
+    write('lark.setup.yaml', notebook('Lark 300', '  - {id: "run\n'))
+    await showTree()
+    await row(/cannot be read: line \d+/).waitFor()
+  })
+
+  it('show what is typed and not saved', async () => {
+    const uri = write('lark.setup.yaml', notebook('Lark 300', found))
+    await showTree()
+    await row('Lark 300').waitFor()
+    const document = await vscode.workspace.openTextDocument(uri)
+    const edit = new vscode.WorkspaceEdit()
+    edit.insert(uri, new vscode.Position(document.lineCount, 0), '  - {id: typed, date: 2026-04-20, settings: {fork_rebound: 3 out}, reason: alike}\n')
+    await vscode.workspace.applyEdit(edit)
+    await row('typed').waitFor()
+  })
+})
+
+describe('the search over setups', () => {
+  it('finds the words of a reason over all notebooks, newest first, and opens the grid there', async () => {
+    write('a-lark.setup.yaml', notebook('Lark 300', `${found}  - {id: b-old, date: 2026-04-19, settings: {fork_rebound: 12 out}, reason: quokka over the seams}\n`))
+    const finch = write('finch.setup.yaml', notebook('Finch 125', `${found}  - {id: a-new, date: 2026-05-19, reason: the quokka is back}\n`))
+    await vscode.commands.executeCommand('detent.setups.refresh')
+    void vscode.commands.executeCommand('detent.searchSetups')
+    await page().locator('.quick-input-widget input').first().waitFor()
+    await type('quokka')
+    const items = page().locator('.quick-input-list .monaco-list-row')
+    await until('two are found', async () => (await items.count()) === 2)
+    assert.match((await items.nth(0).getAttribute('aria-label')) ?? '', /^Finch 125 · a-new/)
+    assert.match((await items.nth(1).getAttribute('aria-label')) ?? '', /^Lark 300 · b-old/)
+    await press('Enter')
+    const grid = await gridFrame()
+    await until('the entry’s header is current', async () => (await grid.locator('.header-cell.is-active').textContent())?.startsWith('a-new'))
+    assert.match(await textOf(finch), /the quokka is back/)
+  })
+
+  it('answers when an adjuster last stood somewhere, and says what it cannot answer', async () => {
+    write('a-lark.setup.yaml', notebook('Lark 300', `${found}  - {id: soft, date: 2030-04-19, settings: {fork_rebound: 19 out}, reason: try}\n  - {id: back, date: 2030-04-20, from: as-found, reason: no}\n`))
+    await vscode.commands.executeCommand('detent.setups.refresh')
+    void vscode.commands.executeCommand('detent.searchSetups')
+    await page().locator('.quick-input-widget input').first().waitFor()
+    await type('lark and softest fork_rebound')
+    const items = page().locator('.quick-input-list .monaco-list-row')
+    await until('it is found', async () => /^Lark 300 · soft, 2030-04-19 · Fork rebound 19 clicks out/.test((await items.nth(0).getAttribute('aria-label')) ?? ''))
+    assert.equal(await items.count(), 1)
+    await page().locator('.quick-input-widget input').first().fill('fork_rebond > 3')
+    await items.getByText('did you mean ‘fork_rebound’?').waitFor()
+    await press('Escape')
+    assert.ok(sample('tern-650.setup.yaml'))
+  })
+})
