@@ -3,6 +3,7 @@ import type { ChartGroup, ChartsView } from './core/charts/view'
 import type { Comparison } from './core/compare/comparison'
 import type { TurnList } from './core/compare/turns'
 import type { Cell, Column, GridFinding, GridPlace, GridView, Trouble } from './core/grid/view'
+import type { LeftOut } from './core/grid/applyGesture'
 import type { Gesture } from './core/grid/gesture'
 
 /**
@@ -13,8 +14,8 @@ export type ToWebview =
   | { type: 'gridShown'; version: number; view: GridView; strings: Record<string, string> }
   /** Only what differs from what was shown at `version - 1` steps before; rows and their order are the same. */
   | { type: 'gridChanged'; version: number; patch: GridPatch }
-  /** The answer to a gesture: done, or refused and why. */
-  | { type: 'gestureAnswered'; id: number; refused?: string; reveal?: GridPlace }
+  /** The answer to a gesture: done, with the cells that were left out, or refused and why. */
+  | { type: 'gestureAnswered'; id: number; refused?: string; reveal?: GridPlace; left?: LeftOut[] }
   | { type: 'placeRevealed'; place: GridPlace; edit?: boolean }
   /** Before a save: whatever is being typed is to be sent as a gesture, then `pendingSent`. */
   | { type: 'pendingAsked'; id: number }
@@ -26,6 +27,9 @@ export type ToWebview =
   | { type: 'commandGiven'; command: GridCommand }
 
 export type GridCommand = 'addEntry' | 'annotate' | 'editHeader' | 'nextFinding' | 'previousFinding' | 'showFindings' | 'clearCell' | 'showCard' | 'whatNext' | 'showCharts'
+  | 'nudgeMore' | 'nudgeLess' | 'setBothLegs' | 'fillRight' | 'fillDown'
+  | 'selectRow' | 'selectColumn' | 'selectAll'
+  | 'duplicateEntry' | 'insertEntry' | 'removeEntry' | 'moveEntryLeft' | 'moveEntryRight' | 'removeAdjuster'
 
 export type FromWebview =
   | { type: 'ready' }
@@ -41,8 +45,8 @@ export type FromWebview =
   | { type: 'chartsLeft' }
   /** Open the text at this place, or at the trouble's line. */
   | { type: 'openText'; place?: GridPlace; line?: number }
-  /** `columns`: the entries that the selection begins and ends in from left to right, which may be one. */
-  | { type: 'selectionChanged'; place: GridPlace | null; columns: string[] }
+  /** `columns`: the entries that the selection begins and ends in from left to right, which may be one; `range`: whether it is several cells. */
+  | { type: 'selectionChanged'; place: GridPlace | null; columns: string[]; range: boolean }
 
 /** What differs between two views of one notebook whose rows and columns are the same in number, order and key. */
 export interface GridPatch {

@@ -1,5 +1,6 @@
-import type { FromWebview } from '../../src/protocol'
+import type { FromWebview, GridCommand, ToWebview } from '../../src/protocol'
 import { say } from './strings'
+import { receive } from './model/receive'
 import type { SavedState } from './model/savedState'
 import { Session, type Change, type Manner } from './model/session'
 import { HEADER } from './model/spot'
@@ -15,7 +16,7 @@ import { DetailBar } from './view/detailBar'
 import { make } from './view/dom'
 import { FindingsPanel } from './view/findingsPanel'
 import { Forms } from './view/form'
-import { acceptForm, besideHeader, entryForm, headerForm, remarkForm } from './view/forms'
+import { acceptForm, besideHeader, confirmForm, entryForm, headerForm, remarkForm } from './view/forms'
 import { GridBody } from './view/gridBody'
 import { listenToGrid } from './view/input'
 import { Popover } from './view/popover'
@@ -27,6 +28,13 @@ export interface AppPorts {
   send(message: FromWebview): void
   save(state: SavedState): void
 }
+
+/** Commands whose keys mean something else in a text field. */
+const cellCommands: ReadonlySet<GridCommand> = new Set([
+  'selectRow', 'selectColumn', 'selectAll', 'nudgeMore', 'nudgeLess', 'setBothLegs', 'fillRight', 'fillDown', 'duplicateEntry', 'insertEntry', 'removeEntry', 'moveEntryLeft', 'moveEntryRight', 'removeAdjuster', 'clearCell',
+])
+
+const isTyping = () => document.activeElement?.matches('input, textarea, vscode-text-field, vscode-text-area') === true
 
 /** The page: puts the parts together and has each of them drawn when what it shows has changed. */
 export class App {
@@ -119,6 +127,7 @@ export class App {
       case 'panels': return this.#drawPanels()
       case 'charts': return this.#drawCharts(change.focus)
       case 'form': return this.#openForm(change.form)
+      case 'confirm': return this.#forms.open(confirmForm(this.session, change, () => this.#body.rectOf(this.session.active)))
       case 'flush': return this.#forms.flush()
       case 'card': return this.cards.openCurrent()
       case 'advice': return this.cards.openAdvice()
@@ -186,6 +195,13 @@ export class App {
   #focusGrid(): void {
     if (this.session.model.view.state === 'empty' || this.#editor.isOpen || this.#popover.isOpen) return
     this.#body.grid.focus({ preventScroll: true })
+  }
+
+  /** Takes a message from the host. A key that acts on cells is none of ours while a text field has the keyboard. */
+  take(message: ToWebview): void {
+    if (message.type === 'cardGiven') return this.cards.take(message)
+    if (message.type === 'commandGiven' && cellCommands.has(message.command) && isTyping()) return
+    receive(this.session, message)
   }
 
   #announce(text: string, manner: Manner): void {

@@ -1,7 +1,6 @@
 import type { FromWebview, ToWebview } from '../../src/protocol'
 import { App } from './app'
 import './grid.css'
-import { receive } from './model/receive'
 import { readSavedState } from './model/savedState'
 import { keepUndoInFields } from './view/nativeUndo'
 
@@ -20,7 +19,7 @@ const app = new App(document.getElementById('app')!, {
   save: (state) => editor.setState(state),
 }, readSavedState(editor.getState()))
 
-window.addEventListener('message', ({ data }: MessageEvent<ToWebview>) => (data.type === 'cardGiven' ? app.cards.take(data) : receive(app.session, data)))
+window.addEventListener('message', ({ data }: MessageEvent<ToWebview>) => app.take(data))
 window.addEventListener('pagehide', () => app.save())
 keepUndoInFields()
 editor.postMessage({ type: 'ready' })

@@ -66,6 +66,9 @@ export const english = {
   'refuse.broken': 'The text has an error; nothing is written until it is mended.',
   'refuse.computed': 'This row is worked out from others and is not edited.',
   'refuse.group': 'A heading holds nothing to edit.',
+  'refuse.noPosition': 'Only a position is moved by a count.',
+  'refuse.oneLeg': 'There is only one of this, so there are no two legs to set.',
+  'refuse.noAdjuster': 'Stand on the row of the adjuster that is to be taken out.',
   'refuse.noRemark': 'A remark belongs to a cell of an entry.',
   'refuse.noEntry': 'There is no entry here to edit.',
 
@@ -100,6 +103,9 @@ export const english = {
   'form.accept.reason': 'Reason',
   'form.accept.accept': 'Accept',
   'form.accept.missing': 'A reason is needed.',
+  'form.adjuster.title': 'Take out {0}',
+  'form.adjuster.about': 'Taken out with it, they can be had back by undoing.',
+  'form.adjuster.remove': 'Take out with all positions',
   'form.entry.missing': 'A name and a date are needed.',
 
   'edit.name': '{0}, {1}, edit',
@@ -112,7 +118,21 @@ export const english = {
 
   'copied.one': 'Copied.',
   'copied.many': '{0} cells copied.',
-  'pasted.skipped': '{0} cells were left out: they are not edited.',
+  'selected': '{0} cells selected.',
+  'left.title': 'Left as they were:',
+  'left.one': '{0}: {1}',
+  'left.more': 'and {0} more.',
+  'left.beyond': '{0} texts lay beyond the last row or entry.',
+  'filled': '{0} cells filled.',
+  'fill.noColumn': 'There is no entry before this one to fill from.',
+  'fill.noRow': 'There is no row above this one to fill from.',
+  'legs.set': '{0}, both legs: {1}',
+  'did.duplicateEntry': 'Entry {0} duplicated.',
+  'did.insertEntry': 'Entry inserted after {0}.',
+  'did.removeEntry': 'Entry {0} taken out.',
+  'did.moveEntryLeft': 'Entry {0} moved to the left.',
+  'did.moveEntryRight': 'Entry {0} moved to the right.',
+  'did.removeAdjuster': '{0} taken out.',
   'cautions.title': 'Before you turn anything',
 } as const
 

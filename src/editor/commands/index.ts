@@ -22,6 +22,20 @@ const gridCommands: Record<string, GridCommand> = {
   'detent.showCard': 'showCard',
   'detent.whatNext': 'whatNext',
   'detent.showCharts': 'showCharts',
+  'detent.nudgeMore': 'nudgeMore',
+  'detent.nudgeLess': 'nudgeLess',
+  'detent.setBothLegs': 'setBothLegs',
+  'detent.fillRight': 'fillRight',
+  'detent.fillDown': 'fillDown',
+  'detent.selectRow': 'selectRow',
+  'detent.selectColumn': 'selectColumn',
+  'detent.selectAll': 'selectAll',
+  'detent.duplicateEntry': 'duplicateEntry',
+  'detent.insertEntry': 'insertEntry',
+  'detent.removeEntry': 'removeEntry',
+  'detent.moveEntryLeft': 'moveEntryLeft',
+  'detent.moveEntryRight': 'moveEntryRight',
+  'detent.removeAdjuster': 'removeAdjuster',
 }
 
 /** Registers every command of the manifest; a test holds the two lists against each other. */

@@ -26,6 +26,7 @@ export class GridSession implements vscode.Disposable {
   #asked = 0
   #ready = false
   #selected: string[] = []
+  #range = false
   #reveal: { place: GridPlace; edit?: boolean } | undefined
   readonly #waiting = new Map<number, () => void>()
   readonly #charts = new ChartsFeed(
@@ -37,7 +38,10 @@ export class GridSession implements vscode.Disposable {
   constructor(readonly document: vscode.TextDocument, readonly panel: vscode.WebviewPanel, readonly notebooks: Notebooks, readonly queue: EditQueue) {
     this.#subscriptions = [
       panel.webview.onDidReceiveMessage((message: FromWebview) => this.#receive(message)),
+      panel.onDidChangeViewState(() => this.tellContext()),
       notebooks.onDidChange((changed) => changed === document && this.#update()),
+      // A page that is hidden is gone, and says that it is ready when it is there again.
+      panel.onDidChangeViewState(() => { if (!panel.visible) this.#ready = false }),
     ]
   }
 
@@ -48,6 +52,11 @@ export class GridSession implements vscode.Disposable {
   /** The entries that the selection begins and ends in, from left to right; one of them, or none. */
   get selected(): readonly string[] {
     return this.#selected
+  }
+
+  /** Tells key bindings what is selected in the grid in focus. */
+  tellContext(): void {
+    if (this.active) void vscode.commands.executeCommand('setContext', 'detent.rangeSelected', this.#range)
   }
 
   /** Passes a command on to the grid, which knows what is selected. */
@@ -102,7 +111,10 @@ export class GridSession implements vscode.Disposable {
       case 'chartsAsked': return this.#charts.ask(message)
       case 'chartsLeft': return this.#charts.leave()
       case 'openText': return void openAsText(this.document, this.notebooks, message)
-      case 'selectionChanged': return void (this.#selected = message.columns)
+      case 'selectionChanged':
+        this.#selected = message.columns
+        this.#range = message.range
+        return this.tellContext()
     }
   }
 
@@ -160,6 +172,7 @@ export class GridSession implements vscode.Disposable {
       type: 'gestureAnswered', id,
       ...(answer.refused === undefined ? {} : { refused: answer.refused }),
       ...('reveal' in answer && answer.reveal ? { reveal: answer.reveal } : {}),
+      ...('left' in answer && answer.left ? { left: answer.left } : {}),
     })
   }
 

@@ -2,6 +2,7 @@ import { cautions } from '../../../src/core/grid/cautions'
 import { commandExample } from './commandExamples'
 import { commandList } from './commandList'
 import { controlsTable } from './controlsTable'
+import { gridKeysTable } from './gridKeysTable'
 import { keysTable } from './keysTable'
 import { positionsTable, quantitiesTable, refusedTable } from './notationTables'
 import { rulesTable } from './rulesTable'
@@ -26,6 +27,7 @@ export const generated: Readonly<Record<string, Readonly<Record<string, () => st
     compare: () => commandExample('compare', 'samples/tern-650.setup.yaml#run-1', 'samples/tern-650.setup.yaml#run-2'),
     turns: () => commandExample('turns', 'samples/tern-650.setup.yaml#run-2', 'samples/tern-650.setup.yaml#run-1'),
     settings: settingsTable,
+    'grid-keys': gridKeysTable,
     cautions: () => cautions.map((caution) => `- ${caution}`).join('\n'),
   },
   'schemas/FORMAT.md': {

@@ -11,7 +11,7 @@ const editKey = (keys: string, how: 'replace' | 'edit') => readEditKey(pressed(k
 
 describe('keys while moving about', () => {
   it('leaves what belongs to the editor to the editor', () => {
-    for (const keys of ['Ctrl+z', 'Ctrl+y', 'Ctrl+s', 'Ctrl+c', 'Ctrl+v', 'Ctrl+a', 'Meta+z', 'Meta+s', 'Ctrl+Shift+p', 'F1', 'F5', 'Alt+a', 'Ctrl+Enter', 'Ctrl+Tab', 'Ctrl+PageUp', 'Ctrl+F2', 'Control', 'Shift', 'CapsLock', 'Alt+ArrowLeft']) {
+    for (const keys of ['Ctrl+z', 'Ctrl+y', 'Ctrl+s', 'Ctrl+c', 'Ctrl+v', 'Ctrl+a', 'Meta+z', 'Meta+s', 'Ctrl+Shift+p', 'F1', 'F5', 'Alt+a', 'Ctrl+Enter', 'Ctrl+Tab', 'Ctrl+PageUp', 'Ctrl+F2', 'Control', 'Shift', 'CapsLock', 'Alt+ArrowLeft', 'Alt+ArrowDown', 'Shift+ ']) {
       assert.equal(moveKind(keys), undefined, keys)
     }
   })
@@ -48,7 +48,10 @@ describe('keys while editing', () => {
     assert.deepEqual(editKey('Alt+Enter', 'edit'), { kind: 'newLine' })
     assert.deepEqual(editKey('Escape', 'replace'), { kind: 'cancel' })
   })
+  it('writes to all that is selected by Ctrl+Enter', () => {
+    assert.deepEqual(['Ctrl+Enter', 'Meta+Enter'].map((keys) => editKey(keys, 'edit')), [{ kind: 'commitAll' }, { kind: 'commitAll' }])
+  })
   it('leaves undo, save and the clipboard alone', () => {
-    for (const keys of ['Ctrl+z', 'Ctrl+s', 'Ctrl+v', 'Ctrl+Enter', 'Home', 'a']) assert.equal(editKey(keys, 'replace'), undefined, keys)
+    for (const keys of ['Ctrl+z', 'Ctrl+s', 'Ctrl+v', 'Ctrl+d', 'Alt+ArrowUp', 'Home', 'a']) assert.equal(editKey(keys, 'replace'), undefined, keys)
   })
 })

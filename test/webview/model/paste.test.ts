@@ -12,15 +12,15 @@ describe('pasting', () => {
   it('lays a block from the selected cell on', () => {
     const { cells, skipped } = layPaste(model, only({ row: 1, column: 0 }), [['a', 'b'], ['c', 'd']])
     assert.deepEqual(cells, [place('rebound', 'e0', 'a'), place('rebound', 'e1', 'b'), place('preload', 'e0', 'c'), place('preload', 'e1', 'd')])
-    assert.equal(skipped, 0)
+    assert.deepEqual(skipped, [])
   })
-  it('steps over headings and leaves out computed rows, counting them', () => {
+  it('steps over headings and leaves out computed rows, naming them', () => {
     const { cells, skipped } = layPaste(model, only({ row: 2, column: 0 }), [['a'], ['b'], ['c']])
     assert.deepEqual(cells, [place('preload', 'e0', 'a'), place('laps', 'e0', 'c')])
-    assert.equal(skipped, 1)
+    assert.deepEqual(skipped, [{ row: 'sag', column: 'e0' }])
   })
   it('counts what lies beyond the last entry and the last row', () => {
-    assert.equal(layPaste(model, only({ row: 6, column: 2 }), [['a', 'b'], ['c', 'd']]).skipped, 3)
+    assert.equal(layPaste(model, only({ row: 6, column: 2 }), [['a', 'b'], ['c', 'd']]).beyond, 3)
   })
   it('fills the whole selection with one text', () => {
     const { cells } = layPaste(model, { anchor: { row: 1, column: 0 }, active: { row: 2, column: 1 } }, [['7']])

@@ -16,6 +16,8 @@ export type MoveKey =
 /** What a key press means while a cell is edited. */
 export type EditKey =
   | { kind: 'commit'; go: 'down' | 'up' | 'right' | 'left' }
+  /** To all selected cells; of a single one, to both legs. */
+  | { kind: 'commitAll' }
   | { kind: 'cancel' }
   | { kind: 'newLine' }
 
@@ -41,7 +43,7 @@ export function readMoveKey(press: KeyPress): MoveKey | undefined {
   const { key, shiftKey, altKey, altGraph } = press
   const jump = press.ctrlKey || press.metaKey
   if (altGraph && isCharacter(key)) return { kind: 'type' }
-  if (altKey) return key === 'ArrowDown' && !jump ? { kind: 'edit', caret: 'all' } : undefined
+  if (altKey) return undefined
   const arrow = arrows[key]
   if (arrow) return { kind: jump ? 'edge' : 'step', rows: arrow[0], columns: arrow[1], extend: shiftKey }
   if (key === 'Home') return { kind: jump ? 'first' : 'rowStart', extend: shiftKey }
@@ -57,6 +59,8 @@ function readShifted(key: string): MoveKey | undefined {
     case 'F2': return { kind: 'remark' }
     case 'F8': return { kind: 'finding', back: true }
     case 'Enter': return { kind: 'step', rows: -1, columns: 0, extend: false }
+    // Selects the row.
+    case ' ': return undefined
     default: return isCharacter(key) ? { kind: 'type' } : undefined
   }
 }
@@ -78,6 +82,7 @@ function readPlain(key: string): MoveKey | undefined {
 export function readEditKey(press: KeyPress, how: 'replace' | 'edit'): EditKey | undefined {
   const { key, shiftKey, altKey } = press
   if (key === 'Enter' && altKey) return { kind: 'newLine' }
+  if (key === 'Enter' && (press.ctrlKey || press.metaKey)) return { kind: 'commitAll' }
   if (press.ctrlKey || press.metaKey || altKey) return undefined
   if (key === 'Enter') return { kind: 'commit', go: shiftKey ? 'up' : 'down' }
   if (key === 'Tab') return { kind: 'commit', go: shiftKey ? 'left' : 'right' }

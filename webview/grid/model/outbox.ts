@@ -1,10 +1,13 @@
 import type { Gesture } from '../../../src/core/grid/gesture'
+import type { LeftOut } from '../../../src/core/grid/applyGesture'
 import type { GridPlace } from '../../../src/core/grid/view'
 import type { FromWebview } from '../../../src/protocol'
 
 /** What the host said to a gesture. */
 export interface Answer {
   refused?: string
+  /** Cells that were left out while others were written. */
+  left?: LeftOut[]
   reveal?: GridPlace
 }
 

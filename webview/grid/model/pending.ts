@@ -1,3 +1,4 @@
+import type { LeftOut } from '../../../src/core/grid/applyGesture'
 import type { GridPlace } from '../../../src/core/grid/view'
 
 /** A text on its way into the notebook, or turned back. */
@@ -30,11 +31,14 @@ export class PendingTexts {
     }
   }
 
-  /** The places whose look changes by the answer. */
-  answer(gesture: number, refused: string | undefined): GridPlace[] {
+  /** The places whose look changes by the answer; `left` are those that were refused while others were written. */
+  answer(gesture: number, refused: string | undefined, left: readonly LeftOut[] = []): GridPlace[] {
     const answered = this.#of(gesture)
+    const why = new Map(left.map((each) => [keyOf(each), each.why]))
     for (const pending of answered) {
-      if (refused === undefined) pending.state = 'written'
+      const alone = why.get(keyOf(pending))
+      if (alone !== undefined) Object.assign(pending, { state: 'refused', why: alone, gesture: --this.#unsent })
+      else if (refused === undefined) pending.state = 'written'
       else Object.assign(pending, { state: 'refused', why: refused })
     }
     return answered

@@ -2,10 +2,11 @@ import type { GridPlace, GridView } from '../../../src/core/grid/view'
 import type { GridCommand, GridPatch, ToWebview } from '../../../src/protocol'
 import { say, wordAs } from '../strings'
 import { findingName } from './describe'
+import { changeEntry, fillSelected, nudgeSelected, removeAdjuster, setBothLegs } from './reshape'
 import type { KeyedSpot } from './savedState'
 import type { Session } from './session'
-import { nearestSpot, type Spot } from './spot'
-import { goToFinding } from './walk'
+import { nearestSpot, sameSpot, type Spot } from './spot'
+import { goToFinding, selectWhole } from './walk'
 import { beginEdit, clearSelected, openForm, sendOpenCell } from './write'
 
 /** Takes a message from the host. */
@@ -95,6 +96,10 @@ function applyPatch(session: Session, patch: GridPatch): void {
   touched.cells.push(...settled.flatMap((place) => session.model.spotOf(place) ?? []))
   session.ports.changed({ kind: 'cells', touched })
   tellColumn(session, false)
+  if (session.tellCell && touched.cells.some((spot) => sameSpot(spot, session.active))) {
+    session.tellCell = false
+    session.ports.announce(session.model.cell(session.active)?.text ?? '', 'polite')
+  }
   tellNewFindings(session, told)
 }
 
@@ -115,6 +120,14 @@ function obey(session: Session, command: GridCommand): void {
     case 'previousFinding': return goToFinding(session, true)
     case 'showFindings': return session.show('findings', true)
     case 'clearCell': return clearSelected(session)
+    case 'selectRow': case 'selectColumn': case 'selectAll': return selectWhole(session, command)
+    case 'nudgeMore': return nudgeSelected(session, 'more')
+    case 'nudgeLess': return session.model.row(session.active.row)?.choices ? beginEdit(session, 'edit', 'all') : nudgeSelected(session, 'less')
+    case 'setBothLegs': return setBothLegs(session)
+    case 'fillRight': return fillSelected(session, 'right')
+    case 'fillDown': return fillSelected(session, 'down')
+    case 'removeAdjuster': return void removeAdjuster(session)
+    case 'duplicateEntry': case 'insertEntry': case 'removeEntry': case 'moveEntryLeft': case 'moveEntryRight': return changeEntry(session, command)
     case 'showCard': return session.ports.changed({ kind: 'card' })
     case 'whatNext': return session.ports.changed({ kind: 'advice' })
     case 'showCharts': return session.charts.show(undefined, true)

@@ -7,7 +7,7 @@ import { GridModel, type Touched } from './gridModel'
 import { Outbox, type Answer } from './outbox'
 import { PendingTexts } from './pending'
 import { freshState, type KeyedSpot, type SavedState } from './savedState'
-import { blockOf, extended, only, type Selection } from './selection'
+import { blockOf, extended, isRange, only, type Selection } from './selection'
 import { HEADER, isCell, LABELS, nearestSpot, sameSpot, type Spot } from './spot'
 
 /** What changed, for whoever draws. */
@@ -24,6 +24,8 @@ export type Change =
   /** `focus`: the keyboard goes into the charts. */
   | { kind: 'charts'; focus: boolean }
   | { kind: 'form'; form: FormName }
+  /** A person is to be asked before it is done. */
+  | { kind: 'confirm'; title: string; about: string; submit: string; gesture: Gesture }
   /** Open forms are to send what they hold, before a save. */
   | { kind: 'flush' }
   /** The card of the current cell is to be opened. */
@@ -63,6 +65,8 @@ export class Session {
   runColumn: number | undefined
   /** A place to go to as soon as the view has it. */
   wanted: { place: GridPlace; edit: boolean } | undefined
+  /** The current cell is to be spoken as soon as it is shown anew. */
+  tellCell = false
   /** A refusal or a loss that belongs to no cell. */
   notice: string | undefined
   findingsOpen: boolean
@@ -98,10 +102,17 @@ export class Session {
     this.charts.follow(this.keyed(this.active).column)
   }
 
+  /** Makes a range of cells the selection. It may be larger than the page, so that nothing scrolls. */
+  selectRange(selection: Selection): void {
+    this.selection = selection
+    this.ports.changed({ kind: 'selection', reveal: false })
+    this.tellSelection()
+  }
+
   tellSelection(): void {
     const { left, right } = blockOf(this.selection)
     const columns = [...new Set([left, right])].flatMap((column) => this.model.column(column)?.key ?? [])
-    this.ports.send({ type: 'selectionChanged', place: this.activePlace ?? null, columns })
+    this.ports.send({ type: 'selectionChanged', place: this.activePlace ?? null, columns, range: isRange(this.selection) })
   }
 
   /** Sends a gesture of a form or a button. */

@@ -2,7 +2,8 @@ import { findingName } from './describe'
 import { nextFinding } from './findingsOrder'
 import type { MoveKey } from './keys'
 import * as moves from './moves'
-import { isRange } from './selection'
+import { say } from '../strings'
+import { blockOf, isRange, spotsOf } from './selection'
 import type { Session } from './session'
 import type { Spot } from './spot'
 import { beginEdit, clearSelected, letGo, openForm } from './write'
@@ -48,6 +49,18 @@ export function goToFinding(session: Session, back: boolean): void {
   session.select(spot)
   session.ports.changed({ kind: 'focus' })
   session.ports.announce(session.model.findingsAt(spot).map(findingName).join('. '), 'polite')
+}
+
+/** Selects all cells of the selection's rows, or of its entries, or of the grid. */
+export function selectWhole(session: Session, what: 'selectRow' | 'selectColumn' | 'selectAll'): void {
+  const { model: { ground }, selection } = session
+  const [first, last] = [moves.toFirst(ground, session.active), moves.toLast(ground, session.active)]
+  if (first.row < 0 || ground.columns === 0) return
+  const { top, bottom, left, right } = blockOf(selection)
+  const rows = what === 'selectRow' && top >= 0 ? [top, bottom] as const : [first.row, last.row] as const
+  const columns = what === 'selectColumn' && right >= 0 ? [Math.max(left, 0), right] as const : [0, ground.columns - 1] as const
+  session.selectRange({ active: { row: rows[0], column: columns[0] }, anchor: { row: rows[1], column: columns[1] } })
+  session.ports.announce(say('selected', spotsOf(ground, session.selection).length), 'polite')
 }
 
 function go(session: Session, to: Spot, extend: boolean): true {

@@ -1,5 +1,8 @@
+import type { LeftOut } from '../../../src/core/grid/applyGesture'
+import type { Gesture } from '../../../src/core/grid/gesture'
 import type { GridPlace } from '../../../src/core/grid/view'
 import { say } from '../strings'
+import { spotName } from './describe'
 import { isWorthSending, whyNotEdited } from './editing'
 import type { Answer } from './outbox'
 import { layPaste } from './paste'
@@ -10,6 +13,9 @@ import { printTsv, readTsv } from './tsv'
 
 /** How long, in ms, a written text stays on show by itself when no view has come that has it. */
 const settleMs = 600
+
+/** How many cells that were left out are named one by one. */
+const mostNamed = 8
 
 /** Opens the current cell for typing, or the form of its header; where neither may be, says why. */
 export function beginEdit(session: Session, how: 'replace' | 'edit', caret: 'all' | 'end'): void {
@@ -75,11 +81,25 @@ export function clearSelected(session: Session): void {
 
 /** Lays copied text over the grid, as one gesture. */
 export function pasteText(session: Session, text: string): void {
+  pasteBlock(session, readTsv(text))
+}
+
+/** Lays a block of texts over the grid, as one gesture. */
+export function pasteBlock(session: Session, block: readonly (readonly string[])[]): void {
   const { model } = session
   if (!model.writable) return session.ports.announce(whyNotEdited(model, session.active) ?? '', 'shown')
-  const { cells, skipped } = layPaste(model, session.selection, readTsv(text))
+  const { cells, skipped, beyond } = layPaste(model, session.selection, block)
+  tellLeft(session, skipped.map((place) => ({ ...place, why: say('refuse.computed') })), beyond)
   if (cells.length > 0) sendTexts(session, cells)
-  if (skipped > 0) session.note(say('pasted.skipped', skipped))
+}
+
+/** Cells that stayed as they were while others were written: named with the reason, so that none is missed. */
+export function tellLeft(session: Session, left: readonly LeftOut[], beyond = 0): void {
+  const { model } = session
+  const lines = left.slice(0, mostNamed).map(({ why, ...place }) => say('left.one', spotName(model, model.spotOf(place) ?? session.active), why))
+  if (left.length > mostNamed) lines.push(say('left.more', left.length - mostNamed))
+  if (beyond > 0) lines.push(say('left.beyond', beyond))
+  if (lines.length > 0) session.note(`${say('left.title')} ${lines.join(' ')}`)
 }
 
 /** The selected cells as text for the clipboard; a heading, a header and a label give their own. */
@@ -104,10 +124,11 @@ export function openForm(session: Session, form: FormName): void {
   session.ports.changed({ kind: 'form', form })
 }
 
-function sendTexts(session: Session, cells: ({ text: string } & GridPlace)[]): void {
+/** Sends texts as one gesture and keeps them until they are written; each that cannot be says why. */
+export function sendTexts(session: Session, cells: ({ text: string } & GridPlace)[], as?: Gesture): void {
   const [first] = cells
-  if (cells.length === 1 && first!.text.trim() === '') return clearCells(session, [{ row: first!.row, column: first!.column }])
-  const gesture = cells.length === 1 ? { kind: 'setCell' as const, ...first! } : { kind: 'setCells' as const, cells }
+  if (!as && cells.length === 1 && first!.text.trim() === '') return clearCells(session, [{ row: first!.row, column: first!.column }])
+  const gesture = as ?? (cells.length === 1 ? { kind: 'setCell' as const, ...first! } : { kind: 'setCells' as const, cells, partly: true })
   const id = session.outbox.send(gesture, (answer) => takeAnswer(session, id, answer))
   session.pending.add(id, cells)
   session.ports.changed({ kind: 'pending', places: cells })
@@ -126,8 +147,9 @@ function refuse(session: Session, place: GridPlace, text: string, why: string): 
   session.ports.changed({ kind: 'pending', places: [place] })
 }
 
-function takeAnswer(session: Session, gesture: number, { refused }: Answer): void {
-  const places = session.pending.answer(gesture, refused)
+function takeAnswer(session: Session, gesture: number, { refused, left = [] }: Answer): void {
+  const places = session.pending.answer(gesture, refused, left)
+  tellLeft(session, left)
   if (refused !== undefined) session.ports.announce(say('refused.title', refused), 'urgent')
   else session.ports.later(settleMs, () => session.ports.changed({ kind: 'pending', places: session.pending.settle() }))
   session.ports.changed({ kind: 'pending', places })

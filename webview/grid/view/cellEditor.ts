@@ -3,6 +3,7 @@ import { spotName } from '../model/describe'
 import { readEditKey } from '../model/keys'
 import type { Session } from '../model/session'
 import { goOn } from '../model/walk'
+import { commitToAll } from '../model/reshape'
 import { cancelEdit, commitEdit, draft } from '../model/write'
 import { ChoiceList } from './choiceList'
 import { make } from './dom'
@@ -81,9 +82,16 @@ export class CellEditor {
     event.preventDefault()
     event.stopPropagation()
     if (key.kind === 'cancel') return cancelEdit(this.session)
+    if (key.kind === 'commitAll') return this.#commitAll()
     if (key.kind === 'commit') return this.#commit(key.go)
     // Through the browser, so that its own undo knows of it.
     if (this.#input instanceof HTMLTextAreaElement) document.execCommand('insertText', false, '\n')
+  }
+
+  #commitAll(): void {
+    const chosen = this.#choices?.chosen
+    if (chosen !== undefined && chosen !== this.#input!.value) draft(this.session, chosen)
+    commitToAll(this.session)
   }
 
   #commit(go: 'down' | 'up' | 'right' | 'left'): void {

@@ -68,7 +68,7 @@ export class Forms {
     const stops = [...fields.map(({ element }) => element), submit.element, cancel.element]
     this.popover.show(plan.title, form, stops, plan.anchor, () => { this.#flush = undefined })
     this.#flush = plan.flush ? () => void send(true) : undefined
-    requestAnimationFrame(() => fields[0]?.focus())
+    requestAnimationFrame(() => (fields[0] ? fields[0].focus() : cancel.element.focus()))
   }
 }
 

@@ -3,7 +3,7 @@ import type { GridFinding } from '../../../src/core/grid/view'
 import { say } from '../strings'
 import { spotName } from '../model/describe'
 import { nextEntryId, printDay } from '../model/nextEntry'
-import type { Session } from '../model/session'
+import type { Change, Session } from '../model/session'
 import { HEADER } from '../model/spot'
 import type { FormPlan } from './form'
 
@@ -88,6 +88,11 @@ export function acceptForm(session: Session, finding: GridFinding, anchor: () =>
       return (await session.ask({ kind: 'acceptFinding', finding: finding.id, reason: reason.trim() })).refused
     },
   }
+}
+
+/** Asks before something is done. */
+export function confirmForm(session: Session, { title, about, submit, gesture }: Extract<Change, { kind: 'confirm' }>, anchor: () => DOMRect): FormPlan {
+  return { title, about, submit, fields: [], anchor, flush: false, send: async () => (await session.ask(gesture)).refused }
 }
 
 /** The spot a form is shown beside. */

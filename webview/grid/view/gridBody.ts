@@ -5,6 +5,7 @@ import type { KeyedScroll } from '../model/savedState'
 import { only } from '../model/selection'
 import type { Session } from '../model/session'
 import { HEADER, LABELS, type Spot } from '../model/spot'
+import { menuOf } from '../model/menuOf'
 import { make, setAttribute } from './dom'
 import { Pool, type Layout } from './pool'
 import { headerHeight, labelWidth, rowHeight, widthOf } from './sizes'
@@ -230,9 +231,9 @@ export class GridBody {
   /** Says which element is the current cell, when it is among the drawn ones, and what the editor's menus are about. */
   #pointAtActive(): void {
     const { active, model } = this.session
-    const column = model.column(active.column)?.key
+    const menu = menuOf(model, active)
     setAttribute(this.grid, 'aria-activedescendant', this.#pool.idOf(active))
-    setAttribute(this.grid, 'data-vscode-context', column === undefined ? undefined : JSON.stringify({ webviewSection: 'entry', column }))
+    setAttribute(this.surface, 'data-vscode-context', JSON.stringify({ ...menu, preventDefaultContextMenuItems: menu.webviewSection !== 'cell' && menu.webviewSection !== 'position' }))
   }
 
   #tidySoon(): void {

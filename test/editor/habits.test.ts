@@ -1,0 +1,183 @@
+import assert from 'node:assert/strict'
+import type { Frame } from 'playwright-core'
+import * as vscode from 'vscode'
+import { until } from './waiting'
+import { gridFrame, press, type } from './window'
+import { openGrid, textOf, write } from './workspace'
+
+const head = `format: 1
+machine: {name: Tern 650, use: track}
+adjusters:
+  fork_rebound: {on: fork, legs: [left, right], controls: rebound, counts: clicks, range: 20}
+  shock_rebound: {on: shock, controls: rebound, counts: clicks, range: 22}
+entries:
+`
+const tern = `${head}  - id: as-found
+    date: 2026-04-18
+    as_found: true
+    settings: {fork_rebound: 5 out, shock_rebound: 7 out}   # counted twice
+  - id: run-1
+    date: 2026-04-19
+    reason: wanted to see
+    settings: {shock_rebound: 8 out}
+  - id: run-2
+    date: 2026-04-20
+    reason: wet
+    settings: {shock_rebound: 9 out}
+`
+
+/** Opens a notebook in the grid with the keyboard in it, on the first setting of the last entry. */
+async function openTern(text = tern): Promise<{ uri: vscode.Uri; grid: Frame }> {
+  const uri = write('tern.setup.yaml', text)
+  await openGrid(uri)
+  const grid = await gridFrame()
+  await grid.locator('[role=grid]').waitFor()
+  await grid.locator('[role=grid]').focus()
+  return { uri, grid }
+}
+
+/** Waits until the text is what it must be, and shows the difference where it never is. */
+async function becomes(uri: vscode.Uri, wanted: string): Promise<void> {
+  const same = await until('the text is as wanted', async () => (await textOf(uri)) === wanted).catch(() => false)
+  if (!same) assert.equal(await textOf(uri), wanted)
+}
+
+/** Does what was asked and takes it back with one undo. */
+async function undoneByOne(uri: vscode.Uri, before = tern): Promise<void> {
+  await press('ControlOrMeta+z')
+  await becomes(uri, before)
+}
+
+const insteadOf = (part: string, by: string, text = tern) => {
+  assert.ok(text.includes(part), part)
+  return text.replace(part, by)
+}
+
+describe('habits of a spreadsheet', () => {
+  it('moves a position by a count towards more or less, both legs where they are written as one', async () => {
+    const { uri } = await openTern()
+    await press('Alt+ArrowUp')
+    await becomes(uri, insteadOf('settings: {shock_rebound: 9 out}', 'settings: {shock_rebound: 9 out, fork_rebound: 4 out}'))
+    await undoneByOne(uri)
+    await press('ArrowDown', 'ArrowDown', 'Alt+ArrowDown')
+    await becomes(uri, insteadOf('9 out', '10 out'))
+    await press('Alt+ArrowDown', 'Alt+ArrowDown')
+    await becomes(uri, insteadOf('9 out', '12 out'))
+  })
+
+  it('refuses to move a position past its end, with a sentence', async () => {
+    const { uri, grid } = await openTern(tern.replace('9 out', '22 out'))
+    await press('ArrowDown', 'ArrowDown', 'Alt+ArrowDown')
+    await grid.getByText(/Shock rebound stands at the end of its range of 22 clicks/).first().waitFor()
+    assert.equal(await textOf(uri), tern.replace('9 out', '22 out'))
+  })
+
+  it('sets both legs at once, by a commit and by a command', async () => {
+    const { uri } = await openTern()
+    await type('3 out')
+    await press('ControlOrMeta+Enter')
+    await becomes(uri, insteadOf('settings: {shock_rebound: 9 out}', 'settings: {shock_rebound: 9 out, fork_rebound: 3 out}'))
+    await undoneByOne(uri)
+    const split = tern.replace('fork_rebound: 5 out', 'fork_rebound: {left: 5 out, right: 6 out}')
+    const other = write('split.setup.yaml', split)
+    await openGrid(other)
+    const grid = await gridFrame()
+    await grid.locator('[role=grid]').focus()
+    await press('Home', 'ControlOrMeta+Enter')
+    await becomes(other, insteadOf('right: 6 out', 'right: 5 out', split))
+  })
+
+  it('fills right and down over the selection, as one step', async () => {
+    const { uri } = await openTern()
+    await press('ArrowDown', 'ArrowDown', 'Home', 'Shift+End', 'ControlOrMeta+r')
+    await becomes(uri, insteadOf('9 out', '7 out', insteadOf('8 out', '7 out')))
+    await undoneByOne(uri)
+    await press('ArrowUp', 'ArrowUp', 'Home', 'Shift+ArrowDown', 'Shift+ArrowDown', 'ControlOrMeta+d')
+    await becomes(uri, insteadOf('fork_rebound: 5 out, shock_rebound: 7 out', 'fork_rebound: 5 out, shock_rebound: 5 out'))
+    await undoneByOne(uri)
+  })
+
+  it('writes what is typed into all selected cells', async () => {
+    const { uri } = await openTern()
+    await press('ArrowDown', 'ArrowDown', 'Shift+Home')
+    await type('6')
+    await press('ControlOrMeta+Enter')
+    await becomes(uri, tern.replace('7 out', '6').replace('8 out', '6').replace('9 out', '6'))
+    await undoneByOne(uri)
+  })
+
+  it('inserts an entry behind the current one; what follows comes from what it came from', async () => {
+    const { uri, grid } = await openTern()
+    await press('ArrowLeft', 'Alt+Insert')
+    await until('the entry is there', async () => (await textOf(uri)).includes('id: run-3'))
+    const text = await textOf(uri)
+    assert.match(text, /8 out\}\n {2}- id: run-3\n {4}date: \d{4}-\d\d-\d\d\n {2}- id: run-2\n {4}date: 2026-04-20\n {4}from: run-1\n/)
+    await grid.getByText(/Fork rebound left, run-3/).first().waitFor()
+    await undoneByOne(uri)
+  })
+
+  it('duplicates an entry, and takes one out', async () => {
+    const { uri } = await openTern()
+    await vscode.commands.executeCommand('detent.duplicateEntry')
+    await until('the copy is there', async () => (await textOf(uri)).includes('id: run-3'))
+    assert.match(await textOf(uri), /- id: run-3\n {4}date: \d{4}-\d\d-\d\d\n {4}reason: wet\n {4}settings: \{shock_rebound: 9 out\}\n$/)
+    await undoneByOne(uri)
+    await vscode.commands.executeCommand('detent.removeEntry')
+    await becomes(uri, tern.slice(0, tern.indexOf('  - id: run-2')))
+    await undoneByOne(uri)
+  })
+
+  it('says why an entry from which others come stays', async () => {
+    const { uri, grid } = await openTern()
+    await press('ArrowLeft')
+    await vscode.commands.executeCommand('detent.removeEntry')
+    await grid.getByText(/‘run-2’ comes from this entry/).first().waitFor()
+    assert.equal(await textOf(uri), tern)
+  })
+
+  it('moves an entry to the left and keeps where all of them stand', async () => {
+    const { uri } = await openTern()
+    await press('Shift+Alt+ArrowLeft')
+    const [start, second, third] = [tern.slice(0, tern.indexOf('  - id: run-1')), tern.slice(tern.indexOf('  - id: run-1'), tern.indexOf('  - id: run-2')), tern.slice(tern.indexOf('  - id: run-2'))]
+    await becomes(uri, start + third.replace('    reason', '    from: run-1\n    reason') + second.replace('    reason', '    from: as-found\n    reason'))
+    await undoneByOne(uri)
+  })
+
+  it('asks before it takes out an adjuster that is in use', async () => {
+    const { uri, grid } = await openTern()
+    await press('ArrowDown', 'ArrowDown')
+    await vscode.commands.executeCommand('detent.removeAdjuster')
+    await grid.getByText(/Shock rebound is set in ‘as-found’, ‘run-1’, ‘run-2’/).first().waitFor()
+    assert.equal(await textOf(uri), tern)
+    await press('Shift+Tab', 'Enter')
+    await until('it is gone', async () => !(await textOf(uri)).includes('shock_rebound'))
+    assert.ok((await textOf(uri)).includes('settings: {fork_rebound: 5 out}   # counted twice\n'))
+    await grid.locator('[role=grid]').focus()
+    await undoneByOne(uri)
+  })
+
+  it('selects the whole row and clears it', async () => {
+    const { uri } = await openTern()
+    await press('ArrowDown', 'ArrowDown', 'Shift+Space', 'Delete')
+    await becomes(uri, head + `  - id: as-found
+    date: 2026-04-18
+    as_found: true
+    settings: {fork_rebound: 5 out}   # counted twice
+  - id: run-1
+    date: 2026-04-19
+    reason: wanted to see
+  - id: run-2
+    date: 2026-04-20
+    reason: wet
+`)
+    await undoneByOne(uri)
+  })
+
+  it('takes no key from a text field', async () => {
+    const { uri, grid } = await openTern()
+    await vscode.commands.executeCommand('detent.addEntry')
+    await grid.locator('[role=dialog]').waitFor()
+    await press('Alt+ArrowUp', 'ControlOrMeta+d', 'Shift+Alt+ArrowLeft', 'Escape')
+    assert.equal(await textOf(uri), tern)
+  })
+})
