@@ -58,7 +58,8 @@ export class App {
   }
 
   #listen(): void {
-    this.root.addEventListener('keydown', (event) => {
+    // The keyboard is on no element of ours where nothing differs and all that is alike is hidden.
+    document.addEventListener('keydown', (event) => {
       const key = event.isComposing ? undefined : readPageKey(event)
       if (!key || !this.#session.do(key)) return
       event.preventDefault()

@@ -138,7 +138,9 @@ export class ComparePanel {
       case 'sidesSwapped': return this.swap()
       case 'stepped': return this.step(message.newer)
       case 'sideAsked': return this.choose(message.side)
-      case 'filterSet': return this.ports.filter.set(message.onlyDifferences)
+      case 'filterSet':
+        this.ports.filter.set(message.onlyDifferences)
+        return this.#send()
       case 'placeOpened': return open.place(this.sources[message.side], message.place)
       case 'lineOpened': return open.line(this.sources[message.side], message.line)
       case 'turnListAsked': return open.turnList(withEntries(this.sources, this.#states))

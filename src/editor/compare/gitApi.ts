@@ -11,8 +11,7 @@ export interface GitApi {
   readonly onDidChangeState: vscode.Event<unknown>
   toGitUri(uri: vscode.Uri, ref: string): vscode.Uri
   getRepository(uri: vscode.Uri): Repository | null
-  getRepositoryRoot(uri: vscode.Uri): Promise<vscode.Uri | null>
-  openRepository(root: vscode.Uri): Promise<Repository | null>
+  openRepository(folder: vscode.Uri): Promise<Repository | null>
 }
 
 export interface Repository {

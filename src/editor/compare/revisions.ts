@@ -2,8 +2,8 @@ import * as vscode from 'vscode'
 import { nearest } from '../../core/nearest'
 import type { Commit, GitApi, GitExtension, Ref, Repository } from './gitApi'
 
-/** How long git is given to look at the folder after the window has opened. */
-const startMs = 10_000
+/** How long git is given to look at a folder. */
+const startMs = 5000
 /** So many commits of a file are offered. */
 const mostCommits = 100
 
@@ -26,15 +26,11 @@ export class Revisions implements vscode.Disposable {
 
   /** The text of a file at a revision; with an empty one, as it is staged. */
   async read(uri: vscode.Uri, revision: string): Promise<RevisionText> {
-    const repository = await this.#repositoryOf(uri)
-    if ('missing' in repository) return repository
-    if (revision !== '' && !(await hasRevision(repository, revision))) return { missing: await noRevision(repository, revision) }
-    const here = await shown(repository, revision, uri)
-    if (here !== undefined) return { text: here, uri }
-    const before = revision === '' ? undefined : await earlierName(repository, revision, uri)
-    const there = before && (await shown(repository, revision, before))
-    if (before && there !== undefined) return { text: there, uri: before }
-    return { missing: revision === '' ? `${nameOf(uri)} is not staged, and git knows no such file.` : `‘${revision}’ has no ${nameOf(uri)}.` }
+    try {
+      return await this.#read(uri, revision)
+    } catch (error) {
+      return { missing: `Git could not be asked for ${nameOf(uri)}: ${error instanceof Error ? error.message : String(error)}` }
+    }
   }
 
   /** The branches, tags and commits that a file may be read at. */
@@ -58,6 +54,18 @@ export class Revisions implements vscode.Disposable {
   dispose(): void {
     this.#changed.dispose()
     for (const each of this.#followed.values()) each.dispose()
+  }
+
+  async #read(uri: vscode.Uri, revision: string): Promise<RevisionText> {
+    const repository = await this.#repositoryOf(uri)
+    if ('missing' in repository) return repository
+    if (revision !== '' && !(await hasRevision(repository, revision))) return { missing: await noRevision(repository, revision) }
+    const here = await shown(repository, revision, uri)
+    if (here !== undefined) return { text: here, uri }
+    const before = revision === '' ? undefined : await earlierName(repository, revision, uri)
+    const there = before && (await shown(repository, revision, before))
+    if (before && there !== undefined) return { text: there, uri: before }
+    return { missing: revision === '' ? `${nameOf(uri)} is not staged, and git knows no such file.` : `‘${revision}’ has no ${nameOf(uri)}.` }
   }
 
   async #repositoryOf(uri: vscode.Uri): Promise<Repository | { missing: string }> {
@@ -101,8 +109,12 @@ async function initialized(api: GitApi): Promise<void> {
 async function openedFor(api: GitApi, uri: vscode.Uri): Promise<Repository | undefined> {
   const known = api.getRepository(uri)
   if (known) return known
-  const root = await api.getRepositoryRoot(uri).catch(() => null)
-  return (root && (await api.openRepository(root).catch(() => null))) ?? undefined
+  // For a folder that is gone the extension may never answer.
+  return (await inTime(api.openRepository(vscode.Uri.joinPath(uri, '..')).catch(() => null))) ?? undefined
+}
+
+function inTime<T>(answer: Promise<T | null>): Promise<T | null> {
+  return Promise.race([answer, new Promise<null>((resolve) => setTimeout(() => resolve(null), startMs))])
 }
 
 /** What begins with a dash git would take for an option. */
