@@ -58,7 +58,7 @@ describe('analyseLog', () => {
     const { rows, rateHz, velocityFit, averagedBy, interpolated, gaps } = whole.sampling
     near(rateHz, 200, 1e-9)
     near(velocityFit.spanS, 0.025, 1e-9)
-    assert.deepEqual([rows, velocityFit.points, velocityFit.order, averagedBy, interpolated, gaps], [12_000, 5, 2, 1, 0, 0])
+    assert.deepEqual([rows, velocityFit.points, velocityFit.order, averagedBy, interpolated, gaps], [12_000, 5, 2, 2, 0, 0])
   })
 
   it('has a velocity for every sample, and finds the stops, braking and laps that are in the ride', () => {

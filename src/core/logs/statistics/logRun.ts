@@ -20,7 +20,7 @@ export interface RunFacts {
 }
 
 /** What is slow is averaged down to so many samples a second or a little more. */
-const slowRateHz = 200
+const slowRateHz = 100
 
 const endNames: readonly EndName[] = ['front', 'rear']
 

@@ -30,75 +30,57 @@ export interface SpeedStatistics {
   resolutionMmPerS: number
 }
 
-/** Speeds are counted in steps of this, mm/s. */
+/** Speeds are counted in steps of this, mm/s: each at the nearest. */
 const step = 0.1
-/** So near an edge is on it: the last bits of a velocity depend on how it was summed. */
-const rounding = 1e-5
 const perStep = 10
+/** So near the middle between two steps is on it: the last bits of a velocity depend on how it was summed. */
+const rounding = 1e-5
 /** As far as they are counted step by step. */
 const reach = 10_000
 const side = reach * perStep
-const stillBelow = rounding / perStep
 const wantedPercentiles = [1, 5, 25, 50, 75, 95, 99]
 
 /** Counts velocities as they come; the memory it takes is fixed. */
 export class Speeds {
-  /** By steps, each from its place up to and without the next; the middle one holds zero and what is just above. */
-  readonly #counts = new Uint32Array(2 * side)
-  #zero = 0
+  /** By steps; the middle one holds what is still. Both ends hold what is beyond as well. */
+  readonly #counts = new Uint32Array(2 * side + 1)
   #count = 0
-  #squares = 0
-  #least = Infinity
-  #most = -Infinity
-  #below = 0
-  #above = 0
 
   add(values: Float64Array, count: number): void {
     const counts = this.#counts
-    let squares = 0
-    let zero = 0
-    let least = this.#least
-    let most = this.#most
     for (let at = 0; at < count; at++) {
-      const value = values[at]!
-      const place = value * perStep + (side + rounding)
-      if (place >= 0 && place < 2 * side) counts[place | 0]!++
-      else if (value < 0) this.#below++
-      else this.#above++
-      if (value < stillBelow && value > -stillBelow) zero++
-      if (value < least) least = value
-      if (value > most) most = value
-      squares += value * value
+      const place = values[at]! * perStep + (side + 0.5 + rounding)
+      if (place >= 0 && place < 2 * side + 1) counts[place | 0]!++
+      else counts[place < 0 ? 0 : 2 * side]!++
     }
     this.#count += count
-    this.#squares += squares
-    this.#zero += zero
-    this.#least = least
-    this.#most = most
   }
 
   /** `undefined` where no velocity is known. */
   summary({ limits, binMmPerS, toMmPerS }: SpeedOptions): SpeedStatistics | undefined {
     if (this.#count === 0) return undefined
     const share = (times: number) => (100 * times) / this.#count
+    const still = this.#counts[side]!
     const high = this.#from(limits.compressionMmPerS)
-    const low = this.#from(0) - this.#zero - high
-    const fastRebound = this.#count - this.#from(-limits.reboundMmPerS)
+    const low = this.#from(step) - high
     const rebound = this.#count - this.#from(0)
-    const found = percentiles(this.#each(), wantedPercentiles)
+    const fastRebound = this.#count - this.#from(-limits.reboundMmPerS)
+    const steps = [...this.#each()]
+    const found = percentiles(steps, wantedPercentiles)
     return {
-      samples: this.#count, fastestCompressionMmPerS: Math.max(0, this.#most), fastestReboundMmPerS: Math.max(0, -this.#least), rmsMmPerS: Math.sqrt(this.#squares / this.#count),
+      samples: this.#count, fastestCompressionMmPerS: Math.max(0, steps.at(-1)![0]), fastestReboundMmPerS: Math.max(0, -steps[0]![0]),
+      rmsMmPerS: Math.sqrt(steps.reduce((sum, [speed, times]) => sum + speed * speed * times, 0) / this.#count),
       percentilesMmPerS: Object.fromEntries(wantedPercentiles.map((percent, at) => [`p${percent}`, found[at]!])),
       lowHighLimitMmPerS: { compression: limits.compressionMmPerS, rebound: limits.reboundMmPerS },
-      sharesPct: { highRebound: share(fastRebound), lowRebound: share(rebound - fastRebound), still: share(this.#zero), lowCompression: share(low), highCompression: share(high) },
+      sharesPct: { highRebound: share(fastRebound), lowRebound: share(rebound - fastRebound), still: share(still), lowCompression: share(low), highCompression: share(high) },
       histogram: this.#histogram(binMmPerS, toMmPerS), resolutionMmPerS: step,
     }
   }
 
   /** How many are at this speed or above, on the steps' grid. */
   #from(speed: number): number {
-    let sum = this.#above
-    for (let at = Math.max(0, Math.round(speed * perStep) + side); at < 2 * side; at++) sum += this.#counts[at]!
+    let sum = 0
+    for (let at = Math.max(0, Math.round(speed * perStep) + side); at <= 2 * side; at++) sum += this.#counts[at]!
     return sum
   }
 
@@ -108,14 +90,12 @@ export class Speeds {
     const { from, sharesPct } = histogram([[-reached, 0], ...within, [reached - step, 0]], bin)
     const n = within.reduce((sum, [, times]) => sum + times, 0)
     const [below, above] = [this.#count - this.#from(-reached), this.#from(reached)]
-    const ofAll = (pct: number) => (pct * n) / this.#count
+    const ofAll = (pct: number) => (n === 0 ? 0 : (pct * n) / this.#count)
     return { bin, from, sharesPct: sharesPct.map(ofAll), belowPct: (100 * below) / this.#count, abovePct: (100 * above) / this.#count }
   }
 
-  /** By steps, each told by its lower edge. */
+  /** Every speed that was met, to the step, and how often; rising. */
   *#each(): Generator<[number, number]> {
-    if (this.#below > 0) yield [-reach, this.#below]
-    for (let at = 0; at < 2 * side; at++) if (this.#counts[at]! > 0) yield [(at - side) / perStep, this.#counts[at]!]
-    if (this.#above > 0) yield [reach, this.#above]
+    for (let at = 0; at <= 2 * side; at++) if (this.#counts[at]! > 0) yield [(at - side) / perStep, this.#counts[at]!]
   }
 }

@@ -1,0 +1,2 @@
+export declare const benchFolder: string
+export declare function ensurePeers(): string
