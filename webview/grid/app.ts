@@ -14,6 +14,8 @@ import { CellEditor } from './view/cellEditor'
 import { ChartsPanel } from './view/chartsPanel'
 import { DetailBar } from './view/detailBar'
 import { make } from './view/dom'
+import { FilterBar } from './view/filterBar'
+import { FindBar } from './view/findBar'
 import { FindingsPanel } from './view/findingsPanel'
 import { Forms } from './view/form'
 import { acceptForm, besideHeader, confirmForm, entryForm, headerForm, remarkForm } from './view/forms'
@@ -54,6 +56,8 @@ export class App {
   readonly #charts: ChartsPanel
   readonly #findings: FindingsPanel
   readonly #cautions: Cautions
+  readonly #filter: FilterBar
+  readonly #find: FindBar
   readonly #popover: Popover
   readonly #forms: Forms
   #saving: ReturnType<typeof setTimeout> | undefined
@@ -80,6 +84,8 @@ export class App {
     this.#charts = new ChartsPanel(session, () => this.#focusGrid())
     this.#findings = new FindingsPanel(session, () => this.#focusGrid())
     this.#cautions = new Cautions(session)
+    this.#filter = new FilterBar(session, () => this.#focusGrid())
+    this.#find = new FindBar(session)
     this.#build()
     listenToGrid(session, this.#body)
   }
@@ -88,7 +94,7 @@ export class App {
     const middle = make('main', 'middle', {}, this.#hint, this.#body.scroller, this.#first.element)
     this.root.classList.add('is-loading')
     this.root.append(
-      this.#top.element, this.#detail.element, this.#banners.element, middle, this.#begin.element,
+      this.#top.element, this.#detail.element, this.#banners.element, this.#find.element, this.#filter.element, middle, this.#begin.element,
       this.#charts.element, this.#findings.element, this.#cautions.element, this.#toast.element, this.#announcer.element,
     )
     // The grid has its own keys; this one works from the list and the bar as well.
@@ -124,6 +130,8 @@ export class App {
         break
       case 'silence':
       case 'notice': return this.#banners.draw()
+      case 'filter': return this.#filter.draw(change.focus)
+      case 'find': return this.#find.draw(change.focus)
       case 'panels': return this.#drawPanels()
       case 'charts': return this.#drawCharts(change.focus)
       case 'form': return this.#openForm(change.form)
@@ -150,7 +158,7 @@ export class App {
     const { view } = this.session.model
     this.root.classList.toggle('is-broken', view.state === 'broken')
     this.root.classList.toggle('is-empty', view.state === 'empty')
-    this.root.classList.toggle('is-without-entries', view.columns.length === 0)
+    this.root.classList.toggle('is-without-entries', this.session.model.all.columns.length === 0)
     this.#begin.draw()
     this.#first.draw()
     this.#drawPanels()
@@ -167,6 +175,8 @@ export class App {
     this.#top.draw()
     this.#charts.draw()
     this.#findings.draw()
+    this.#filter.draw(false)
+    this.#find.draw(false)
     this.#cautions.draw()
     this.#saveSoon()
   }

@@ -16,7 +16,7 @@ declare function acquireVsCodeApi(): EditorApi
 const editor = acquireVsCodeApi()
 const app = new App(document.getElementById('app')!, {
   send: (message) => editor.postMessage(message),
-  save: (state) => editor.setState(state),
+  save: (state) => editor.setState({ ...state, ...(state.hiding && { hiding: { ...state.hiding, folded: [...state.hiding.folded] } }) }),
 }, readSavedState(editor.getState()))
 
 window.addEventListener('message', ({ data }: MessageEvent<ToWebview>) => app.take(data))

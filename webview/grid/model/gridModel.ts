@@ -1,5 +1,6 @@
 import type { Cell, Column, GridFinding, GridPlace, GridView, Row } from '../../../src/core/grid/view'
 import type { GridPatch } from '../../../src/protocol'
+import { nothingHidden, shownOf, type Hiding } from './hiding'
 import { lanesOf } from './lanes'
 import { HEADER, isCell, LABELS, type Ground, type Spot } from './spot'
 
@@ -18,50 +19,95 @@ export interface Touched {
 
 /** What the host last told, with the way from keys to indices and back. Holds nothing else. */
 export class GridModel {
+  /** What there is to see: all of it, or what is left when something is hidden. */
   view: GridView = nothing
+  /** All that the host told. */
+  all: GridView = nothing
+  hiding: Hiding = nothingHidden
   ground: Ground = { rows: [], columns: 0 }
   /** The drawing of the history; absent where it does not branch. */
   lanes: ReturnType<typeof lanesOf>
   #rows = new Map<string, number>()
   #columns = new Map<string, number>()
   #findings = new Map<number, GridFinding>()
+  #shownRows = new Map<number, number>()
+  #shownColumns = new Map<number, number>()
 
-  show(view: GridView): void {
-    this.view = view
+  show(all: GridView): void {
+    this.all = all
+    const { rows, columns } = shownOf(all, this.hiding)
+    this.#shownRows = new Map(rows.map((row, index) => [row, index]))
+    this.#shownColumns = new Map(columns.map((column, index) => [column, index]))
+    const isWhole = rows.length === all.rows.length && columns.length === all.columns.length
+    const view = this.view = isWhole ? all : {
+      ...all, rows: rows.map((row) => all.rows[row]!), columns: columns.map((column) => all.columns[column]!),
+      cells: rows.map((row) => (all.rows[row]!.kind === 'group' ? [] : columns.map((column) => all.cells[row]![column]!))),
+    }
     this.ground = { rows: view.rows, columns: view.columns.length }
     this.#rows = new Map(view.rows.map((row, index) => [row.key, index]))
     this.#columns = new Map(view.columns.map((column, index) => [column.key, index]))
-    this.lanes = lanesOf(view.columns)
+    this.lanes = this.#lanes()
     this.#takeFindings(view.findings)
+  }
+
+  /** Shows what is left when this is hidden. Filters look at what the cells hold now, so that none goes while one works in it. */
+  hide(hiding: Hiding): void {
+    this.hiding = hiding
+    this.show(this.all)
   }
 
   /** Takes what differs. Undefined when the patch does not fit what is shown: then ask for everything anew. */
   apply(patch: GridPatch): Touched | undefined {
-    const { view } = this
-    const fits = patch.columns.every(([index]) => view.columns[index]) && patch.cells.every(([row, column]) => view.cells[row]?.[column])
+    const { view, all } = this
+    const fits = patch.columns.every(([index]) => all.columns[index]) && patch.cells.every(([row, column]) => all.cells[row]?.[column])
     if (!fits) return undefined
+    const { columns, cells } = this.#shownOf(patch)
     const frame = patch.title !== view.title || patch.state !== view.state || patch.readOnly !== view.readOnly || !sameTrouble(patch, view)
-    Object.assign(view, { title: patch.title, state: patch.state, readOnly: patch.readOnly, trouble: patch.trouble })
+    for (const each of new Set([view, all])) Object.assign(each, { title: patch.title, state: patch.state, readOnly: patch.readOnly, trouble: patch.trouble, findings: patch.findings ?? each.findings })
     // All old names go before the new ones come: two entries may have changed names with each other.
-    for (const [index] of patch.columns) this.#columns.delete(view.columns[index]!.key)
-    for (const [index, column] of patch.columns) {
+    for (const [index] of columns) this.#columns.delete(view.columns[index]!.key)
+    for (const [index, column] of patch.columns) all.columns[index] = column
+    for (const [row, column, cell] of patch.cells) all.cells[row]![column] = cell
+    for (const [index, column] of columns) {
       view.columns[index] = column
       this.#columns.set(column.key, index)
     }
-    const drawn = patch.columns.length > 0 ? lanesOf(view.columns) : this.lanes
+    const drawn = patch.columns.length > 0 ? this.#lanes() : this.lanes
     const lanes = drawn !== this.lanes && JSON.stringify(drawn) !== JSON.stringify(this.lanes)
     this.lanes = drawn
-    for (const [row, column, cell] of patch.cells) view.cells[row]![column] = cell
-    if (patch.findings) {
-      view.findings = patch.findings
-      this.#takeFindings(patch.findings)
-    }
+    for (const [row, column, cell] of cells) view.cells[row]![column] = cell
+    if (patch.findings) this.#takeFindings(patch.findings)
     return {
-      cells: patch.cells.map(([row, column]) => ({ row, column })),
-      columns: patch.columns.map(([index]) => index),
+      cells: cells.map(([row, column]) => ({ row, column })),
+      columns: columns.map(([index]) => index),
       findings: patch.findings !== undefined,
       lanes, frame,
     }
+  }
+
+  /** What of a patch is among what is shown, by its indices there. */
+  #shownOf({ columns, cells }: Pick<GridPatch, 'columns' | 'cells'>): Pick<GridPatch, 'columns' | 'cells'> {
+    return {
+      columns: columns.flatMap(([index, column]) => {
+        const at = this.#shownColumns.get(index)
+        return at === undefined ? [] : [[at, column] as [number, Column]]
+      }),
+      cells: cells.flatMap(([row, column, cell]) => {
+        const [y, x] = [this.#shownRows.get(row), this.#shownColumns.get(column)]
+        return y === undefined || x === undefined ? [] : [[y, x, cell] as [number, number, Cell]]
+      }),
+    }
+  }
+
+  /** With entries hidden the lines would lead from one to another that it does not come from. */
+  #lanes(): ReturnType<typeof lanesOf> {
+    return this.view.columns.length === this.all.columns.length ? lanesOf(this.view.columns) : undefined
+  }
+
+  /** Whether the notebook has such a place, shown or hidden. */
+  isHidden({ row, column }: { row?: string | undefined; column?: string | undefined }): boolean {
+    const known = (row === undefined || this.all.rows.some(({ key }) => key === row)) && (column === undefined || this.all.columns.some(({ key }) => key === column))
+    return known && this.spotOf({ row, column }) === undefined
   }
 
   row(index: number): Row | undefined {

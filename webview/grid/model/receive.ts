@@ -2,6 +2,8 @@ import type { GridPlace, GridView } from '../../../src/core/grid/view'
 import type { GridCommand, GridPatch, ToWebview } from '../../../src/protocol'
 import { say, wordAs } from '../strings'
 import { findingName } from './describe'
+import { findNext, openFind } from './find'
+import { filterRows, openFilter, showAll, toggleGroup, uncover } from './hide'
 import { changeEntry, fillSelected, nudgeSelected, removeAdjuster, setBothLegs } from './reshape'
 import type { KeyedSpot } from './savedState'
 import type { Session } from './session'
@@ -31,7 +33,7 @@ export function receive(session: Session, message: Exclude<ToWebview, { type: 'c
 
 /** Goes to a place now, or when the view that has it arrives. Without a row it is the entry's header. */
 function reveal(session: Session, place: GridPlace, edit: boolean): boolean {
-  const spot = session.model.spotOf({ column: place.column, row: place.row || undefined })
+  const spot = uncover(session, { column: place.column, row: place.row || undefined })
   session.wanted = spot ? undefined : { place, edit }
   if (!spot) return false
   session.select(spot)
@@ -120,6 +122,14 @@ function obey(session: Session, command: GridCommand): void {
     case 'previousFinding': return goToFinding(session, true)
     case 'showFindings': return session.show('findings', true)
     case 'clearCell': return clearSelected(session)
+    case 'find': return openFind(session, true)
+    case 'findNext': return findNext(session)
+    case 'findPrevious': return findNext(session, true)
+    case 'filter': return openFilter(session, true)
+    case 'changedOnly': return filterRows(session, 'changed')
+    case 'withFindingsOnly': return filterRows(session, 'findings')
+    case 'showAll': return showAll(session)
+    case 'toggleGroup': return toggleGroup(session)
     case 'selectRow': case 'selectColumn': case 'selectAll': return selectWhole(session, command)
     case 'nudgeMore': return nudgeSelected(session, 'more')
     case 'nudgeLess': return session.model.row(session.active.row)?.choices ? beginEdit(session, 'edit', 'all') : nudgeSelected(session, 'less')

@@ -1,4 +1,5 @@
 import type { GridPlace } from '../../../src/core/grid/view'
+import type { Hiding } from './hiding'
 import { readSavedCharts, type SavedCharts } from './charts'
 
 /** What outlives the page while its tab is hidden. Everything by key; a missing key means the header or a label. */
@@ -9,6 +10,7 @@ export interface SavedState {
   findingsOpen: boolean
   cautionsOpen: boolean
   charts?: SavedCharts
+  hiding?: Hiding
   /** The cell being edited and what was typed so far. */
   open?: OpenCell
   /** Texts sent without an answer, and refused ones. */
@@ -40,6 +42,7 @@ export function readSavedState(saved: unknown): SavedState {
   if (!isRecord(saved)) return freshState
   const state: SavedState = { findingsOpen: saved.findingsOpen === true, cautionsOpen: saved.cautionsOpen === true, unwritten: [] }
   if (saved.charts !== undefined) state.charts = readSavedCharts(saved.charts)
+  if (isRecord(saved.hiding)) state.hiding = readHiding(saved.hiding)
   if (isRecord(saved.active)) state.active = readSpot(saved.active)
   if (isRecord(saved.anchor)) state.anchor = readSpot(saved.anchor)
   if (isRecord(saved.scroll)) {
@@ -49,6 +52,15 @@ export function readSavedState(saved: unknown): SavedState {
   if (open && isRecord(saved.open)) state.open = { ...open, how: saved.open.how === 'replace' ? 'replace' : 'edit' }
   if (Array.isArray(saved.unwritten)) state.unwritten = saved.unwritten.flatMap((each) => readText(each) ?? [])
   return state
+}
+
+/** A set outlives the page as a list. */
+function readHiding({ folded, rows, entries }: Record<string, unknown>): Hiding {
+  const keys: unknown[] = folded instanceof Set ? [...folded] : Array.isArray(folded) ? folded : []
+  return {
+    folded: new Set(keys.filter((key): key is string => typeof key === 'string')),
+    rows: rows === 'changed' || rows === 'findings' ? rows : 'all', entries: typeof entries === 'string' ? entries : '',
+  }
 }
 
 function readText(value: unknown): ({ text: string } & GridPlace) | undefined {

@@ -3,6 +3,7 @@ import type { GridPlace } from '../../../src/core/grid/view'
 import type { FromWebview } from '../../../src/protocol'
 import { Charts } from './charts'
 import type { Editing } from './editing'
+import type { Sought } from './find'
 import { GridModel, type Touched } from './gridModel'
 import { Outbox, type Answer } from './outbox'
 import { PendingTexts } from './pending'
@@ -23,6 +24,8 @@ export type Change =
   | { kind: 'panels' }
   /** `focus`: the keyboard goes into the charts. */
   | { kind: 'charts'; focus: boolean }
+  /** `focus`: the keyboard goes into its field. */
+  | { kind: 'filter' | 'find'; focus: boolean }
   | { kind: 'form'; form: FormName }
   /** A person is to be asked before it is done. */
   | { kind: 'confirm'; title: string; about: string; submit: string; gesture: Gesture }
@@ -70,11 +73,14 @@ export class Session {
   /** A refusal or a loss that belongs to no cell. */
   notice: string | undefined
   findingsOpen: boolean
+  filterOpen = false
+  find: Sought = { open: false, text: '', replacement: '' }
   cautionsOpen: boolean
 
   constructor(readonly ports: Ports, readonly saved: SavedState = freshState) {
     this.findingsOpen = saved.findingsOpen
     this.cautionsOpen = saved.cautionsOpen
+    if (saved.hiding) this.model.hide(saved.hiding)
     this.charts = new Charts(ports, saved.charts)
     this.outbox = new Outbox({ ...ports, silenceChanged: () => ports.changed({ kind: 'silence' }) })
   }
@@ -155,6 +161,7 @@ export class Session {
       findingsOpen: this.findingsOpen,
       cautionsOpen: this.cautionsOpen,
       charts: this.charts.toSave(),
+      hiding: this.model.hiding,
       ...(editing?.touched && { open: { row: editing.row, column: editing.column, text: editing.text, how: editing.how } }),
       unwritten: this.pending.unwritten.map(({ row, column, text }) => ({ row, column, text })),
     }

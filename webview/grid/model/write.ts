@@ -4,6 +4,7 @@ import type { GridPlace } from '../../../src/core/grid/view'
 import { say } from '../strings'
 import { spotName } from './describe'
 import { isWorthSending, whyNotEdited } from './editing'
+import { toggleGroup } from './hide'
 import type { Answer } from './outbox'
 import { layPaste } from './paste'
 import { blockOf, spotsOf } from './selection'
@@ -21,6 +22,7 @@ const mostNamed = 8
 export function beginEdit(session: Session, how: 'replace' | 'edit', caret: 'all' | 'end'): void {
   const { model, active, activePlace } = session
   if (active.row === HEADER && active.column !== LABELS) return how === 'edit' ? openForm(session, 'header') : undefined
+  if (how === 'edit' && active.column === LABELS && model.row(active.row)?.kind === 'group') return toggleGroup(session)
   const why = whyNotEdited(model, active)
   if (why !== undefined || !activePlace) return session.ports.announce(why ?? say('refuse.noEntry'), 'shown')
   const before = model.cell(active)!.text

@@ -42,8 +42,8 @@ export class FirstEntry {
   constructor(readonly session: Session) {}
 
   draw(): void {
-    const { view, writable } = this.session.model
-    this.element.hidden = view.state === 'empty' || view.columns.length > 0
+    const { view, all, writable } = this.session.model
+    this.element.hidden = view.state === 'empty' || all.columns.length > 0
     if (this.element.hidden) return
     const add = createButton(say('grid.addFirst'), 'primary', () => openForm(this.session, 'entry'))
     add.enabled = writable

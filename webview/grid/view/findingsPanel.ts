@@ -4,6 +4,7 @@ import { say } from '../strings'
 import { Axis, scrollToShow } from '../model/axis'
 import { spotName } from '../model/describe'
 import { countFindings, listedFindings, severities, spotOfFinding } from '../model/findingsOrder'
+import { uncover } from '../model/hide'
 import type { Session } from '../model/session'
 import { make, setAttribute } from './dom'
 import { severityMark } from './findingLine'
@@ -103,7 +104,8 @@ export class FindingsPanel {
     const finding = this.#findings[at]
     if (!finding) return
     this.#light(at)
-    const spot = spotOfFinding(this.session.model, finding)
+    const { row, column } = finding
+    const spot = row === undefined && column === undefined ? undefined : uncover(this.session, { row, column })
     if (!spot) return this.session.ports.send({ type: 'openText', line: finding.line })
     this.session.select(spot)
     this.session.ports.changed({ kind: 'focus' })

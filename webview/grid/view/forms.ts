@@ -10,7 +10,7 @@ import type { FormPlan } from './form'
 /** What each of the grid's forms asks and sends. */
 
 export function entryForm(session: Session, anchor: () => DOMRect): FormPlan {
-  const { columns } = session.model.view
+  const { columns } = session.model.all
   return {
     title: say('form.entry.title'),
     fields: [

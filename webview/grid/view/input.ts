@@ -1,6 +1,7 @@
 import { readMoveKey } from '../model/keys'
 import { blockOf, inBlock } from '../model/selection'
 import type { Session } from '../model/session'
+import { toggleGroup } from '../model/hide'
 import { canStand, nearestSpot, type Spot } from '../model/spot'
 import { press } from '../model/walk'
 import { beginEdit, clearSelected, copiedText, pasteText } from '../model/write'
@@ -38,6 +39,7 @@ function listenToPointer(session: Session, body: GridBody): void {
     dragging = near.row >= 0 && near.column >= 0
     if (dragging) body.surface.setPointerCapture(event.pointerId)
     session.select(near, { extend: event.shiftKey })
+    if (session.model.row(near.row)?.kind === 'group' && !event.shiftKey) toggleGroup(session)
     event.preventDefault()
   })
   body.surface.addEventListener('pointermove', (event) => {
@@ -52,7 +54,7 @@ function listenToPointer(session: Session, body: GridBody): void {
   body.surface.addEventListener('pointercancel', stop)
   body.surface.addEventListener('dblclick', (event) => {
     const spot = body.spotAt(event.clientX, event.clientY)
-    if (canStand(session.model.ground, spot)) beginEdit(session, 'edit', 'end')
+    if (canStand(session.model.ground, spot) && session.model.row(spot.row)?.kind !== 'group') beginEdit(session, 'edit', 'end')
   })
 }
 

@@ -70,8 +70,10 @@ export function paintLabel(label: WordsSlot, row: number, look: Look): void {
     return
   }
   const facts = model.row(row)!
-  label.write(facts.label, facts.detail ?? '', facts.unit ?? '')
-  label.className = ['label', `label-${facts.kind}`, (facts.label + (facts.detail ?? '')).length > 14 && 'is-long', row === look.active.row && 'is-lit', ...selectionClasses(row, LABELS, look)].filter(Boolean).join(' ')
+  const isFolded = facts.kind === 'group' && model.hiding.folded.has(facts.key)
+  label.write(facts.label, isFolded ? say('group.folded') : (facts.detail ?? ''), facts.unit ?? '')
+  label.set('aria-expanded', facts.kind === 'group' ? String(!isFolded) : undefined)
+  label.className = ['label', `label-${facts.kind}`, isFolded && 'is-folded', (facts.label + (facts.detail ?? '')).length > 14 && 'is-long', row === look.active.row && 'is-lit', ...selectionClasses(row, LABELS, look)].filter(Boolean).join(' ')
   label.set('aria-colindex', '1')
   label.set('aria-selected', inBlock(look.block, row, LABELS) ? 'true' : 'false')
   label.set('aria-colspan', facts.kind === 'group' && model.ground.columns > 0 ? String(model.ground.columns + 1) : undefined)

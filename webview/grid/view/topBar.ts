@@ -40,7 +40,7 @@ export class TopBar {
     this.add.enabled = model.writable
     this.#remark.enabled = model.writable && onCell
     this.#about.enabled = onCell
-    this.#next.enabled = view.columns.length > 0
+    this.#next.enabled = model.all.columns.length > 0
     if (this.#charts.textContent !== say('bar.charts')) this.#charts.textContent = say('bar.charts')
     setAttribute(this.#charts, 'aria-expanded', String(this.session.charts.open))
     this.#drawCounts(findingsOpen)
