@@ -141,6 +141,7 @@ export const english = {
   'find.at': '{0} of {1}:',
   'find.count': '{0} of {1}',
   'find.replaced': '{0} cells replaced.',
+  'width.now': '{0} pixels wide.',
   'selected': '{0} cells selected.',
   'left.title': 'Left as they were:',
   'left.one': '{0}: {1}',

@@ -35,6 +35,8 @@ const gridCommands: Record<string, GridCommand> = {
   'detent.withFindingsOnly': 'withFindingsOnly',
   'detent.showAll': 'showAll',
   'detent.toggleGroup': 'toggleGroup',
+  'detent.widenColumn': 'widenColumn',
+  'detent.narrowColumn': 'narrowColumn',
   'detent.selectRow': 'selectRow',
   'detent.selectColumn': 'selectColumn',
   'detent.selectAll': 'selectAll',

@@ -9,6 +9,7 @@ import type { KeyedSpot } from './savedState'
 import type { Session } from './session'
 import { nearestSpot, sameSpot, type Spot } from './spot'
 import { goToFinding, selectWhole } from './walk'
+import { stepWidth } from './widths'
 import { beginEdit, clearSelected, openForm, sendOpenCell } from './write'
 
 /** Takes a message from the host. */
@@ -130,6 +131,8 @@ function obey(session: Session, command: GridCommand): void {
     case 'withFindingsOnly': return filterRows(session, 'findings')
     case 'showAll': return showAll(session)
     case 'toggleGroup': return toggleGroup(session)
+    case 'widenColumn': return stepWidth(session, 1)
+    case 'narrowColumn': return stepWidth(session, -1)
     case 'selectRow': case 'selectColumn': case 'selectAll': return selectWhole(session, command)
     case 'nudgeMore': return nudgeSelected(session, 'more')
     case 'nudgeLess': return session.model.row(session.active.row)?.choices ? beginEdit(session, 'edit', 'all') : nudgeSelected(session, 'less')

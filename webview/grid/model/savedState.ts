@@ -1,5 +1,6 @@
 import type { GridPlace } from '../../../src/core/grid/view'
 import type { Hiding } from './hiding'
+import { readWidths } from './widths'
 import { readSavedCharts, type SavedCharts } from './charts'
 
 /** What outlives the page while its tab is hidden. Everything by key; a missing key means the header or a label. */
@@ -11,6 +12,8 @@ export interface SavedState {
   cautionsOpen: boolean
   charts?: SavedCharts
   hiding?: Hiding
+  /** By the entry's key. */
+  widths?: Record<string, number>
   /** The cell being edited and what was typed so far. */
   open?: OpenCell
   /** Texts sent without an answer, and refused ones. */
@@ -42,6 +45,7 @@ export function readSavedState(saved: unknown): SavedState {
   if (!isRecord(saved)) return freshState
   const state: SavedState = { findingsOpen: saved.findingsOpen === true, cautionsOpen: saved.cautionsOpen === true, unwritten: [] }
   if (saved.charts !== undefined) state.charts = readSavedCharts(saved.charts)
+  if (saved.widths !== undefined) state.widths = readWidths(saved.widths)
   if (isRecord(saved.hiding)) state.hiding = readHiding(saved.hiding)
   if (isRecord(saved.active)) state.active = readSpot(saved.active)
   if (isRecord(saved.anchor)) state.anchor = readSpot(saved.anchor)

@@ -74,12 +74,15 @@ export class Session {
   notice: string | undefined
   findingsOpen: boolean
   filterOpen = false
+  /** Widths of entries' columns in px, by key, where they are not the usual one. */
+  readonly widths: Map<string, number>
   find: Sought = { open: false, text: '', replacement: '' }
   cautionsOpen: boolean
 
   constructor(readonly ports: Ports, readonly saved: SavedState = freshState) {
     this.findingsOpen = saved.findingsOpen
     this.cautionsOpen = saved.cautionsOpen
+    this.widths = new Map(Object.entries(saved.widths ?? {}))
     if (saved.hiding) this.model.hide(saved.hiding)
     this.charts = new Charts(ports, saved.charts)
     this.outbox = new Outbox({ ...ports, silenceChanged: () => ports.changed({ kind: 'silence' }) })
@@ -162,6 +165,7 @@ export class Session {
       cautionsOpen: this.cautionsOpen,
       charts: this.charts.toSave(),
       hiding: this.model.hiding,
+      widths: Object.fromEntries(this.widths),
       ...(editing?.touched && { open: { row: editing.row, column: editing.column, text: editing.text, how: editing.how } }),
       unwritten: this.pending.unwritten.map(({ row, column, text }) => ({ row, column, text })),
     }

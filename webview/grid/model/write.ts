@@ -104,17 +104,20 @@ export function tellLeft(session: Session, left: readonly LeftOut[], beyond = 0)
   if (lines.length > 0) session.note(`${say('left.title')} ${lines.join(' ')}`)
 }
 
-/** The selected cells as text for the clipboard; a heading, a header and a label give their own. */
-export function copiedText(session: Session): string {
+/** The selected cells as text for the clipboard. */
+export const copiedText = (session: Session): string => printTsv(copiedBlock(session))
+
+/** The texts of the selected cells, row by row; a heading, a header and a label give their own. */
+export function copiedBlock(session: Session): string[][] {
   const { model, selection: { active } } = session
-  if (active.row === HEADER) return model.column(active.column)?.id ?? ''
-  if (active.column === LABELS) return model.row(active.row)?.label ?? ''
+  if (active.row === HEADER) return [[model.column(active.column)?.id ?? '']]
+  if (active.column === LABELS) return [[model.row(active.row)?.label ?? '']]
   const { top, bottom, left, right } = blockOf(session.selection)
   const lines: string[][] = []
   for (let row = top; row <= bottom; row++) {
     if (model.row(row)?.kind !== 'group') lines.push(model.view.cells[row]!.slice(left, right + 1).map(({ text }) => text))
   }
-  return printTsv(lines)
+  return lines
 }
 
 /** Opens a form, or says why it cannot be. */

@@ -14,6 +14,9 @@ import { headerHeight, labelWidth, rowHeight, widthOf } from './sizes'
 const spareRows = 4
 const spareColumns = 3
 
+/** How near, in px, to a column's edge the pointer takes hold of it. */
+const edgePx = 4
+
 /** How long, in ms, scrolling has to rest before the elements are put in reading order. */
 const tidyMs = 200
 
@@ -66,7 +69,7 @@ export class GridBody {
     const { view } = this.session.model
     const keep = this.#view ? this.keyedScroll() : scroll
     this.#view = view
-    Object.assign(this.#layout, { rows: new Axis(view.rows.map(rowHeight)), columns: new Axis(view.columns.map(widthOf)) })
+    Object.assign(this.#layout, { rows: new Axis(view.rows.map(rowHeight)), columns: new Axis(view.columns.map((column) => widthOf(column, this.session.widths))) })
     setAttribute(this.grid, 'aria-rowcount', String(view.rows.length + 1))
     setAttribute(this.grid, 'aria-colcount', String(view.columns.length + 1))
     this.#frame()
@@ -144,6 +147,15 @@ export class GridBody {
       column: x < this.#layout.labels ? LABELS : this.#layout.columns.at(x - this.#layout.labels + this.scroller.scrollLeft),
       row: y < this.#layout.header ? HEADER : this.#layout.rows.at(y - this.#layout.header + this.scroller.scrollTop),
     }
+  }
+
+  /** The entry whose right edge is under a point of the header, to be drawn wider; undefined where none is. */
+  edgeAt(clientX: number, clientY: number): number | undefined {
+    const { left, top } = this.scroller.getBoundingClientRect()
+    if (clientY - top > this.#layout.header || clientX - left <= this.#layout.labels) return undefined
+    const x = clientX - left - this.#layout.labels + this.scroller.scrollLeft
+    const { columns } = this.#layout
+    return [columns.at(x), columns.at(x) - 1].find((column) => column >= 0 && Math.abs(columns.offset(column + 1) - x) <= edgePx)
   }
 
   keyedScroll(): KeyedScroll {

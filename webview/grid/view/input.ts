@@ -1,15 +1,20 @@
+import { printHtmlTable, readHtmlTable } from '../model/htmlTable'
 import { readMoveKey } from '../model/keys'
 import { blockOf, inBlock } from '../model/selection'
 import type { Session } from '../model/session'
 import { toggleGroup } from '../model/hide'
-import { canStand, nearestSpot, type Spot } from '../model/spot'
+import { canStand, HEADER, nearestSpot, type Spot } from '../model/spot'
+import { printTsv } from '../model/tsv'
 import { press } from '../model/walk'
-import { beginEdit, clearSelected, copiedText, pasteText } from '../model/write'
+import { setWidth, usualWidth } from '../model/widths'
+import { beginEdit, clearSelected, copiedBlock, pasteBlock, pasteText } from '../model/write'
 import type { GridBody } from './gridBody'
 
 /** Keys, pointer and clipboard of the grid. Keys that are not ours reach the editor untouched. */
 export function listenToGrid(session: Session, body: GridBody): void {
   listenToKeys(session, body)
+  // Before the pointer's, which it keeps from selecting.
+  listenToEdges(session, body)
   listenToPointer(session, body)
   listenToClipboard(session, body)
 }
@@ -26,6 +31,31 @@ function listenToKeys(session: Session, body: GridBody): void {
 }
 
 const pick = ({ key, ctrlKey, metaKey, shiftKey, altKey }: KeyboardEvent) => ({ key, ctrlKey, metaKey, shiftKey, altKey })
+
+/** The right edge of an entry's header is drawn to make it wider or narrower; a double click makes it as usual. */
+function listenToEdges(session: Session, body: GridBody): void {
+  let drawn: { column: number; from: number; width: number } | undefined
+  const { surface } = body
+  surface.addEventListener('pointerdown', (event) => {
+    const column = event.button === 0 ? body.edgeAt(event.clientX, event.clientY) : undefined
+    if (column === undefined) return
+    drawn = { column, from: event.clientX, width: body.boxOf({ row: HEADER, column }).width }
+    surface.setPointerCapture(event.pointerId)
+    event.preventDefault()
+    event.stopImmediatePropagation()
+  })
+  surface.addEventListener('pointermove', (event) => {
+    surface.classList.toggle('on-edge', drawn !== undefined || body.edgeAt(event.clientX, event.clientY) !== undefined)
+    if (drawn) setWidth(session, drawn.column, drawn.width + event.clientX - drawn.from)
+  })
+  for (const name of ['pointerup', 'pointercancel'] as const) surface.addEventListener(name, () => { drawn = undefined })
+  surface.addEventListener('dblclick', (event) => {
+    const column = body.edgeAt(event.clientX, event.clientY)
+    if (column === undefined) return
+    setWidth(session, column, usualWidth)
+    event.stopImmediatePropagation()
+  })
+}
 
 function listenToPointer(session: Session, body: GridBody): void {
   let dragging = false
@@ -74,16 +104,23 @@ function listenToClipboard(session: Session, body: GridBody): void {
   }
   const copy = (event: ClipboardEvent) => {
     if (!ours() || !event.clipboardData) return false
-    event.clipboardData.setData('text/plain', copiedText(session))
+    const block = copiedBlock(session)
+    event.clipboardData.setData('text/plain', printTsv(block))
+    event.clipboardData.setData('text/html', printHtmlTable(block))
     event.preventDefault()
     return true
   }
   document.addEventListener('copy', copy)
   document.addEventListener('cut', (event) => copy(event) && clearSelected(session))
   document.addEventListener('paste', (event) => {
-    const text = event.clipboardData?.getData('text/plain')
-    if (!ours() || !text) return
+    if (!ours() || !event.clipboardData) return
+    const text = event.clipboardData.getData('text/plain')
+    const html = event.clipboardData.getData('text/html')
+    // A parsed document runs and loads nothing.
+    const block = html === '' ? undefined : readHtmlTable(new DOMParser().parseFromString(html, 'text/html'))
+    if (!block && text === '') return
     event.preventDefault()
-    pasteText(session, text)
+    if (block) pasteBlock(session, block)
+    else pasteText(session, text)
   })
 }

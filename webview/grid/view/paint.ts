@@ -52,7 +52,7 @@ export function paintHeader(slot: HeaderSlot, column: number, look: Look): void 
   const more = headerMore(facts)
   // Where the history branches, what an entry comes from has a line of its own.
   slot.write(facts.id, [...more, ...(model.lanes ? [] : [from])].filter(Boolean).join(' · '), model.lanes ? from : '')
-  slot.draw(model.lanes?.marks[column], widthOf(facts), model.lanes?.count ?? 0)
+  slot.draw(model.lanes?.marks[column], widthOf(facts, look.session.widths), model.lanes?.count ?? 0)
   slot.className = ['cell', 'header-cell', worst && `mark-${worst}`, column === look.active.column && 'is-lit', ...selectionClasses(HEADER, column, look)]
     .filter(Boolean).join(' ')
   slot.set('aria-colindex', String(column + 2))

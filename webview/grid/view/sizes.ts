@@ -1,7 +1,7 @@
 import type { Column, Row } from '../../../src/core/grid/view'
+import { usualWidth } from '../model/widths'
 
 /** The measures of the grid in CSS px. grid.css draws within them; text lines are 18 px high. */
-export const columnWidth = 136
 export const groupHeight = 30
 /** The lines of the history over the entries' names, where it branches. */
 export const laneTop = 3
@@ -15,7 +15,8 @@ const rowPadding = 8
 
 export const rowHeight = (row: Row) => (row.kind === 'group' ? groupHeight : row.lines * lineHeight + rowPadding)
 
-export const widthOf = (_: Column) => columnWidth
+/** As a person has drawn it, else the usual one. */
+export const widthOf = ({ key }: Column, widths: ReadonlyMap<string, number>) => widths.get(key) ?? usualWidth
 
 /** The labels give way on a narrow page, so that entries keep two thirds of it. */
 export const labelWidth = (pageWidth: number) => Math.round(Math.max(200, Math.min(252, pageWidth * 0.28)))
