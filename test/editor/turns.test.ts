@@ -1,14 +1,12 @@
 import assert from 'node:assert/strict'
-import { existsSync, mkdtempSync, readFileSync } from 'node:fs'
-import { tmpdir } from 'node:os'
-import { join } from 'node:path'
+import { existsSync, readFileSync } from 'node:fs'
 import type { Frame } from 'playwright-core'
 import * as vscode from 'vscode'
 import { barriersIn } from './accessibility'
 import { framesWith } from './frames'
 import { until } from './waiting'
 import { gridFrame, page, press, resize, type, wear } from './window'
-import { openGrid, openText, textOf, write } from './workspace'
+import { openGrid, openText, sample, textOf, write } from './workspace'
 
 const tern = `format: 1
 machine: {name: Tern 650, use: track, front: {travel: 120}}
@@ -220,12 +218,16 @@ describe('the hand-over sheet', () => {
     const { uri } = await openTern()
     await vscode.commands.executeCommand('detent.printSheet', { uri: uri.toString(), entry: 'run-1' })
     const frame = await until('the sheet is shown', async () => (await framesWith(page(), '.detent-bar'))[0])
-    const target = join(mkdtempSync(join(tmpdir(), 'sheet-')), 'sheet.html')
+    const target = sample('sheet.html').fsPath
     await frame.getByRole('link', { name: /Save to print/ }).click()
     await quickInput().waitFor()
     await quickInput().fill(target)
-    await press('Enter')
-    await until('it is written', () => existsSync(target))
+    // The dialog looks at the folder first, and takes no answer while it does.
+    await until('it is written', async () => {
+      if (existsSync(target)) return true
+      await page().locator('.quick-input-widget').getByRole('button', { name: 'OK' }).click({ timeout: 500 })
+      return false
+    })
     const html = readFileSync(target, 'utf8')
     assert.match(html, /run-1/)
     assert.doesNotMatch(html, /detent-bar|<script/)

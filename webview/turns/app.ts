@@ -40,6 +40,8 @@ export class App {
     root.append(head, make('main', 'page', {}, this.#notice, this.#list, this.#hint), this.#announcer.element)
     this.#list.addEventListener('change', (event) => event.target instanceof HTMLInputElement && this.#tick(event.target))
     this.#list.addEventListener('keydown', (event) => this.#key(event))
+    // Lines wrap otherwise then, and what one was at would be out of sight.
+    window.addEventListener('resize', () => document.activeElement instanceof HTMLInputElement && goTo(document.activeElement))
     this.#enlarge(this.#large)
   }
 
@@ -54,13 +56,14 @@ export class App {
     this.#notice.textContent = before && sameList && JSON.stringify(before.list) !== JSON.stringify(view.list) ? say('changed') : ''
     this.#draw(view)
     const again = this.#boxes().find(({ dataset }) => dataset.tick === focused) ?? (before ? undefined : this.#boxes().find((box) => !box.checked))
-    again?.focus()
+    // What has to be known first stays in sight.
+    again?.focus({ preventScroll: before === undefined })
     this.#keep()
   }
 
   /** Only the first time the page itself takes the focus: afterwards it is where a person put it. */
   focus(): void {
-    if (document.activeElement === document.body) (this.#boxes().find((box) => !box.checked) ?? this.#boxes()[0])?.focus()
+    if (document.activeElement === document.body) (this.#boxes().find((box) => !box.checked) ?? this.#boxes()[0])?.focus({ preventScroll: true })
   }
 
   #draw({ list, drawings }: TurnsView): void {
@@ -110,8 +113,7 @@ export class App {
     if (event.key === 'Enter' && !event.shiftKey) this.#tickAndGoOn(box)
     else if (!['ArrowDown', 'ArrowUp', 'Home', 'End'].includes(event.key)) return
     event.preventDefault()
-    to?.focus()
-    to?.closest('.turn')?.scrollIntoView({ block: 'nearest' })
+    if (to) goTo(to)
   }
 
   #tickAndGoOn(box: HTMLInputElement): void {
@@ -121,8 +123,7 @@ export class App {
     }
     const next = nextUnticked(ticksIn(this.#shown!.list), this.#ticked, box.dataset.tick!)
     const found = this.#boxes().find(({ dataset }) => dataset.tick === next)
-    found?.focus()
-    found?.closest('.turn')?.scrollIntoView({ block: 'center' })
+    if (found) goTo(found)
   }
 
   #enlarge(large: boolean): void {
@@ -141,6 +142,12 @@ export class App {
   #keep(): void {
     this.ports.save({ ...(this.#shown ? { sources: this.#shown.sources } : {}), ticked: [...this.#ticked], large: this.#large })
   }
+}
+
+/** With all of its step in sight: which way to turn stands below the box. */
+function goTo(box: HTMLInputElement): void {
+  box.focus({ preventScroll: true })
+  for (const part of ['.step', '.turn']) box.closest(part)?.scrollIntoView({ block: 'nearest' })
 }
 
 const nameOf = ({ file, entry }: CompareSide) => [entry?.key, entry?.date, file].filter(Boolean).join(' · ')

@@ -40,8 +40,9 @@ export class SheetPanel {
 const bar = `<nav class="detent-bar" aria-label="Sheet"><a href="command:${saveSheet}">Save to print…</a> <span>A browser prints the saved page: the editor itself cannot.</span></nav>`
 /** The bar belongs to the editor and wears its theme; the sheet is paper, whatever the theme. */
 const barStyle = `<style>
-body { color: #000; background: #fff; }
-.detent-bar { position: sticky; top: 0; margin: -8mm calc(50% - 50vw) 4mm; padding: 8px 16px; background: var(--vscode-editor-background); border-bottom: 1px solid var(--vscode-contrastBorder, var(--vscode-foreground)); color: var(--vscode-foreground); font: var(--vscode-font-size) var(--vscode-font-family); }
+html { padding-top: 40px; }
+body { padding-left: 16px; padding-right: 16px; color: #000; background: #fff; }
+.detent-bar { position: fixed; z-index: 1; top: 0; left: 0; right: 0; height: 40px; padding: 8px 16px; overflow: hidden; white-space: nowrap; text-overflow: ellipsis; line-height: 22px; background: var(--vscode-editor-background); border-bottom: 1px solid var(--vscode-contrastBorder, var(--vscode-foreground)); color: var(--vscode-foreground); font: var(--vscode-font-size) var(--vscode-font-family); }
 .detent-bar a { margin-right: 12px; padding: 3px 10px; background: var(--vscode-button-background); border: 1px solid var(--vscode-contrastBorder, transparent); color: var(--vscode-button-foreground); text-decoration: none; }
 .detent-bar a:focus-visible { outline: 2px solid var(--vscode-focusBorder); outline-offset: 2px; }
 @media print { .detent-bar { display: none; } }

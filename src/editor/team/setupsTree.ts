@@ -88,17 +88,24 @@ function notebookItem({ uri, known }: NotebookNode): vscode.TreeItem {
   const last = entries.at(-1)
   const path = vscode.workspace.asRelativePath(uri)
   const item = new vscode.TreeItem(title || fileName(uri), entries.length > 0 ? vscode.TreeItemCollapsibleState.Collapsed : vscode.TreeItemCollapsibleState.None)
-  const lastWords = last ? [last.key, last.date, days === undefined ? '' : daysWords(days)].filter(Boolean).join(' · ') : 'no entries yet'
+  // What is open first: in a narrow sidebar the end is cut off.
+  const lastWords = last ? [last.key, days === undefined ? '' : daysWords(days), last.date].filter(Boolean) : ['no entries yet']
   const openWords = tallyWords(open) || 'nothing open'
-  const said = trouble ? [`cannot be read: line ${trouble.line}`] : [lastWords, ...(worstOf(open) ? [openWords] : [])]
+  const said = trouble ? [`cannot be read: line ${trouble.line}`] : [...(worstOf(open) ? [openWords] : []), ...lastWords]
   item.id = uri.toString()
   item.description = said.join(' · ')
-  item.tooltip = [path, trouble ? `Line ${trouble.line}: ${trouble.message}` : `Last entry: ${lastWords}`, last?.reason, `Findings: ${openWords}`].filter(Boolean).join('\n')
-  item.accessibilityInformation = { label: [item.label as string, ...said, trouble || worstOf(open) ? '' : openWords].filter(Boolean).join(', ') }
+  item.tooltip = [path, trouble ? `Line ${trouble.line}: ${trouble.message}` : `Last entry: ${lastWords.join(' · ')}`, last?.reason, `Findings: ${openWords}${earlierWords(known, open)}`].filter(Boolean).join('\n')
+  item.accessibilityInformation = { label: [item.label as string, ...(trouble ? said : [openWords, ...lastWords])].join(', ') }
   item.iconPath = iconOf(trouble ? 'error' : worstOf(open), 'check')
   item.contextValue = last ? 'notebook' : 'emptyNotebook'
   item.command = { title: 'Open', command: openNode, arguments: [{ kind: 'notebook', uri, known } satisfies NotebookNode] }
   return item
+}
+
+/** The grid and the Problems panel count these as well. */
+function earlierWords({ findings }: KnownNotebook, open: Tally): string {
+  const earlier = findings.length - open.error - open.warning - open.info
+  return earlier === 0 ? '' : `; ${earlier} about how it stood earlier`
 }
 
 function entryItem({ uri, summary }: EntryNode): vscode.TreeItem {
