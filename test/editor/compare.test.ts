@@ -1,6 +1,6 @@
 import assert from 'node:assert/strict'
 import { execFileSync } from 'node:child_process'
-import { writeFileSync } from 'node:fs'
+import { rmSync, writeFileSync } from 'node:fs'
 import { dirname } from 'node:path'
 import type { Frame } from 'playwright-core'
 import * as vscode from 'vscode'
@@ -87,8 +87,8 @@ function git(uri: vscode.Uri, ...args: string[]): string {
 }
 
 /** A notebook in a repository of its own, committed once. */
-function committed(text = tern): vscode.Uri {
-  const uri = write('team/tern.setup.yaml', text)
+function committed(name = 'tern.setup.yaml'): vscode.Uri {
+  const uri = write(`team/${name}`, tern)
   git(uri, 'init', '--quiet')
   git(uri, 'add', '.')
   git(uri, 'commit', '--quiet', '-m', 'as found')
@@ -284,7 +284,24 @@ describe('a comparison', () => {
     assert.equal(frame.isDetached(), true)
   })
 
-  it('says so where a file is gone, and where an entry is', async () => {
+  it('follows files that are open nowhere, and says so where one is gone', async () => {
+    const [left, right] = [write('left.setup.yaml', tern), write('right.setup.yaml', tern)]
+    const frame = await compare('detent.compareFiles', left, [left, right])
+    await until('nothing differs', async () => (await frame.locator('.summary').innerText()).startsWith('No position differs'))
+    writeFileSync(right.fsPath, tern.replace('9 out', '13 out'))
+    await frame.getByText('4 clicks out: less rebound damping').waitFor()
+    rmSync(left.fsPath)
+    await frame.getByText(/left\.setup\.yaml cannot be read; it may have been moved or deleted\./).waitFor()
+  })
+
+  it('offers the turns from the left state to the right one', async () => {
+    const { frame } = await compareTern()
+    await frame.locator('vscode-button', { hasText: 'Turn list' }).click()
+    const turns = await until('the turn list is shown', async () => (await framesWith(page(), '[data-detent="turns"]'))[0])
+    await turns.getByText(/2 clicks/).first().waitFor()
+  })
+
+  it('says where an entry is gone', async () => {
     const { uri, frame } = await compareTern()
     await replaceIn(uri, '  - id: run-1\n', '  - id: run-one\n')
     await frame.getByText(/tern\.setup\.yaml, not saved yet has no entry ‘run-1’\./).waitFor()
@@ -381,6 +398,21 @@ describe('a comparison with git', () => {
     await frame.getByText('1 click out: less rebound damping').waitFor()
     git(renamed, 'commit', '--quiet', '-a', '-m', 'a click')
     await until('HEAD has it too', async () => (await frame.locator('.summary').innerText()).startsWith('No position differs'), 30_000)
+  })
+
+  it('opens from the list of changes', async () => {
+    const uri = committed('listed.setup.yaml')
+    await openText(uri)
+    writeFileSync(uri.fsPath, tern.replace('9 out', '12 out'))
+    await vscode.commands.executeCommand('workbench.view.scm')
+    const changed = page().locator('.scm-view .monaco-list-row', { hasText: 'listed.setup.yaml' }).first()
+    await changed.click({ button: 'right', timeout: 20_000 })
+    const item = page().locator('.context-view .action-label', { hasText: 'Compare Setup with HEAD' })
+    await item.waitFor()
+    await pause(500)
+    await item.click()
+    await (await compareFrame()).getByText('3 clicks out: less rebound damping').waitFor()
+    await vscode.commands.executeCommand('workbench.view.explorer')
   })
 
   it('tells what is staged from what is not', async () => {

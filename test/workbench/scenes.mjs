@@ -16,6 +16,22 @@ export const scenes = [
     await press('Control+k', 'Control+g')
     await (await grid()).locator('.chart-walk:focus').waitFor()
   } },
+  { name: 'grid-find-filter', file: 'tern-650.setup.yaml', act: async ({ press, type, grid }) => {
+    await press('Control+Shift+BracketLeft')
+    const frame = await grid()
+    await frame.locator('.is-folded').waitFor()
+    await press('Control+Shift+l')
+    await frame.locator('#filter-entries:focus').waitFor()
+    await type('run')
+    await press('Enter', 'Control+f')
+    await frame.locator('#find-text:focus').waitFor()
+    await type('out')
+    await frame.locator('.tool-status', { hasText: ' of ' }).first().waitFor()
+  } },
+  { name: 'grid-menu', file: 'tern-650.setup.yaml', act: async ({ grid, page }) => {
+    await (await grid()).locator('.cell.is-set').first().click({ button: 'right' })
+    await page.locator('.context-view .monaco-menu').waitFor()
+  } },
   { name: 'compare', file: 'tern-650.setup.yaml', act: async ({ press, type, page, webview }) => {
     // The newest entry against the one it comes from; then what the new springs changed since the first baseline.
     await press('Control+k', 'Control+d')
@@ -30,5 +46,33 @@ export const scenes = [
       await compare.locator('.cell:focus').waitFor()
     }
     await press('Control+Home')
+  } },
+  { name: 'compare-machines', file: 'tern-650.setup.yaml', act: async ({ press, type, page, webview }) => {
+    await press('Control+k', 'Control+d')
+    const compare = await webview('compare')
+    await compare.locator('.cell:focus').waitFor()
+    await press('r')
+    for (const answer of ['Another notebook', 'curlew-900.setup.yaml', '']) {
+      await page.locator('.quick-input-widget input').waitFor()
+      await type(answer)
+      await page.locator('.quick-input-list .monaco-list-row', { hasText: answer }).first().waitFor()
+      await page.waitForTimeout(300)
+      await press('Enter')
+    }
+    await compare.locator('.banner').waitFor()
+    await compare.locator('.cell:focus').waitFor()
+    await press('d', 'Control+Home', 'ArrowRight', 'ArrowRight')
+  } },
+  { name: 'compare-broken', file: 'tern-650.setup.yaml', view: 'text', act: async ({ press, type, page, webview }) => {
+    await press('Control+g')
+    await page.locator('.quick-input-widget input').waitFor()
+    await type('60')
+    await press('Enter', 'Home')
+    await type('  - [')
+    await press('F1')
+    await type('Compare Setup with Saved')
+    await page.locator('.quick-input-list .monaco-list-row', { hasText: 'Compare Setup with Saved' }).first().waitFor()
+    await press('Enter')
+    await (await webview('compare')).locator('.pane:visible').waitFor()
   } },
 ]

@@ -126,8 +126,8 @@ function recorded({ slot: { adjuster, leg }, state }: Standing): number[] {
 function byShare(a: Standing, b: Standing): Judgement {
   const [before, now] = [a, b].map(({ slot, count }) => (count === undefined ? undefined : shareAt(slot.adjuster, count)))
   if (before === undefined || now === undefined) {
-    const lacking = [before === undefined ? 'left' : '', now === undefined ? 'right' : ''].filter(Boolean).join(' and the ')
-    return { different: true, incomparable: `These are two machines, and what share of its range this is cannot be told: the ${lacking} side lacks its \`range\`.` }
+    const lacking = before !== undefined ? 'the right side lacks its' : now !== undefined ? 'the left side lacks its' : 'both sides lack their'
+    return { different: true, incomparable: `Not comparable between two machines: ${lacking} \`range\`.` }
   }
   const by = (now - before) * 100
   if (Math.abs(by) < 0.05) return { different: false }

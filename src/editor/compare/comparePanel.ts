@@ -160,9 +160,9 @@ function withEntries(sources: Sources, states: Record<SideName, StateRef> | unde
 /** @example 'as-found ↔ run-1' */
 function titleOf({ left, right }: Comparison, sources: Sources): string {
   const name = (side: SideName) => {
-    const { entry, file } = { left, right }[side]
+    const { entry } = { left, right }[side]
     const version = wordsOfSource(sources[side])
-    return entry ? [entry.key, version].filter(Boolean).join(' ') : file.slice(file.lastIndexOf('/') + 1)
+    return [entry?.key ?? vscode.Uri.parse(sources[side].uri).path.split('/').at(-1), version].filter(Boolean).join(' ')
   }
   return `${name('left')} ↔ ${name('right')}`
 }

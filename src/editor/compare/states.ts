@@ -31,6 +31,8 @@ export class States {
     const name = nameOf(uri)
     try {
       const document = await vscode.workspace.openTextDocument(uri)
+      // A document outlives its file for a while.
+      if (!document.isDirty && !document.isUntitled) await vscode.workspace.fs.stat(uri)
       const file = document.isDirty ? `${name}, not saved yet` : name
       const held = vscode.workspace.fs.isWritableFileSystem(uri.scheme) === false ? { readOnly: 'this file cannot be written' } : {}
       return entered(source, { file, ...held, ...this.notebooks.of(document) })

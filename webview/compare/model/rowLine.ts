@@ -26,7 +26,7 @@ function valueOf({ text, written, place, about, remark }: CompareCell): Value {
 
 function changeText(row: CompareRow, names: Names): ChangeText {
   const { incomparable, change, earlier, onlyIn, kind } = row
-  if (incomparable !== undefined) return { words: incomparable }
+  if (incomparable !== undefined) return { words: incomparable, quiet: true }
   if (change) {
     const bar = barOf(row)
     return {

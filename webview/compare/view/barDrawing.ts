@@ -34,9 +34,13 @@ export function drawBar(bar: Bar): SVGElement {
 
 const placeOf = (share: number) => left + share * (right - left)
 
+/** So far from the ring a tip is seen whole; a smaller change is drawn as large as this. */
+const least = 9
+
 /** A stroke that ends in a tip, which points the way also where the stroke is too short to be seen. */
-function arrow(from: number, to: number): SVGElement[] {
-  const way = to < from ? -1 : 1
+function arrow(from: number, end: number): SVGElement[] {
+  const way = end < from ? -1 : 1
+  const to = Math.min(right + 4, Math.max(left - 4, from + way * Math.max(least, Math.abs(end - from))))
   return [
     shape('path', { class: 'bar-stroke', d: `M${from} ${middle}H${to - 3 * way}` }),
     shape('path', { class: 'bar-tip', d: `M${to + 2 * way} ${middle}L${to - 5 * way} 2.5V11.5Z` }),

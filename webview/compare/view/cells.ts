@@ -28,7 +28,7 @@ export function makeLine(line: Line, sides: readonly ColumnName[]): LineElements
 
 function contentOf(line: Line, column: ColumnName): Node[] {
   switch (column) {
-    case 'label': return [make('span', 'label-name', {}, line.label), ...(line.detail ? [make('span', 'label-detail', {}, line.detail)] : [])]
+    case 'label': return [make('span', 'label-name', {}, line.label), ...(line.detail ? [document.createTextNode(' '), make('span', 'label-detail', {}, line.detail)] : [])]
     case 'change': return line.change ? changeContent(line.change) : []
     default: return valueContent(line[column])
   }

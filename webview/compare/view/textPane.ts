@@ -24,7 +24,8 @@ export class TextPane {
     this.element.setAttribute('aria-label', `${say(this.side === 'left' ? 'side.left' : 'side.right')}: ${say('trouble.title')}`)
     const text = trouble?.text === undefined ? undefined : textOf(shown.file, trouble.text, trouble.line)
     this.element.replaceChildren(this.#head(trouble ? say('trouble.line', trouble.line, trouble.message) : missing!, trouble?.line), ...(text ? [text.element] : []))
-    text?.wrong?.scrollIntoView({ block: 'center' })
+    // Into the middle of its own box: the page itself must not move.
+    if (text?.wrong) text.element.scrollTop = text.wrong.offsetTop - text.element.clientHeight / 2
   }
 
   #head(message: string, line: number | undefined): HTMLElement {
