@@ -56,6 +56,13 @@ describe('the setups of a workspace', () => {
     await row(/cannot be read: line \d+/).waitFor()
   })
 
+  it('tell two machines of one name apart by their files', async () => {
+    write('one.setup.yaml', notebook('Plover 400', found))
+    write('two.setup.yaml', notebook('Plover 400', found))
+    await showTree()
+    for (const file of ['one', 'two']) await row(new RegExp(`Plover 400.*${file}\\.setup\\.yaml`)).waitFor()
+  })
+
   it('show what is typed and not saved', async () => {
     const uri = write('lark.setup.yaml', notebook('Lark 300', found))
     await showTree()

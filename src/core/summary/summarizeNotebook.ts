@@ -40,24 +40,26 @@ export type Tally = Record<Severity, number>
 export function summarizeNotebook(notebook: Notebook, findings: readonly Finding[], today: string): NotebookSummary {
   const { broken, entries } = notebook
   const last = entries.at(-1)
+  const byEntry = new Map<string | undefined, Finding[]>()
+  for (const finding of findings) byEntry.set(finding.place?.entry, [...(byEntry.get(finding.place?.entry) ?? []), finding])
   const days = last?.date && daysSince(last.date.value, today)
   return {
     title: wordsAt(notebook, ['machine', 'name'])?.trim() ?? '',
     ...(broken ? { trouble: { message: broken.message, line: lineAndColumn(notebook.text, broken.range.start).line + 1 } } : {}),
-    entries: entries.map((entry) => summaryOf(entry, entries, findings)),
+    entries: entries.map((entry) => summaryOf(entry, entries, byEntry.get(entry.key) ?? [])),
     open: tally(findings.filter((finding) => finding.place?.entry === undefined || (last !== undefined && isOfState(finding, last, { notebook })))),
     ...(days === undefined ? {} : { days }),
   }
 }
 
-function summaryOf(entry: Entry, entries: readonly Entry[], findings: readonly Finding[]): EntrySummary {
+function summaryOf(entry: Entry, entries: readonly Entry[], about: readonly Finding[]): EntrySummary {
   const { parent, index } = entry
   return {
     key: entry.key, id: entry.id?.value ?? '', date: entry.date?.value ?? '', reason: entry.reason?.value.trim() ?? '',
     verdict: scalarAt(entry.node, ['verdict'])?.text ?? '',
     ...(parent && parent !== entries[index - 1] ? { from: parent.key } : {}),
     asFound: entry.asFound, baseline: entry.baseline,
-    findings: tally(findings.filter(({ place }) => place?.entry === entry.key)),
+    findings: tally(about),
   }
 }
 

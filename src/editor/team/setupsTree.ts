@@ -10,6 +10,8 @@ export interface NotebookNode {
   kind: 'notebook'
   uri: vscode.Uri
   known: KnownNotebook
+  /** Another goes by the same name, so that the file has to be told. */
+  twin?: boolean
 }
 
 export interface EntryNode {
@@ -38,7 +40,8 @@ export class SetupsTree implements vscode.TreeDataProvider<SetupNode>, vscode.Di
     if (node) return [...summaryOf(node.known).entries].reverse().map((summary): EntryNode => ({ kind: 'entry', uri: node.uri, summary }))
     const all = await this.workspace.all()
     const titles = new Map(all.map((known) => [known, titleOf(known)]))
-    const nodes = all.map((known) => this.#nodeOf(known))
+    const names = [...titles.values()]
+    const nodes = all.map((known) => Object.assign(this.#nodeOf(known), { twin: names.filter((name) => name === titles.get(known)).length > 1 }))
     return nodes.sort((a, b) => titles.get(a.known)!.localeCompare(titles.get(b.known)!))
   }
 
@@ -73,8 +76,16 @@ export class SetupsTree implements vscode.TreeDataProvider<SetupNode>, vscode.Di
   }
 }
 
-function summaryOf({ notebook, findings }: KnownNotebook): NotebookSummary {
-  return summarizeNotebook(notebook, findings, today())
+/** A day's summaries: the tree asks for each several times. */
+const summaries = new WeakMap<KnownNotebook, { day: string; summary: NotebookSummary }>()
+
+function summaryOf(known: KnownNotebook): NotebookSummary {
+  const day = today()
+  const kept = summaries.get(known)
+  if (kept?.day === day) return kept.summary
+  const summary = summarizeNotebook(known.notebook, known.findings, day)
+  summaries.set(known, { day, summary })
+  return summary
 }
 
 function titleOf(known: KnownNotebook): string {
@@ -83,7 +94,7 @@ function titleOf(known: KnownNotebook): string {
 
 const fileName = ({ path }: vscode.Uri) => path.slice(path.lastIndexOf('/') + 1)
 
-function notebookItem({ uri, known }: NotebookNode): vscode.TreeItem {
+function notebookItem({ uri, known, twin }: NotebookNode): vscode.TreeItem {
   const { title, trouble, entries, open, days } = summaryOf(known)
   const last = entries.at(-1)
   const path = vscode.workspace.asRelativePath(uri)
@@ -93,9 +104,9 @@ function notebookItem({ uri, known }: NotebookNode): vscode.TreeItem {
   const openWords = tallyWords(open) || 'nothing open'
   const said = trouble ? [`cannot be read: line ${trouble.line}`] : [...(worstOf(open) ? [openWords] : []), ...lastWords]
   item.id = uri.toString()
-  item.description = said.join(' · ')
+  item.description = [...(twin ? [path] : []), ...said].join(' · ')
   item.tooltip = [path, trouble ? `Line ${trouble.line}: ${trouble.message}` : `Last entry: ${lastWords.join(' · ')}`, last?.reason, `Findings: ${openWords}${earlierWords(known, open)}`].filter(Boolean).join('\n')
-  item.accessibilityInformation = { label: [item.label as string, ...(trouble ? said : [openWords, ...lastWords])].join(', ') }
+  item.accessibilityInformation = { label: [item.label as string, ...(twin ? [path] : []), ...(trouble ? said : [openWords, ...lastWords])].join(', ') }
   item.iconPath = iconOf(trouble ? 'error' : worstOf(open), 'check')
   item.contextValue = last ? 'notebook' : 'emptyNotebook'
   item.command = { title: 'Open', command: openNode, arguments: [{ kind: 'notebook', uri, known } satisfies NotebookNode] }
