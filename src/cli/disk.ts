@@ -37,6 +37,10 @@ export const disk: World = {
     const { streamFile } = await import('./streamFile')
     yield* streamFile(path)
   },
+  rows(script, task, take) {
+    if (task.path === '-' || sizeOf(task.path) < worthAThread) return undefined
+    return import('./rowsThread').then(({ rowsFromThread }) => rowsFromThread(script, task, take))
+  },
   today() {
     const now = new Date()
     return [now.getFullYear(), now.getMonth() + 1, now.getDate()].map((part) => String(part).padStart(2, '0')).join('-')
@@ -58,6 +62,13 @@ export const disk: World = {
       return { code: error ? 1 : status ?? 1, out: stdout ?? '', err: error ? error.message : stderr ?? '' }
     },
   },
+}
+
+/** Below so many bytes a thread takes longer to start than it saves. */
+const worthAThread = 32 * 1024 * 1024
+
+function sizeOf(path: string): number {
+  return statSync(path, { throwIfNoEntry: false })?.size ?? 0
 }
 
 /** In bytes; a notebook is refused long before. */

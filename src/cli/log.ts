@@ -1,8 +1,10 @@
 import { parseArgs } from 'node:util'
 import { loggerOf, logFactsOf, logGeometryOf } from '../core/derived/loggerOf'
 import { plainNumber } from '../core/export/plainNumber'
-import { analyseLog, type LogReport, type LogRequest } from '../core/logs/analyseLog'
+import { analyseLog, planLog, type LogReport, type LogRequest } from '../core/logs/analyseLog'
 import { told } from '../core/logs/problem'
+import { headBytes } from '../core/logs/reading/detectDialect'
+import { emptyTally } from '../core/logs/reading/tally'
 import { describeDialect } from '../core/logs/reading/dialect'
 import { logCsv } from '../core/logs/report/logCsv'
 import { logText } from '../core/logs/report/logText'
@@ -33,14 +35,43 @@ export async function log(args: readonly string[], world: World): Promise<Outcom
   if (path === undefined || more.length > 0) throw new UsageError('name one log')
   if (!world.stream) throw new UsageError('no log can be read here')
   const notebook = values.notebook === undefined ? undefined : readWhole(values.notebook, world)
-  const analysis = analyseLog({ ...(notebook ? machineOf(notebook) : {}), window: windowFrom(values) })
-  for await (const chunk of world.stream(path)) if (!analysis.feed(chunk)) break
-  const report = analysis.end()
+  const report = await reportOn(path, { ...(notebook ? machineOf(notebook) : {}), window: windowFrom(values) }, world)
   if (!report.statistics) throw new UsageError([`${path}: ${told(report.problem!)}`, ...doubts(report)].join('\n'))
   const machine = notebook && wordsAt(notebook, ['machine', 'name'])
   if (format === 'text') return { out: logText(report, [path, machine].filter(Boolean).join(' · ')), code: 0 }
   const plain = plainReport(report, path, machine)
   return { out: format === 'json' ? `${JSON.stringify(plain, null, 2)}\n` : logCsv(plain), code: 0 }
+}
+
+/** A large file is read on a thread of its own, with the same outcome. */
+async function reportOn(path: string, request: LogRequest, world: World): Promise<LogReport> {
+  const stream = world.stream!
+  if (world.rows && world.threadScript !== undefined && path !== '-') {
+    const plan = planLog(await headOf(stream(path)), false, request)
+    if ('take' in plan) {
+      const reading = world.rows(world.threadScript, { path, dialect: plan.dialect, wanted: plan.wanted }, (block) => {
+        plan.take(block)
+        return plan.wantsMore()
+      })
+      const end = reading && await reading
+      if (reading) return plan.end(end?.tally ?? emptyTally(plan.wanted.length), end?.problem)
+    }
+  }
+  const analysis = analyseLog(request)
+  for await (const chunk of stream(path)) if (!analysis.feed(chunk)) break
+  return analysis.end()
+}
+
+/** The first bytes of a file, as many as tell how it is written. */
+async function headOf(chunks: AsyncIterable<Uint8Array>): Promise<Uint8Array> {
+  const head = new Uint8Array(headBytes)
+  let held = 0
+  for await (const chunk of chunks) {
+    head.set(chunk.subarray(0, headBytes - held), held)
+    held = Math.min(headBytes, held + chunk.length)
+    if (held === headBytes) break
+  }
+  return head.subarray(0, held)
 }
 
 function machineOf(notebook: Notebook): LogRequest {

@@ -1,3 +1,6 @@
+import type { RowBlock } from '../core/logs/reading/readTable'
+import type { RowsEnd, RowsTask } from './rowsThread'
+
 /** What a command came to: what it prints and its exit code. Commands print nothing themselves, so that they are tested without a process. */
 export interface Outcome {
   out: string
@@ -18,6 +21,10 @@ export interface World {
    * Absent where commands get no bytes. @throws UsageError where it cannot be read
    */
   stream?: (path: string) => AsyncIterable<Uint8Array>
+  /** Reads the rows of a large file on another thread; `undefined` where it is not worth one. Ends with nothing where `take` wants no more. */
+  rows?: (script: string, task: RowsTask, take: (block: RowBlock) => boolean) => Promise<RowsEnd | undefined> | undefined
+  /** The program that serves as such a thread. */
+  threadScript?: string
   /** Writes a new file. @throws UsageError where one is there already, or it cannot be written */
   create: (path: string, text: string) => void
   /** Writes a file, over what is there. @throws UsageError where it cannot be written */

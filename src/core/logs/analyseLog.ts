@@ -7,7 +7,8 @@ import { usualOptions, type LogOptions } from './options'
 import { isLogProblem, type LogProblem } from './problem'
 import { detectDialect, headBytes } from './reading/detectDialect'
 import type { Dialect } from './reading/dialect'
-import { readTable } from './reading/readTable'
+import { readTable, type RowBlock, type Wanted } from './reading/readTable'
+import type { Tally } from './reading/tally'
 import { RowPipe } from './rowPipe'
 import type { Window } from './series/rows'
 import type { LogStatistics } from './statistics/logStatistics'
@@ -80,29 +81,56 @@ type Begun = LogAnalysis
 
 const ended = (report: LogReport): Begun => ({ feed: () => false, end: () => report })
 
-/** With the first bytes at hand: how the table is written, which column is what, and a reader for the rest. */
 function beginReading(head: Uint8Array, whole: boolean, request: LogRequest): Begun {
+  const plan = planLog(head, whole, request)
+  if (!('take' in plan)) return ended(plan)
+  const reader = readTable(plan.dialect, plan.wanted, plan.take)
+  return {
+    feed(chunk) {
+      reader.feed(chunk)
+      return !reader.problem() && plan.wantsMore()
+    },
+    end() {
+      reader.end()
+      return plan.end(reader.tally, reader.problem())
+    },
+  }
+}
+
+/** What is to be read of a log, for whoever reads its rows: on another thread, say. */
+export interface LogPlan {
+  dialect: Dialect
+  wanted: readonly Wanted[]
+  /** Takes the next rows, no more at once than `blockRows`; their arrays are written into. */
+  take: (block: RowBlock) => void
+  /** False where there is no need of more rows. */
+  wantsMore: () => boolean
+  end: (tally: Tally, problem: LogProblem | undefined) => LogReport
+}
+
+/**
+ * With the first `headBytes` of a file at hand: how the table is written, which column is what, and what to do with its
+ * rows; or the report that says why there is nothing to do. `analyseLog` does all of it where one thread is enough.
+ */
+export function planLog(head: Uint8Array, whole: boolean, request: LogRequest = {}): LogPlan | LogReport {
   const dialect = detectDialect(head, whole)
-  if (isLogProblem(dialect)) return ended({ notes: [], problem: dialect })
+  if (isLogProblem(dialect)) return { notes: [], problem: dialect }
   const proposed = request.mapping ? undefined : proposeMapping(dialect, firstRows(head, dialect))
   const mapping = request.mapping ?? proposed!.mapping
   const known = { dialect, mapping, ...(proposed ? { proposed } : {}) }
   const resolved = resolveMapping(mapping, dialect, request.facts ?? {})
-  if ('problems' in resolved) return ended({ ...known, notes: [], problem: { message: resolved.problems.join('; ') } })
+  if ('problems' in resolved) return { ...known, notes: [], problem: { message: resolved.problems.join('; ') } }
 
   const options = { ...usualOptions, ...request.options }
   const pipe = new RowPipe({ resolved, options, window: request.window ?? {}, ...(request.geometry ? { geometry: request.geometry } : {}) })
-  const reader = readTable(dialect, pipe.wanted, (block) => pipe.push(block))
   return {
-    feed(chunk) {
-      reader.feed(chunk)
-      return !reader.problem() && !pipe.problem && !pipe.done
-    },
-    end() {
-      reader.end()
-      const problem = reader.problem() ?? pipe.problem
-      const statistics = problem ? undefined : pipe.finish(reader.tally.rows)
-      const notes = notesOf(reader.tally, pipe, resolved)
+    dialect, wanted: pipe.wanted,
+    take: (block) => pipe.push(block),
+    wantsMore: () => !pipe.problem && !pipe.done,
+    end(tally, readingProblem) {
+      const problem = readingProblem ?? pipe.problem
+      const statistics = problem ? undefined : pipe.finish(tally.rows)
+      const notes = notesOf(tally, pipe, resolved)
       if (statistics) return { ...known, statistics, notes }
       return { ...known, notes, problem: problem ?? pipe.problem ?? { message: 'no row of it can be used' } }
     },
