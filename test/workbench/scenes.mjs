@@ -32,7 +32,7 @@ export const scenes = [
     await (await grid()).locator('.cell.is-set').first().click({ button: 'right' })
     await page.locator('.context-view .monaco-menu').waitFor()
   } },
-  { name: 'compare', file: 'tern-650.setup.yaml', act: async ({ press, type, page, webview }) => {
+  { name: 'compare', file: 'tern-650.setup.yaml', readme: { theme: 'light', width: 1280 }, act: async ({ press, type, page, webview }) => {
     // The newest entry against the one it comes from; then what the new springs changed since the first baseline.
     await press('Control+k', 'Control+d')
     const compare = await webview('compare')
