@@ -301,6 +301,20 @@ describe('a comparison', () => {
     await turns.getByText(/2 clicks/).first().waitFor()
   })
 
+  it('shows what is worked out in the units that the settings ask for', async () => {
+    const uri = sample('tern-650.setup.yaml').toString()
+    const frame = await compare('detent.compare', { uri, entry: 'as-found' }, { uri, entry: 'run-2' })
+    const sag = row(frame, 'Rider sag rider aboard')
+    assert.match(await sag.innerText(), /42 mm/)
+    const settings = vscode.workspace.getConfiguration('detent.display')
+    await settings.update('length', 'in', vscode.ConfigurationTarget.Global)
+    try {
+      await until('it is in inches', async () => /1\.65\d? in/.test(await sag.innerText()))
+    } finally {
+      await settings.update('length', undefined, vscode.ConfigurationTarget.Global)
+    }
+  })
+
   it('says where an entry is gone', async () => {
     const { uri, frame } = await compareTern()
     await replaceIn(uri, '  - id: run-1\n', '  - id: run-one\n')
