@@ -1,6 +1,5 @@
 import type { CompareSide } from '../../src/core/compare/comparison'
 import type { FromTurns, ToTurns, TurnsView } from '../../src/protocol'
-import { createButton } from '../controls'
 import { Announcer } from '../page/announcer'
 import { make, setAttribute } from '../page/dom'
 import { readSavedState, sameSources, type SavedState } from './model/savedState'
@@ -27,16 +26,17 @@ export class App {
   readonly #notice = make('p', 'notice', { role: 'status' })
   readonly #list = make('div', 'list')
   readonly #hint = make('p', 'hint')
-  readonly #copy = createButton(say('bar.copy'), 'plain', () => this.ports.send({ type: 'copyAsked' }))
-  readonly #save = createButton(say('bar.save'), 'plain', () => this.ports.send({ type: 'saveAsked' }))
-  readonly #larger = createButton(say('bar.larger'), 'plain', () => this.#enlarge(!this.#large))
-  readonly #untick = createButton(say('bar.untick'), 'quiet', () => this.#untickAll())
+  readonly #actions: HTMLElement
+  readonly #copy = actionButton(() => this.ports.send({ type: 'copyAsked' }))
+  readonly #save = actionButton(() => this.ports.send({ type: 'saveAsked' }))
+  readonly #larger = actionButton(() => this.#enlarge(!this.#large))
+  readonly #untick = actionButton(() => this.#untickAll())
 
   constructor(readonly root: HTMLElement, readonly ports: AppPorts, saved: unknown) {
     this.#saved = readSavedState(saved)
     this.#large = this.#saved.large
-    const actions = make('div', 'actions', { role: 'group', 'aria-label': say('bar.name') }, this.#copy.element, this.#save.element, this.#larger.element, this.#untick.element)
-    const head = make('header', 'head', {}, make('div', 'head-names', {}, this.#title, this.#states), actions, make('div', 'head-progress', {}, this.#bar, this.#progress))
+    this.#actions = make('div', 'actions', { role: 'group' }, this.#copy, this.#save, this.#larger, this.#untick)
+    const head = make('header', 'head', {}, make('div', 'head-names', {}, this.#title, this.#states), this.#actions, make('div', 'head-progress', {}, this.#bar, this.#progress))
     root.append(head, make('main', 'page', {}, this.#notice, this.#list, this.#hint), this.#announcer.element)
     this.#list.addEventListener('change', (event) => event.target instanceof HTMLInputElement && this.#tick(event.target))
     this.#list.addEventListener('keydown', (event) => this.#key(event))
@@ -67,6 +67,8 @@ export class App {
   }
 
   #draw({ list, drawings }: TurnsView): void {
+    setAttribute(this.#actions, 'aria-label', say('bar.name'))
+    for (const [button, key] of [[this.#copy, 'bar.copy'], [this.#save, 'bar.save'], [this.#larger, 'bar.larger'], [this.#untick, 'bar.untick']] as const) button.textContent = say(key)
     this.#title.textContent = say('title', list.to.title)
     this.#states.replaceChildren(make('span', '', {}, say('from', nameOf(list.from))), ' ', make('span', '', {}, say('to', nameOf(list.to))))
     this.#list.replaceChildren(...listParts(list, drawings))
@@ -82,7 +84,7 @@ export class App {
     this.#bar.hidden = all === 0
     this.#bar.max = Math.max(all, 1)
     this.#bar.value = this.#ticked.size
-    this.#untick.enabled = this.#ticked.size > 0
+    this.#untick.disabled = this.#ticked.size === 0
     this.root.classList.toggle('is-done', all > 0 && left === 0)
     for (const box of this.#boxes()) box.closest('.turn')!.classList.toggle('is-ticked', box.checked)
   }
@@ -129,7 +131,7 @@ export class App {
   #enlarge(large: boolean): void {
     this.#large = large
     this.root.classList.toggle('is-large', large)
-    setAttribute(this.#larger.element, 'aria-pressed', String(large))
+    setAttribute(this.#larger, 'aria-pressed', String(large))
     if (this.#shown) this.#keep()
   }
 
@@ -142,6 +144,13 @@ export class App {
   #keep(): void {
     this.ports.save({ ...(this.#shown ? { sources: this.#shown.sources } : {}), ticked: [...this.#ticked], large: this.#large })
   }
+}
+
+/** A plain button: for four of them a page need not load a set of controls. */
+function actionButton(press: () => void): HTMLButtonElement {
+  const button = make('button', 'action', { type: 'button' })
+  button.addEventListener('click', press)
+  return button
 }
 
 /** With all of its step in sight: which way to turn stands below the box. */
