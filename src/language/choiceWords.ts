@@ -22,6 +22,10 @@ const words: Record<string, Record<string, string>> = {
   worked_from: { facing: 'one looks at its head', above: 'one looks down on it', below: 'one looks up at it', ...sides },
   held_by: { ball: 'a ball detent, which clicks', o_ring: 'the friction of an O-ring', friction: 'friction alone', locknut: 'a locknut, to be loosened first', nothing: 'it may move by itself' },
   condition: { good: 'it stays where it is set', worn: 'it may creep: check it before every ride' },
+  // Of a logger's columns.
+  unit: { s: 'seconds', ms: 'thousandths of a second', us: 'millionths of a second', clock: 'times of day, such as 14:03:22.125' },
+  direction: { compression: 'a rising reading means that the end goes in', extension: 'a rising reading means that the end comes out' },
+  at: { wheel: 'it reads wheel travel', damper: 'it reads damper travel; in the rear the leverage makes wheel travel of it' },
   verdict: { keep: 'it stays as it is', 'go back': 'it was better before', 'try again': 'not sure yet' },
 }
 
