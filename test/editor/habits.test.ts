@@ -2,7 +2,7 @@ import assert from 'node:assert/strict'
 import type { Frame } from 'playwright-core'
 import * as vscode from 'vscode'
 import { pause, until } from './waiting'
-import { gridFrame, press, type } from './window'
+import { gridFrame, page, press, type } from './window'
 import { openGrid, textOf, write } from './workspace'
 
 const head = `format: 1
@@ -46,6 +46,15 @@ async function becomes(uri: vscode.Uri, wanted: string): Promise<void> {
 async function undoneByOne(uri: vscode.Uri, before = tern): Promise<void> {
   await press('ControlOrMeta+z')
   await becomes(uri, before)
+}
+
+/** What the browser does when a person pastes, with what another program put on the clipboard. */
+async function paste(grid: Frame, data: Record<string, string>): Promise<void> {
+  await grid.evaluate(`(() => {
+    const clipboardData = new DataTransfer()
+    for (const [type, text] of Object.entries(${JSON.stringify(data)})) clipboardData.setData(type, text)
+    document.dispatchEvent(new ClipboardEvent('paste', { clipboardData, cancelable: true }))
+  })()`)
 }
 
 const insteadOf = (part: string, by: string, text = tern) => {
@@ -160,8 +169,10 @@ describe('habits of a spreadsheet', () => {
   })
 
   it('selects the whole row and clears it', async () => {
-    const { uri } = await openTern()
-    await press('ArrowDown', 'ArrowDown', 'Shift+Space', 'Delete')
+    const { uri, grid } = await openTern()
+    await press('ArrowDown', 'ArrowDown', 'Shift+Space')
+    await until('the row is selected', async () => (await grid.locator('.cell.is-selected').count()) === 3)
+    await press('Delete')
     await becomes(uri, head + `  - id: as-found
     date: 2026-04-18
     as_found: true
@@ -201,11 +212,11 @@ describe('habits of a spreadsheet', () => {
     await press('Enter')
     await grid.getByText('Fork rebound').first().waitFor()
     await vscode.commands.executeCommand('detent.changedOnly')
-    await grid.getByText(/^1 of \d+ rows, 3 of 3 entries$/).waitFor()
+    await grid.getByText(/^1 of \d+ rows, 3 of 3 entries$/).first().waitFor()
     await press('ControlOrMeta+Shift+l')
     await until('the field has the keyboard', () => grid.evaluate('document.activeElement.id === "filter-entries"'))
     await type('wet')
-    await grid.getByText(/^1 of \d+ rows, 1 of 3 entries$/).waitFor()
+    await grid.getByText(/^1 of \d+ rows, 1 of 3 entries$/).first().waitFor()
     await press('Enter', 'ControlOrMeta+Home')
     await type('4 out')
     await press('Enter')
@@ -213,6 +224,49 @@ describe('habits of a spreadsheet', () => {
     await vscode.commands.executeCommand('detent.showAll')
     await grid.getByText('Fork rebound').first().waitFor()
     await undoneByOne(uri)
+  })
+
+  it('pastes a table from another program, and several lines into one cell', async () => {
+    const { uri, grid } = await openTern()
+    await press('ArrowDown', 'Home')
+    await paste(grid, { 'text/plain': 'not this', 'text/html': '<meta charset="utf-8"><table><tr><td>4 out<td><b>3 out</b></table>' })
+    await becomes(uri, insteadOf('fork_rebound: 5 out', 'fork_rebound: {left: 5 out, right: 4 out}', insteadOf('settings: {shock_rebound: 8 out}', 'settings: {shock_rebound: 8 out, fork_rebound: {right: 3 out}}')))
+    await undoneByOne(uri)
+    await vscode.commands.executeCommand('detent.showInGrid', uri, { column: 'run-2', row: 'ride.felt' })
+    await until('it stands there', async () => /Feel/.test((await grid.locator('.is-active').getAttribute('aria-label').catch(() => '')) ?? ''))
+    await paste(grid, { 'text/plain': '"it chatters\nand hops"' })
+    await becomes(uri, `${tern}    ride:\n      felt: |-\n        it chatters\n        and hops\n`)
+    await undoneByOne(uri)
+  })
+
+  it('copies as a table too', async () => {
+    const { grid } = await openTern()
+    await press('ArrowDown', 'ArrowDown', 'Shift+Home')
+    const copied = await grid.evaluate(`(() => {
+      const clipboardData = new DataTransfer()
+      document.dispatchEvent(new ClipboardEvent('copy', { clipboardData, cancelable: true }))
+      return [clipboardData.getData('text/plain'), clipboardData.getData('text/html')]
+    })()`)
+    assert.deepEqual(copied, ['7 out\t8 out\t9 out', '<table><tbody><tr><td>7 out</td><td>8 out</td><td>9 out</td></tr></tbody></table>'])
+  })
+
+  it('draws an entry wider by keys and by the pointer, and keeps that while the tab is hidden', async () => {
+    const { uri, grid } = await openTern()
+    const width = async () => (await (await gridFrame()).locator('.header-cell', { hasText: 'run-2' }).boundingBox())?.width
+    await press('Shift+Alt+Period')
+    await until('it is wider', async () => (await width()) === 152)
+    const box = (await grid.locator('.header-cell', { hasText: 'run-1' }).boundingBox())!
+    await page().mouse.move(box.x + box.width - 1, box.y + 20)
+    await page().mouse.down()
+    await page().mouse.move(box.x + box.width + 59, box.y + 20, { steps: 3 })
+    await page().mouse.up()
+    const wider = async () => (await (await gridFrame()).locator('.header-cell', { hasText: 'run-1' }).boundingBox())?.width
+    await until('the other is wider', async () => (await wider()) === 196)
+    await openGrid(write('other.setup.yaml', head))
+    await until('it is hidden', async () => (await (await gridFrame()).getByText('run-2').count()) === 0)
+    await openGrid(uri)
+    await until('it is as wide again', async () => (await width()) === 152 && (await wider()) === 196)
+    assert.equal(await textOf(uri), tern)
   })
 
   it('takes no key from a text field', async () => {

@@ -57,6 +57,15 @@ const states: Record<string, (grid: OpenGrid) => Promise<unknown>> = {
   },
   'with the cautions unfolded': (grid) => grid.page.click('summary'),
   broken: (grid) => grid.page.evaluate(() => host.show({ ...sampleView(9), state: 'broken', trouble: { message: 'A key is missing its colon.', line: 31 } })),
+  'with a group folded, a filter and a search': async (grid) => {
+    await grid.tell({ type: 'commandGiven', command: 'toggleGroup' })
+    await grid.tell({ type: 'commandGiven', command: 'filter' })
+    await grid.type('run')
+    await grid.tell({ type: 'commandGiven', command: 'changedOnly' })
+    await grid.tell({ type: 'commandGiven', command: 'find' })
+    await grid.type('out')
+    await grid.page.waitForSelector('#find-text:focus')
+  },
   'with charts open': async (grid) => {
     await grid.tell({ type: 'commandGiven', command: 'showCharts' })
     await grid.page.waitForSelector('.chart-walk:focus')

@@ -127,6 +127,16 @@ describe('finding', () => {
     findNext(opened.session)
     assert.equal(opened.said.at(-1)![0], 'Nothing found for nowhere.')
   })
+  it('leaves a filter alone, and looks in nothing that it hides', () => {
+    const opened = openSession()
+    filterEntries(opened.session, 'e1')
+    opened.session.find = { open: true, text: '2.', replacement: '3.' }
+    findNext(opened.session)
+    findNext(opened.session)
+    assert.deepEqual([columnsOf(opened), opened.session.keyed(opened.session.active)], ['e1', { row: 'preload', column: 'e1' }])
+    replaceAll(opened.session)
+    assert.deepEqual(opened.gestures(), [])
+  })
   it('replaces here and goes on, or everywhere it was set as one gesture', () => {
     const opened = openSession()
     opened.session.find = { open: true, text: '.0', replacement: ' out' }

@@ -3,6 +3,7 @@ import { say } from '../strings'
 import { spotName } from './describe'
 import { whyNotEdited } from './editing'
 import { uncover } from './hide'
+import { nothingHidden, shownOf } from './hiding'
 import type { Session } from './session'
 import { LABELS } from './spot'
 import { sendTexts } from './write'
@@ -33,6 +34,14 @@ export function findMatches(view: GridView, text: string): Match[] {
   return [...headers, ...cells]
 }
 
+/** What is filtered away is not looked in, as in spreadsheets; what is merely folded or far away is. */
+function found({ model, find }: Session): Match[] {
+  const { rows, columns } = shownOf(model.all, { ...model.hiding, folded: nothingHidden.folded })
+  const keep = new Set([...rows.map((row) => model.all.rows[row]!.key), undefined])
+  const entries = new Set([...columns.map((column) => model.all.columns[column]!.key), undefined])
+  return findMatches(model.all, find.text).filter(({ row, column }) => keep.has(row) && entries.has(column))
+}
+
 /** Opens the field to look for something in, or closes it and goes back to the grid. */
 export function openFind(session: Session, open: boolean): void {
   session.find = { ...session.find, open }
@@ -40,10 +49,10 @@ export function openFind(session: Session, open: boolean): void {
   if (!open) session.ports.changed({ kind: 'focus' })
 }
 
-/** Goes to the next place that holds the text, round and round; also where it is hidden or far away. */
+/** Goes to the next place that holds the text, round and round; also where it is folded or far away. */
 export function findNext(session: Session, back = false, { stay = false } = {}): void {
   const { model, find } = session
-  const matches = findMatches(model.all, find.text)
+  const matches = found(session)
   if (matches.length === 0) return session.ports.announce(say('find.none', find.text), 'polite')
   const here = session.keyed(session.active)
   const rank = (match: Match) => rankOf(model.all, match)
@@ -66,9 +75,8 @@ function rankOf({ rows, columns }: GridView, { row, column }: Match): number {
 
 /** The number of the current place among those found, from 1, and how many there are. */
 export function foundAt(session: Session): [at: number, of: number] {
-  const { model, find } = session
   const here = session.keyed(session.active)
-  const matches = findMatches(model.all, find.text)
+  const matches = found(session)
   return [matches.findIndex(({ row, column }) => row === here.row && column === here.column) + 1, matches.length]
 }
 
@@ -84,13 +92,13 @@ export function replaceOne(session: Session): void {
   findNext(session)
 }
 
-/** Replaces in all cells that can be written, hidden ones too, as one gesture. */
+/** Replaces in all cells that can be written and are not filtered away, as one gesture. */
 export function replaceAll(session: Session): void {
   const { model, find } = session
   if (!model.writable) return session.ports.announce(whyNotEdited(model, session.active) ?? '', 'shown')
   const rows = new Map(model.all.rows.map((row, index) => [row.key, { row, index }]))
   const columns = new Map(model.all.columns.map(({ key }, index) => [key, index]))
-  const cells = findMatches(model.all, find.text).flatMap(({ row, column }) => {
+  const cells = found(session).flatMap(({ row, column }) => {
     const found = row === undefined ? undefined : rows.get(row)
     const cell = found && column !== undefined ? model.all.cells[found.index]![columns.get(column)!] : undefined
     // What is carried changes where it was set.
