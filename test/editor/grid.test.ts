@@ -70,7 +70,7 @@ describe('the grid', () => {
     await press('Escape')
     assert.equal(await textOf(uri), tern)
     await press('Enter')
-    await grid.locator('input, textarea').first().waitFor()
+    await grid.locator('.editor').waitFor()
     await press('ControlOrMeta+a')
     await type('5')
     await press('Tab')
