@@ -62,7 +62,7 @@ async function runSteps() {
       '--reporter', 'test/workbench/sums.cjs', '--reporter-option', `file=${results}`, 'test/webview-browser/*.spec.ts',
     ])
   }
-  if (editor && built) await suite('editor tests', 600, results => ['test/workbench/suite.mjs', ...grep(), '--results', results])
+  if (editor && built) await suite('editor tests', 900, results => ['test/workbench/suite.mjs', ...grep(), '--results', results])
   else if (editor) fail('editor tests (not run, for want of a build)')
 }
 

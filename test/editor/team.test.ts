@@ -43,8 +43,12 @@ describe('the setups of a workspace', () => {
     await row('Lark 300').click()
     await gridFrame()
     await vscode.commands.executeCommand('detent.setups.focus')
-    await press('ArrowRight')
-    await row('right to left').waitFor()
+    // The tree may still be on its way to the front.
+    await until('the setup opens', async () => {
+      if (await row('right to left').isVisible()) return true
+      await press('ArrowRight')
+      return false
+    })
     await press('ArrowDown', 'ArrowDown', 'Enter')
     const grid = await gridFrame()
     await until('the entry’s header is current', async () => (await grid.locator('.header-cell.is-active').textContent())?.startsWith('as-found'))
