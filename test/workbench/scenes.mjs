@@ -75,4 +75,40 @@ export const scenes = [
     await press('Enter')
     await (await webview('compare')).locator('.pane:visible').waitFor()
   } },
+  { name: 'turns', file: 'tern-650.setup.yaml', act: async ({ press, type, page, webview }) => {
+    await press('Control+k', 'Control+l')
+    for (const [question, answer] of [['stand now', 'new-springs'], ['should it stand', 'baseline']]) {
+      await page.locator('.quick-input-titlebar', { hasText: question }).waitFor()
+      await type(answer)
+      await page.locator('.quick-input-list .monaco-list-row', { hasText: answer }).first().waitFor()
+      await page.waitForTimeout(300)
+      await press('Enter')
+    }
+    await (await webview('turns')).locator('input.tick:focus').waitFor()
+    await press('Space')
+  } },
+  { name: 'setups', file: 'tern-650.setup.yaml', act: async ({ press, type, page, grid }) => {
+    await (await grid()).locator('[role=grid]').waitFor()
+    await page.waitForTimeout(1000)
+    await press('F1')
+    await page.locator('.quick-input-widget input').waitFor()
+    await type('Focus on Setups View')
+    await page.locator('.quick-input-list .monaco-list-row', { hasText: 'Setups' }).first().waitFor()
+    await press('Enter')
+    await page.locator('.monaco-list-row[aria-label^="Tern 650,"]').waitFor()
+    await page.waitForTimeout(800)
+    await press('Home', 'ArrowRight')
+    await page.waitForTimeout(500)
+  } },
+  { name: 'sheet', file: 'tern-650.setup.yaml', act: async ({ press, type, page, grid }) => {
+    await (await grid()).locator('[role=grid]').waitFor()
+    await page.waitForTimeout(1000)
+    await press('F1')
+    await page.locator('.quick-input-widget input').waitFor()
+    await type('Print Hand-over Sheet')
+    await page.locator('.quick-input-list .monaco-list-row', { hasText: 'Print Hand-over Sheet' }).first().waitFor()
+    await press('Enter')
+    await page.locator('.tab', { hasText: 'Sheet' }).waitFor()
+    await page.waitForTimeout(1500)
+  } },
 ]

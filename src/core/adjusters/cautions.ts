@@ -26,7 +26,7 @@ const cautions: readonly Caution[] = [
   { belongs: controls('steering_damper'), words: 'Turn the bars from stop to stop before riding: they must move freely.' },
   { belongs: controls('tyre_pressure'), words: 'Stay within what the makers of tyre and machine allow.' },
   { belongs: holds('locknut'), words: 'Loosen the locknut first, and tighten it to the manual’s torque afterwards.' },
-  { belongs: ({ legs, control }) => legs.length === 2 && control.mustBeEven !== true, words: 'Set both sides alike.' },
+  { belongs: ({ legs, control }) => legs.length === 2 && control.mustBeEven !== true, words: 'Keep both legs of a pair alike.' },
   { belongs: ({ condition }) => condition === 'worn', words: 'What holds it is worn: check where it stands before every ride.' },
   { belongs: (adjuster) => adjuster.condition !== 'worn' && isTurned(adjuster) && holds('friction', 'nothing')(adjuster), words: 'No detent holds it: check now and then that it has not moved.' },
 ]

@@ -100,7 +100,7 @@ function notebookItem({ uri, known, twin }: NotebookNode): vscode.TreeItem {
   const path = vscode.workspace.asRelativePath(uri)
   const item = new vscode.TreeItem(title || fileName(uri), entries.length > 0 ? vscode.TreeItemCollapsibleState.Collapsed : vscode.TreeItemCollapsibleState.None)
   // What is open first: in a narrow sidebar the end is cut off.
-  const lastWords = last ? [last.key, days === undefined ? '' : daysWords(days), last.date].filter(Boolean) : ['no entries yet']
+  const lastWords = last ? [entryWords(last.key), days === undefined ? '' : daysWords(days), last.date].filter(Boolean) : ['no entries yet']
   const openWords = tallyWords(open) || 'nothing open'
   const said = trouble ? [`cannot be read: line ${trouble.line}`] : [...(worstOf(open) ? [openWords] : []), ...lastWords]
   item.id = uri.toString()
@@ -131,6 +131,11 @@ function entryItem({ uri, summary }: EntryNode): vscode.TreeItem {
   item.contextValue = 'entry'
   item.command = { title: 'Open', command: openNode, arguments: [{ kind: 'entry', uri, summary } satisfies EntryNode] }
   return item
+}
+
+/** An entry known by its number alone would read like a tally. */
+function entryWords(key: string): string {
+  return /^\d+$/.test(key) ? `entry ${key}` : key
 }
 
 function entryIcon(findings: Tally, baseline: boolean): vscode.ThemeIcon {

@@ -113,7 +113,7 @@ describe('what handbooks say of damping', () => {
   it('both legs are set alike, save for a fork whose legs do different work', () => {
     const pair = 'on: fork, legs: [left, right], controls: rebound, counts: clicks'
     assert.deepEqual(read(pair, '{left: 8, right: 10}').codes, ['legs-differ warning'])
-    assert.match(cautionsFor(read(pair).adjuster).join(' '), /Set both sides alike/)
+    assert.match(cautionsFor(read(pair).adjuster).join(' '), /Keep both legs of a pair alike/)
     const split = 'format: 1\nadjusters:\n  r: {on: fork, legs: [right], controls: rebound, counts: clicks}\n  c: {on: fork, legs: [left], controls: compression, counts: clicks}\nentries:\n  - {id: a, settings: {r: 8, c: 10}}\n'
     assert.deepEqual(findingsOf(split), [])
     assert.doesNotMatch(cautionsFor(readNotebook(split).adjusters.get('r')!).join(' '), /both sides/)

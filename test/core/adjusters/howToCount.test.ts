@@ -96,7 +96,7 @@ describe('the cautions', () => {
   })
 
   it('of a pair: both sides alike', () => {
-    assert.match(said(anAdjuster('rebound', 'clicks', { legs: ['left', 'right'] })), /both sides alike/)
+    assert.match(said(anAdjuster('rebound', 'clicks', { legs: ['left', 'right'] })), /both legs of a pair alike/)
     assert.doesNotMatch(said(anAdjuster('rebound', 'clicks', { legs: ['left'] })), /both sides/)
   })
 })
