@@ -1,6 +1,6 @@
-// Builds everything that ships into dist/: the extension, the command line, the webviews.
+// Builds everything that ships into dist/: the extension, the command line, the webviews, the words of other languages.
 // `node build.mjs` builds once, `--watch` keeps building, `--generate` only writes the compiled schema check.
-import { readFileSync, writeFileSync, mkdirSync } from 'node:fs'
+import { mkdirSync, readdirSync, readFileSync, writeFileSync } from 'node:fs'
 import { build, context } from 'esbuild'
 import Ajv from 'ajv'
 import standalone from 'ajv/dist/standalone/index.js'
@@ -16,8 +16,18 @@ function generateShapeCheck() {
   writeFileSync('src/core/notebook/generated/shape.cjs', standalone.default(ajv, check))
 }
 
+/** What VS Code loads by itself when it is shown in that language: one bundle of what `src/words` keeps part by part. */
+function bundleWords() {
+  mkdirSync('dist/l10n', { recursive: true })
+  for (const language of readdirSync('src/words')) {
+    const parts = readdirSync(`src/words/${language}`).sort().map((part) => JSON.parse(readFileSync(`src/words/${language}/${part}`, 'utf8')))
+    writeFileSync(`dist/l10n/bundle.l10n.${language}.json`, JSON.stringify(Object.assign({}, ...parts)))
+  }
+}
+
 generateShapeCheck()
 if (process.argv.includes('--generate')) process.exit(0)
+bundleWords()
 
 const common = {
   bundle: true,

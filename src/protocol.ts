@@ -11,7 +11,7 @@ import type { Gesture } from './core/grid/gesture'
  * reply; from then on it reports gestures and is told what changed. Types are strings, so that a log can be read.
  */
 export type ToWebview =
-  | { type: 'gridShown'; version: number; view: GridView; strings: Record<string, string> }
+  | { type: 'gridShown'; version: number; view: GridView }
   /** Only what differs from what was shown at `version - 1` steps before; rows and their order are the same. */
   | { type: 'gridChanged'; version: number; patch: GridPatch }
   /** The answer to a gesture: done, with the cells that were left out, or refused and why. */
@@ -90,7 +90,7 @@ export interface CompareView {
 }
 
 /** The messages between the editor and the webview of a comparison, which says `ready` first. */
-export type ToCompare = { type: 'comparisonShown'; view: CompareView; strings: Record<string, string> }
+export type ToCompare = { type: 'comparisonShown'; view: CompareView }
 
 export type FromCompare =
   | { type: 'ready' }
@@ -115,6 +115,6 @@ export interface TurnsView {
 }
 
 /** The messages between the editor and the webview of a turn list, which says `ready` first and keeps its ticks itself. */
-export type ToTurns = { type: 'turnsShown'; view: TurnsView; strings: Record<string, string> }
+export type ToTurns = { type: 'turnsShown'; view: TurnsView }
 
 export type FromTurns = { type: 'ready' } | { type: 'copyAsked' } | { type: 'saveAsked' }

@@ -12,9 +12,11 @@ import { registerQuickFixes } from './quickFixes'
 import { registerSheet } from './sheet'
 import { registerTeam } from './team'
 import { registerTurns } from './turns'
+import { speakDisplayLanguage } from './words'
 
 /** The composition root: a list of what the extension registers, in the order of dependency. */
 export function activate(context: vscode.ExtensionContext): void {
+  speakDisplayLanguage()
   const notebooks = new Notebooks()
   const sessions = new Sessions()
   const revisions = new Revisions()

@@ -17,7 +17,7 @@ function firstPaint(page) {
       const view = structuredClone(host.view)
       await new Promise(requestAnimationFrame)
       const started = performance.now()
-      window.dispatchEvent(new MessageEvent('message', { data: { type: 'gridShown', version: 1, view, strings: {} } }))
+      window.dispatchEvent(new MessageEvent('message', { data: { type: 'gridShown', version: 1, view } }))
       await new Promise(resolve => requestAnimationFrame(() => setTimeout(resolve)))
       times.push(performance.now() - started)
     }

@@ -2,6 +2,8 @@ import type { FromCompare, ToCompare } from '../../src/protocol'
 import { App } from './app'
 import './compare.css'
 import { readSavedState } from './model/savedState'
+import { wordsFor } from '../page/wordsFor'
+import { wordAs } from './strings'
 
 /** What the editor gives a webview to talk to it by. */
 interface EditorApi {
@@ -13,7 +15,9 @@ interface EditorApi {
 declare function acquireVsCodeApi(): EditorApi
 
 const editor = acquireVsCodeApi()
-const app = new App(document.getElementById('app')!, {
+const place = document.getElementById('app')!
+wordAs(wordsFor(place))
+const app = new App(place, {
   send: (message) => editor.postMessage(message),
   save: (state) => editor.setState(state),
 }, readSavedState(editor.getState()))

@@ -1,3 +1,5 @@
+import { createWords } from '../page/words'
+
 /**
  * Every word the grid shows, in one place. The host may override any of them by key; a missing one stays English.
  * `{0}`, `{1}` stand for values. Nothing here is HTML.
@@ -162,14 +164,4 @@ export const english = {
 
 export type StringKey = keyof typeof english
 
-let given: Record<string, string> = {}
-
-/** Takes the host's wording for any of the keys. */
-export function wordAs(strings: Record<string, string>): void {
-  given = strings
-}
-
-/** The words for a key, with `{0}`… filled in. */
-export function say(key: StringKey, ...values: (string | number)[]): string {
-  return (given[key] ?? english[key]).replace(/\{(\d)\}/g, (whole, index) => String(values[Number(index)] ?? whole))
-}
+export const { say, wordAs } = createWords<StringKey>(english)

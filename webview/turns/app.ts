@@ -4,7 +4,7 @@ import { Announcer } from '../page/announcer'
 import { make, setAttribute } from '../page/dom'
 import { readSavedState, sameSources, type SavedState } from './model/savedState'
 import { kept, nextUnticked, ticksIn } from './model/ticks'
-import { say, wordAs } from './strings'
+import { say } from './strings'
 import { listParts } from './view/list'
 
 export interface AppPorts {
@@ -45,8 +45,7 @@ export class App {
     this.#enlarge(this.#large)
   }
 
-  receive({ view, strings }: ToTurns): void {
-    wordAs(strings)
+  receive({ view }: ToTurns): void {
     const before = this.#shown
     const sameList = sameSources(before?.sources ?? this.#saved.sources, view.sources)
     const focused = this.#focusedTick()

@@ -2,11 +2,15 @@ import type { FromTurns, ToTurns } from '../../src/protocol'
 import '../page/page.css'
 import { App } from './app'
 import './turns.css'
+import { wordsFor } from '../page/wordsFor'
+import { wordAs } from './strings'
 
 declare function acquireVsCodeApi(): { postMessage(message: FromTurns): void; getState(): unknown; setState(state: unknown): void }
 
 const editor = acquireVsCodeApi()
-const app = new App(document.getElementById('app')!, {
+const place = document.getElementById('app')!
+wordAs(wordsFor(place))
+const app = new App(place, {
   send: (message) => editor.postMessage(message),
   save: (state) => editor.setState(state),
 }, editor.getState())

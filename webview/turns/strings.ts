@@ -1,3 +1,5 @@
+import { createWords } from '../page/words'
+
 /** Every word the page of a turn list shows of its own. The host may override any of them by key; `{0}`… stand for values. */
 export const english = {
   'title': 'Turn list: {0}',
@@ -22,14 +24,4 @@ export const english = {
 
 export type StringKey = keyof typeof english
 
-let given: Record<string, string> = {}
-
-/** Takes the host's wording for any of the keys. */
-export function wordAs(strings: Record<string, string>): void {
-  given = strings
-}
-
-/** The words for a key, with `{0}`… filled in. */
-export function say(key: StringKey, ...values: (string | number)[]): string {
-  return (given[key] ?? english[key]).replace(/\{(\d)\}/g, (whole, index) => String(values[Number(index)] ?? whole))
-}
+export const { say, wordAs } = createWords<StringKey>(english)

@@ -105,7 +105,7 @@ export class ComparePanel {
     const oneFile = this.sources.left.uri === this.sources.right.uri
     const comparison = compareStates(left, right, { ...(oneFile ? { oneMachine: true } : {}), units: displayUnitsFor(vscode.Uri.parse(this.sources.right.uri)) })
     this.panel.title = titleOf(comparison, this.sources)
-    const message: ToCompare = { type: 'comparisonShown', view: this.#view(comparison), strings: {} }
+    const message: ToCompare = { type: 'comparisonShown', view: this.#view(comparison) }
     const text = JSON.stringify(message)
     if (!this.#ready || text === this.#shown) return
     this.#shown = text

@@ -121,7 +121,7 @@ export class GridSession implements vscode.Disposable {
   #show(): void {
     this.#ready = true
     this.#shown = this.#view()
-    this.#post({ type: 'gridShown', version: ++this.#version, view: this.#shown, strings: {} })
+    this.#post({ type: 'gridShown', version: ++this.#version, view: this.#shown })
     if (this.#reveal) this.#post({ type: 'placeRevealed', ...this.#reveal })
     this.#reveal = undefined
   }
@@ -138,7 +138,7 @@ export class GridSession implements vscode.Disposable {
     const difference = diffGrid(shown, view)
     this.#shown = view
     const version = ++this.#version
-    if (!difference) return this.#post({ type: 'gridShown', version, view, strings: {} })
+    if (!difference) return this.#post({ type: 'gridShown', version, view })
     const { columns, cells, findingsDiffer } = difference
     const { title, state, readOnly, trouble, findings } = view
     this.#post({

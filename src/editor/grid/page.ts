@@ -1,14 +1,15 @@
 import * as vscode from 'vscode'
+import { languageSpoken, pageWords, type PageName } from '../words'
 
 /** The page of a webview: one script, one style sheet, nothing from elsewhere and nothing inline. */
-export function pageHtml(webview: vscode.Webview, extension: vscode.Uri, name: string, title: string): string {
+export function pageHtml(webview: vscode.Webview, extension: vscode.Uri, name: PageName, title: string): string {
   const file = (path: string) => webview.asWebviewUri(vscode.Uri.joinPath(extension, 'dist', 'webview', path)).toString()
   const nonce = makeNonce()
   const policy = [
     `default-src 'none'`, `script-src 'nonce-${nonce}'`, `style-src ${webview.cspSource}`, `font-src ${webview.cspSource}`, `img-src ${webview.cspSource} data:`,
   ].join('; ')
   return `<!DOCTYPE html>
-<html lang="en">
+<html lang="${languageSpoken()}">
 <head>
 <meta charset="utf-8">
 <meta http-equiv="Content-Security-Policy" content="${policy}">
@@ -17,11 +18,13 @@ export function pageHtml(webview: vscode.Webview, extension: vscode.Uri, name: s
 <link rel="stylesheet" href="${file(`${name}.css`)}">
 </head>
 <body>
-<div id="app" data-detent="${name}"></div>
+<div id="app" data-detent="${name}" data-words="${escapeAttribute(JSON.stringify(pageWords(name)))}"></div>
 <script nonce="${nonce}" src="${file(`${name}.js`)}"></script>
 </body>
 </html>`
 }
+
+const escapeAttribute = (text: string) => text.replaceAll('&', '&amp;').replaceAll('"', '&quot;')
 
 function makeNonce(): string {
   return [...crypto.getRandomValues(new Uint8Array(16))].map((byte) => byte.toString(16).padStart(2, '0')).join('')

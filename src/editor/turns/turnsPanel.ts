@@ -63,7 +63,7 @@ export class TurnsPanel implements vscode.Disposable {
     const turns = list.groups.flatMap(({ steps }) => steps.flatMap((step) => step.turns))
     const drawings = Object.fromEntries(turns.flatMap(({ row, drawing }) => (drawing ? [[row, headSvg(drawing)]] : [])))
     this.panel.title = list.to.entry ? `Turns to ${list.to.entry.key}` : 'Turn list'
-    const message: ToTurns = { type: 'turnsShown', view: { list, drawings, sources: this.sources }, strings: {} }
+    const message: ToTurns = { type: 'turnsShown', view: { list, drawings, sources: this.sources } }
     await this.panel.webview.postMessage(message)
   }
 

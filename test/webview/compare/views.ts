@@ -71,7 +71,7 @@ export function openSession(view: CompareView, saved: SavedState = { scrollTop: 
   const sent: FromCompare[] = []
   const said: string[] = []
   const session = new Session({ send: (message) => void sent.push(message), announce: (text) => void said.push(text), changed: () => undefined }, saved)
-  const show = (next: CompareView) => session.receive({ type: 'comparisonShown', view: next, strings: {} })
+  const show = (next: CompareView) => session.receive({ type: 'comparisonShown', view: next })
   show(view)
   return { session, sent, said, show }
 }

@@ -108,7 +108,7 @@ describe('a text on its way', () => {
     const { session } = opened
     type(opened, 'four')
     opened.answer('not a position')
-    receive(session, { type: 'gridShown', version: 2, view: smallView(), strings: {} })
+    receive(session, { type: 'gridShown', version: 2, view: smallView() })
     receive(session, { type: 'gridChanged', version: 3, patch: { ...frame, columns: [], cells: [[1, 2, { state: 'set', text: '5' }]] } })
     assert.equal(session.pendingAt({ row: 1, column: 2 })?.why, 'not a position')
     beginEdit(session, 'edit', 'all')
@@ -141,7 +141,7 @@ describe('a text on its way', () => {
     const opened = openSession()
     beginEdit(opened.session, 'replace', 'end')
     draft(opened.session, '4 out')
-    receive(opened.session, { type: 'gridShown', version: 2, view: smallView(1), strings: {} })
+    receive(opened.session, { type: 'gridShown', version: 2, view: smallView(1) })
     commitEdit(opened.session)
     assert.match(opened.session.notice ?? '', /4 out/)
   })
@@ -202,19 +202,19 @@ describe('another view of the notebook', () => {
     const view = smallView()
     view.columns.unshift({ ...view.columns[0]!, key: 'new', id: 'new' })
     for (const row of view.cells) if (row.length > 0) row.unshift(row[0]!)
-    receive(session, { type: 'gridShown', version: 2, view, strings: {} })
+    receive(session, { type: 'gridShown', version: 2, view })
     assert.deepEqual(session.active, { row: 5, column: 2 })
   })
   it('falls back to the nearest spot when the entry is gone', () => {
     const { session } = openSession()
-    receive(session, { type: 'gridShown', version: 2, view: smallView(2), strings: {} })
+    receive(session, { type: 'gridShown', version: 2, view: smallView(2) })
     assert.deepEqual(session.active, { row: 1, column: 1 })
   })
   it('keeps an open cell by key', () => {
     const opened = openSession()
     beginEdit(opened.session, 'replace', 'end')
     draft(opened.session, '4')
-    receive(opened.session, { type: 'gridShown', version: 2, view: smallView(5), strings: {} })
+    receive(opened.session, { type: 'gridShown', version: 2, view: smallView(5) })
     commitEdit(opened.session)
     assert.deepEqual(opened.gestures(), [{ kind: 'setCell', row: 'rebound', column: 'e2', text: '4' }])
   })
@@ -226,7 +226,7 @@ describe('another view of the notebook', () => {
   it('has the place of a gesture’s answer selected when it comes after the answer', () => {
     const { session } = openSession()
     receive(session, { type: 'gestureAnswered', id: 1, reveal: { row: 'rebound', column: 'e3' } })
-    receive(session, { type: 'gridShown', version: 2, view: smallView(4), strings: {} })
+    receive(session, { type: 'gridShown', version: 2, view: smallView(4) })
     assert.deepEqual(session.active, { row: 1, column: 3 })
   })
   it('goes to an entry’s header for a place without a row', () => {
@@ -236,9 +236,9 @@ describe('another view of the notebook', () => {
   })
   it('speaks of findings that came up in the current cell, and of no others', () => {
     const opened = openSession()
-    receive(opened.session, { type: 'gridShown', version: 2, view: smallView(3, [finding(1, 'error', 'rebound', 'e2'), finding(2, 'error', 'laps', 'e2')]), strings: {} })
+    receive(opened.session, { type: 'gridShown', version: 2, view: smallView(3, [finding(1, 'error', 'rebound', 'e2'), finding(2, 'error', 'laps', 'e2')]) })
     assert.deepEqual(opened.said, [['Error: finding 1', 'urgent']])
-    receive(opened.session, { type: 'gridShown', version: 3, view: smallView(3, [finding(9, 'error', 'rebound', 'e2')].map((each) => ({ ...each, message: 'finding 1' }))), strings: {} })
+    receive(opened.session, { type: 'gridShown', version: 3, view: smallView(3, [finding(9, 'error', 'rebound', 'e2')].map((each) => ({ ...each, message: 'finding 1' }))) })
     assert.equal(opened.said.length, 1)
   })
 })
@@ -270,7 +270,7 @@ describe('a range of cells', () => {
     opened.session.select({ row: 1, column: 1 })
     const view = smallView()
     view.columns[1]!.key = 'renamed'
-    receive(opened.session, { type: 'gridShown', version: 2, view, strings: {} })
+    receive(opened.session, { type: 'gridShown', version: 2, view })
     assert.deepEqual(last(), ['renamed'])
   })
   it('is copied as a block, without headings', () => {

@@ -38,7 +38,7 @@ export function openSession(view = smallView(), saved?: SavedState) {
     announce: (text, manner) => said.push([text, manner]),
     changed: (change) => changes.push(change),
   }, saved)
-  receive(session, { type: 'gridShown', version: 1, view, strings: {} })
+  receive(session, { type: 'gridShown', version: 1, view })
   return {
     session, sent, said, changes,
     gestures: () => sent.flatMap((message) => (message.type === 'gesture' ? [message.gesture] : [])),

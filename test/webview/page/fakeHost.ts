@@ -40,7 +40,7 @@ export class FakeHost {
 
   show(view: GridView): void {
     this.view = view
-    this.tell({ type: 'gridShown', version: ++this.version, view, strings: {} })
+    this.tell({ type: 'gridShown', version: ++this.version, view })
   }
 
   /** The gestures received so far. */
@@ -54,7 +54,7 @@ export class FakeHost {
 
   #take(message: FromWebview): void {
     this.received.push(message)
-    if (message.type === 'ready') this.tell({ type: 'gridShown', version: ++this.version, view: this.view, strings: {} })
+    if (message.type === 'ready') this.tell({ type: 'gridShown', version: ++this.version, view: this.view })
     if (message.type === 'chartsAsked') this.tell({ type: 'chartsGiven', charts: sampleCharts(message.group) })
     if (message.type === 'gesture' && !this.silent) setTimeout(() => this.#answer(message.id, message.gesture), this.delay)
   }

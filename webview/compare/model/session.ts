@@ -1,5 +1,5 @@
 import type { CompareView, FromCompare, SideName, ToCompare } from '../../../src/protocol'
-import { say, wordAs } from '../strings'
+import { say } from '../strings'
 import { buildLines } from './buildLines'
 import { counted, sideName, sideNames, summaryOf } from './describe'
 import type { CompareKey } from './keys'
@@ -26,8 +26,7 @@ export class Session {
     this.active = saved.active
   }
 
-  receive({ view, strings }: ToCompare): void {
-    wordAs(strings)
+  receive({ view }: ToCompare): void {
     const before = this.view
     this.view = view
     this.onlyDifferences = view.onlyDifferences

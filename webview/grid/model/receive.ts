@@ -1,6 +1,6 @@
 import type { GridPlace, GridView } from '../../../src/core/grid/view'
 import type { GridCommand, GridPatch, ToWebview } from '../../../src/protocol'
-import { say, wordAs } from '../strings'
+import { say } from '../strings'
 import { findingName } from './describe'
 import { findNext, openFind } from './find'
 import { filterRows, openFilter, showAll, toggleGroup, uncover } from './hide'
@@ -16,7 +16,6 @@ import { beginEdit, clearSelected, openForm, sendOpenCell } from './write'
 export function receive(session: Session, message: Exclude<ToWebview, { type: 'cardGiven' }>): void {
   switch (message.type) {
     case 'gridShown':
-      wordAs(message.strings)
       return showView(session, message.view)
     case 'gridChanged': return applyPatch(session, message.patch)
     case 'gestureAnswered':
