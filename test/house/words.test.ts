@@ -1,5 +1,5 @@
 import assert from 'node:assert/strict'
-import { readdirSync } from 'node:fs'
+import { readFileSync, readdirSync } from 'node:fs'
 import { everyPhrase, wordsOf } from './words/phrases'
 
 const placeholders = (text: string) => [...text.matchAll(/\{\d+\}/g)].map(([mark]) => mark).sort().join(' ')
@@ -35,4 +35,24 @@ describe('the words of other languages', () => {
       assert.deepEqual(differing.map(({ key }) => [key, words.get(key)]), [])
     })
   }
+})
+
+describe('the manifest', () => {
+  const manifest = readFileSync('package.json', 'utf8')
+  const texts = (file: string) => JSON.parse(readFileSync(file, 'utf8')) as Record<string, string>
+  const named = [...manifest.matchAll(/"%([^%"]+)%"/g)].map(([, key]) => key!).sort()
+
+  it('has its texts beside it, in every language', () => {
+    assert.ok(named.length > 70)
+    for (const file of ['package.nls.json', ...readdirSync('src/words').map((language) => `package.nls.${language}.json`)]) {
+      const known = texts(file)
+      assert.deepEqual(Object.keys(known).sort(), named, file)
+      assert.deepEqual(Object.entries(known).filter(([, text]) => !text.trim()), [])
+    }
+  })
+
+  it('shows no text of its own', () => {
+    const shown = [...manifest.matchAll(/"(title|description|markdownDescription|contents|label|displayName)": "([^%"][^"]*)"/g)].map(([, , text]) => text)
+    assert.deepEqual([...new Set(shown)], ['Detent'])
+  })
 })

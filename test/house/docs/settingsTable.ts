@@ -1,4 +1,5 @@
 import manifest from '../../../package.json'
+import { manifestText } from './manifest'
 import { code, table } from './markdown'
 
 interface Setting {
@@ -11,6 +12,6 @@ interface Setting {
 export function settingsTable(): string {
   const settings = Object.entries(manifest.contributes.configuration.properties as Record<string, Setting>)
   return table(['Setting', 'May be', 'What it does'], settings.map(([name, { default: usual, enum: choices, markdownDescription }]) => [
-    code(name), choices ? choices.map((choice) => (choice === usual ? `**${code(choice)}**` : code(choice))).join(' ') : code(JSON.stringify(usual)), markdownDescription,
+    code(name), choices ? choices.map((choice) => (choice === usual ? `**${code(choice)}**` : code(choice))).join(' ') : code(JSON.stringify(usual)), manifestText(markdownDescription),
   ]))
 }
