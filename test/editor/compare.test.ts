@@ -64,6 +64,15 @@ async function pressIn(frame: Frame, key: string): Promise<void> {
   await press(key)
 }
 
+/** Presses a key that asks something until it is asked: the page may say it has the keyboard a moment early. */
+async function ask(frame: Frame, key: string): Promise<void> {
+  const input = page().locator('.quick-input-widget input').first()
+  await until('it is asked', async () => {
+    await pressIn(frame, key)
+    return input.waitFor({ timeout: 1500 }).then(() => true, () => false)
+  })
+}
+
 /** Chooses the one line of the list that the editor has opened which a text leaves. */
 async function choose(text: string): Promise<void> {
   const input = page().locator('.quick-input-widget input').first()
@@ -71,6 +80,17 @@ async function choose(text: string): Promise<void> {
   await type(text)
   await page().locator('.quick-input-list .monaco-list-row', { hasText: text }).first().waitFor()
   await press('Enter')
+}
+
+/** A button at the right of the open editor’s tabs. */
+const titleAction = (label: string) => page().locator(`.editor-actions .action-label[aria-label^="${label}"]`).first()
+
+async function chooseInMenu(label: string): Promise<void> {
+  const item = page().locator('.context-view .action-label', { hasText: label }).first()
+  await item.waitFor()
+  // A menu that has just come up takes no click yet.
+  await pause(500)
+  await item.click()
 }
 
 async function replaceIn(uri: vscode.Uri, before: string, after: string): Promise<void> {
@@ -211,7 +231,7 @@ describe('a comparison', () => {
   it('has either side chosen from a list: another entry, another notebook', async () => {
     const { frame } = await compareTern()
     write('wren.setup.yaml', tern.replace('Tern 650', 'Wren 250').replace('range: 22', 'range: 44').replaceAll('run-', 'w-'))
-    await pressIn(frame, 'l')
+    await ask(frame, 'l')
     await choose('as-found')
     await sees(frame, 'as-found', 'run-2')
     await frame.locator('.side-choose').nth(1).click()
@@ -240,12 +260,55 @@ describe('a comparison', () => {
     await file('a.setup.yaml').click()
     await file('b.setup.yaml').click({ modifiers: ['ControlOrMeta'] })
     await file('b.setup.yaml').click({ button: 'right' })
-    const item = page().locator('.context-view .action-label', { hasText: 'Compare Setups' })
-    await item.waitFor()
-    // A menu that has just come up takes no click yet.
-    await pause(500)
-    await item.click()
+    await chooseInMenu('Compare Setups')
     await sees(await compareFrame(), 'run-2', 'b-2')
+  })
+
+  it('opens from the title of the grid and of the text', async () => {
+    const uri = write('tern.setup.yaml', tern)
+    await openGrid(uri)
+    await (await gridFrame()).locator('[role=grid]').focus()
+    await titleAction('Compare Selected Entries').click()
+    await sees(await compareFrame(), 'run-1', 'run-2')
+    await vscode.commands.executeCommand('workbench.action.closeActiveEditor')
+    await openText(uri)
+    await titleAction('Compare Setup with').click()
+    await until('the question is asked', async () => (await page().locator('.quick-input-title').innerText()).startsWith('Compare'))
+    await choose('as-found')
+    const frame = await compareFrame()
+    await until('as-found is a side', async () => (await names(frame)).includes('as-found'))
+  })
+
+  it('opens from the menu of a cell', async () => {
+    await openGrid(write('tern.setup.yaml', tern))
+    await (await gridFrame()).locator('.cell', { hasText: '9 out' }).first().click({ button: 'right' })
+    await chooseInMenu('Compare Selected Entries')
+    await sees(await compareFrame(), 'run-1', 'run-2')
+  })
+
+  it('opens from the explorer for one file, and asks with what', async () => {
+    await vscode.commands.executeCommand('revealInExplorer', write('a.setup.yaml', tern))
+    await page().locator('.explorer-folders-view .monaco-list-row', { hasText: 'a.setup.yaml' }).first().click({ button: 'right' })
+    await chooseInMenu('Compare Setup with')
+    await choose('as-found')
+    const frame = await compareFrame()
+    await until('as-found is a side', async () => (await names(frame)).includes('as-found'))
+  })
+
+  it('opens from the tree of setups: an entry against the last one', async () => {
+    write('aa-tern.setup.yaml', tern.replace('Tern 650', 'Aa Tern'))
+    await vscode.commands.executeCommand('detent.setups.focus')
+    await vscode.commands.executeCommand('detent.setups.refresh')
+    const node = page().locator('.monaco-list-row[role=treeitem][aria-label^="Aa Tern,"]')
+    await node.locator('.monaco-tl-twistie').click({ timeout: 20_000 })
+    const entry = page().locator('.monaco-list-row[role=treeitem][aria-label^="as-found,"]').first()
+    await entry.click({ button: 'right' })
+    await chooseInMenu('Compare with Last Entry')
+    await sees(await compareFrame(), 'as-found', 'run-2')
+    await entry.click({ button: 'right' })
+    await chooseInMenu('Turn List to Here')
+    const turns = await until('a turn list is shown', async () => (await framesWith(page(), '[data-detent="turns"]'))[0])
+    await turns.getByText('To as-found').waitFor()
   })
 
   it('sets what is saved against what is not, and is even again once that is saved', async () => {
@@ -378,12 +441,12 @@ describe('a comparison with git', () => {
     git(uri, 'checkout', '--quiet', 'main')
     await openText(uri)
     const frame = await compare('detent.compareWithHead', uri)
-    await pressIn(frame, 'l')
+    await ask(frame, 'l')
     await choose('At a git revision')
     await choose('softer')
     await frame.getByText('Read only: as it is in softer').waitFor()
     await frame.getByText('5 clicks in: more rebound damping').waitFor()
-    await pressIn(frame, 'l')
+    await ask(frame, 'l')
     await choose('At a git revision')
     await choose('mian')
     await frame.getByText('There is no revision ‘mian’ in this repository; did you mean ‘main’?').waitFor()
@@ -400,11 +463,11 @@ describe('a comparison with git', () => {
     await openText(renamed)
     const frame = await compare('detent.compareWithHead', renamed)
     await until('nothing differs', async () => (await frame.locator('.summary').innerText()).startsWith('No position differs'))
-    await pressIn(frame, 'l')
+    await ask(frame, 'l')
     await choose('At a git revision')
     await choose('before')
     await frame.locator('.side-file', { hasText: /before:.*team\/tern\.setup\.yaml$/ }).waitFor()
-    await pressIn(frame, 'l')
+    await ask(frame, 'l')
     await choose('At a git revision')
     await choose('HEAD')
     await frame.getByText('Read only: as it is in HEAD').waitFor()
@@ -421,10 +484,7 @@ describe('a comparison with git', () => {
     await vscode.commands.executeCommand('workbench.view.scm')
     const changed = page().locator('.scm-view .monaco-list-row', { hasText: 'listed.setup.yaml' }).first()
     await changed.click({ button: 'right', timeout: 20_000 })
-    const item = page().locator('.context-view .action-label', { hasText: 'Compare Setup with HEAD' })
-    await item.waitFor()
-    await pause(500)
-    await item.click()
+    await chooseInMenu('Compare Setup with HEAD')
     await (await compareFrame()).getByText('3 clicks out: less rebound damping').waitFor()
     await vscode.commands.executeCommand('workbench.view.explorer')
   })
@@ -438,6 +498,20 @@ describe('a comparison with git', () => {
     const frame = await compare('detent.compareWithHead', { resourceUri: uri, resourceGroupType: 1 })
     await frame.getByText('Read only: as it is staged').waitFor()
     await frame.getByText('3 clicks out: less rebound damping').waitFor()
+  })
+
+  it('says so where git is switched off', async () => {
+    const uri = committed()
+    await openText(uri)
+    const configuration = vscode.workspace.getConfiguration('git')
+    await configuration.update('enabled', false, vscode.ConfigurationTarget.Global)
+    try {
+      const frame = await compare('detent.compareWithHead', uri)
+      await frame.getByText(/git/i).first().waitFor()
+      assert.match(await frame.locator('body').innerText(), /switched off|not there|disabled|enable/i)
+    } finally {
+      await configuration.update('enabled', undefined, vscode.ConfigurationTarget.Global)
+    }
   })
 
   it('says so where there is no repository, and where a file is no notebook', async () => {

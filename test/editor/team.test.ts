@@ -1,5 +1,6 @@
 import assert from 'node:assert/strict'
 import { rmSync, writeFileSync } from 'node:fs'
+import { dirname } from 'node:path'
 import * as vscode from 'vscode'
 import { until } from './waiting'
 import { gridFrame, page, press, type } from './window'
@@ -35,6 +36,14 @@ describe('the setups of a workspace', () => {
     await row('Finch 125').waitFor()
     rmSync(uri.fsPath)
     await until('it goes', async () => (await row('Lark 300').count()) === 0)
+  })
+
+  it('go with their folder', async () => {
+    const uri = write('aa/aa-lark.setup.yaml', notebook('Aa Lark', found))
+    await showTree()
+    await row('Aa Lark').waitFor({ timeout: 20_000 })
+    rmSync(dirname(uri.fsPath), { recursive: true })
+    await until('it goes', async () => (await row('Aa Lark').count()) === 0)
   })
 
   it('open to their entries by keys, and an entry opens in the grid', async () => {

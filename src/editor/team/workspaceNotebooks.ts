@@ -31,13 +31,16 @@ export class WorkspaceNotebooks implements vscode.Disposable {
 
   constructor(readonly notebooks: Notebooks) {
     const watcher = vscode.workspace.createFileSystemWatcher(notebookPattern)
+    const gone = vscode.workspace.createFileSystemWatcher('**', true, true, false)
     const again = (uri: vscode.Uri) => this.#soon(uri.toString(), () => this.#readAgain(uri))
     this.#subscriptions = [
       this.#changed, watcher,
       watcher.onDidChange(again),
       // A file that came is looked for rather than taken: it may be excluded.
       watcher.onDidCreate(() => this.#soon('', () => this.#findAgain())),
-      watcher.onDidDelete((uri) => this.#known.delete(uri.toString()) && this.#changed.fire(undefined)),
+      // Of a folder that goes only the folder is told, which the pattern of notebooks does not match.
+      gone, gone.onDidDelete((uri) => this.#forget(uri)),
+      vscode.workspace.onDidRenameFiles(() => this.#soon('', () => this.#findAgain())),
       notebooks.onDidChange(({ uri }) => this.#known.has(uri.toString()) && again(uri)),
       // What was typed and not saved is gone with its document.
       vscode.workspace.onDidCloseTextDocument((document) => isNotebook(document) && this.#known.has(document.uri.toString()) && again(document.uri)),
@@ -79,6 +82,14 @@ export class WorkspaceNotebooks implements vscode.Disposable {
       if (token.isCancellationRequested) return
       if (!this.#known.has(uri.toString())) await this.#read(uri, token)
     }
+  }
+
+  /** Leaves out what stood at a path or below it. */
+  #forget(uri: vscode.Uri): void {
+    const at = uri.toString()
+    const lost = [...this.#known.keys()].filter((known) => known === at || known.startsWith(`${at}/`))
+    for (const known of lost) this.#known.delete(known)
+    if (lost.length > 0) this.#changed.fire(undefined)
   }
 
   /** Looks for files that came since, when all were found before. */
