@@ -1,10 +1,11 @@
 import * as vscode from 'vscode'
 import type { Entry } from '../core/notebook/notebook'
+import { say } from '../core/words/say'
 
 /** Asks for one of some entries, in their order. `undefined` where the question is left. */
 export async function pickEntry(title: string, entries: readonly Entry[]): Promise<Entry | undefined> {
   const items = entries.map((entry) => {
-    const marks = [entry.date?.value, entry.asFound ? 'as found' : '', entry.baseline ? 'baseline' : '']
+    const marks = [entry.date?.value, entry.asFound ? say('as found') : '', entry.baseline ? say('baseline') : '']
     return { label: entry.key, description: marks.filter(Boolean).join(' · '), detail: entry.reason?.value.trim().replace(/\s+/g, ' ') ?? '', entry }
   })
   return (await vscode.window.showQuickPick(items, { title, matchOnDescription: true, matchOnDetail: true, ignoreFocusOut: true }))?.entry

@@ -1,5 +1,6 @@
 import * as vscode from 'vscode'
 import type { Finding } from '../core/finding'
+import { say } from '../core/words/say'
 import { codeActions, type CodeAction } from '../language'
 import { toEdit, toRange } from './convert'
 import { isNotebook, notebookPattern, type Notebooks } from './notebooks'
@@ -34,7 +35,7 @@ function toAction(document: vscode.TextDocument, { title, changes, preferred, cu
 
 function showInGrid(document: vscode.TextDocument, finding: Finding, context: vscode.CodeActionContext): vscode.CodeAction[] {
   if (finding.place?.entry === undefined) return []
-  const show = new vscode.CodeAction('Show in the grid', vscode.CodeActionKind.QuickFix)
+  const show = new vscode.CodeAction(say('Show in the grid'), vscode.CodeActionKind.QuickFix)
   show.command = { title: show.title, command: 'detent.showInGrid', arguments: [document.uri, { column: finding.place.entry, row: finding.place.row ?? '' }] }
   show.diagnostics = diagnosticsOf(finding, context)
   return [show]

@@ -1,12 +1,13 @@
 import * as vscode from 'vscode'
+import { say } from '../../core/words/say'
 import { viewType } from '../notebooks'
 
 /** Makes an empty notebook where the person says and opens it as a grid, which offers the ways to begin. */
 export async function newNotebook(): Promise<void> {
   const folder = vscode.workspace.workspaceFolders?.[0]?.uri
   const target = await vscode.window.showSaveDialog({
-    title: 'New setup notebook',
-    filters: { 'Setup notebook': ['setup.yaml'] },
+    title: say('New setup notebook'),
+    filters: { [say('Setup notebook')]: ['setup.yaml'] },
     ...(folder ? { defaultUri: vscode.Uri.joinPath(folder, 'machine.setup.yaml') } : {}),
   })
   if (!target) return

@@ -1,4 +1,5 @@
 import * as vscode from 'vscode'
+import { say } from '../../core/words/say'
 import type { GridSession } from '../grid/gridSession'
 import { today } from '../today'
 
@@ -12,14 +13,14 @@ export async function returnTo(session: GridSession, column = session.selected.a
   const { entries } = session.notebooks.of(session.document).notebook
   const wanted = entries.find(({ key }) => key === column)
   const before = entries.at(-1)
-  if (!wanted || !before) return void vscode.window.showInformationMessage('Select the entry to go back to.')
+  if (!wanted || !before) return void vscode.window.showInformationMessage(say('Select the entry to go back to.'))
   const gesture = { kind: 'returnTo' as const, column: wanted.key, date: today() }
   // Asked before the reason is: nobody should write one in vain.
   const why = session.whyNot({ ...gesture, reason: 'to see whether it can be done' })
   if (why !== undefined) return void vscode.window.showWarningMessage(sentence(why))
   const reason = await vscode.window.showInputBox({
-    title: `Return to ${wanted.key}: why?`, prompt: 'The reason stands in the new entry. Weeks later it tells whether going back was right.', ignoreFocusOut: true,
-    validateInput: (text) => (text.trim() === '' ? 'Write a reason, or press Escape to leave everything as it is.' : undefined),
+    title: say`Return to ${wanted.key}: why?`, prompt: say('The reason stands in the new entry. Weeks later it tells whether going back was right.'), ignoreFocusOut: true,
+    validateInput: (text) => (text.trim() === '' ? say('Write a reason, or press Escape to leave everything as it is.') : undefined),
   })
   if (reason === undefined) return
   const added = await session.perform({ ...gesture, reason: reason.trim() })
@@ -27,8 +28,8 @@ export async function returnTo(session: GridSession, column = session.selected.a
 }
 
 async function offerTurns(uri: vscode.Uri, { from, to, back }: Record<'from' | 'to' | 'back', string>): Promise<void> {
-  const show = 'Turn List'
-  const chosen = await vscode.window.showInformationMessage(`Entry ${to} goes back to ${back}. The machine still stands as in ${from} until it is turned.`, show)
+  const show = say('Turn List')
+  const chosen = await vscode.window.showInformationMessage(say`Entry ${to} goes back to ${back}. The machine still stands as in ${from} until it is turned.`, show)
   if (chosen === show) await vscode.commands.executeCommand('detent.turnList', { uri: uri.toString(), entry: from }, { uri: uri.toString(), entry: to })
 }
 

@@ -2,6 +2,7 @@ import * as vscode from 'vscode'
 import { compareStates } from '../../core/compare/compareStates'
 import type { Comparison, StateRef } from '../../core/compare/comparison'
 import { stepPair, type Pair } from '../../core/compare/stepPair'
+import { say } from '../../core/words/say'
 import type { CompareView, FromCompare, SideName, StateSource, ToCompare } from '../../protocol'
 import { displayUnitsFor } from '../displayUnits'
 import { pageHtml, webviewOptions } from '../grid/page'
@@ -41,7 +42,7 @@ export class ComparePanel {
   constructor(readonly panel: vscode.WebviewPanel, public sources: Sources, readonly ports: PanelPorts) {
     panel.webview.options = webviewOptions(ports.extension)
     panel.webview.onDidReceiveMessage((message: FromCompare) => void this.#receive(message))
-    panel.webview.html = pageHtml(panel.webview, ports.extension, 'compare', 'Compare setups')
+    panel.webview.html = pageHtml(panel.webview, ports.extension, 'compare', say('Compare setups'))
   }
 
   /** Whether one of its sides is taken from this file. */
@@ -66,7 +67,7 @@ export class ComparePanel {
   /** Asks for another state of a side, and shows it. */
   async choose(side: SideName): Promise<void> {
     const beside = this.sources[side === 'left' ? 'right' : 'left']
-    const chosen = await pickState({ title: `Compare: what is on the ${side}?`, from: this.sources[side], beside }, this.ports.states)
+    const chosen = await pickState({ title: side === 'left' ? say('Compare: what is on the left?') : say('Compare: what is on the right?'), from: this.sources[side], beside }, this.ports.states)
     if (chosen) await this.show({ ...this.sources, [side]: chosen })
     this.panel.reveal()
   }
@@ -117,7 +118,7 @@ export class ComparePanel {
     const readable = comparison.left.entry !== undefined && comparison.right.entry !== undefined
     return {
       comparison, sources: this.sources, onlyDifferences: this.ports.filter.get(),
-      ...(older ? { older: `${older.left} to ${older.right}` } : {}), ...(newer ? { newer: `${newer.left} to ${newer.right}` } : {}),
+      ...(older ? { older: say`${older.left} to ${older.right}` } : {}), ...(newer ? { newer: say`${newer.left} to ${newer.right}` } : {}),
       turnList: this.ports.hasTurnList && readable && comparison.oneMachine,
     }
   }

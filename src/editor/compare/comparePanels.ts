@@ -1,4 +1,5 @@
 import * as vscode from 'vscode'
+import { say } from '../../core/words/say'
 import type { Sessions } from '../grid/sessions'
 import type { Notebooks } from '../notebooks'
 import { ComparePanel, type PanelPorts, type Sources } from './comparePanel'
@@ -38,7 +39,7 @@ export class ComparePanels implements vscode.Disposable {
   async show(sources: Sources): Promise<void> {
     const same = [...this.#open].find((each) => JSON.stringify(each.sources) === JSON.stringify(sources))
     if (same) return same.panel.reveal()
-    await this.#adopt(vscode.window.createWebviewPanel(compareViewType, 'Compare', vscode.ViewColumn.Active, { enableFindWidget: true }), sources)
+    await this.#adopt(vscode.window.createWebviewPanel(compareViewType, say('Compare'), vscode.ViewColumn.Active, { enableFindWidget: true }), sources)
   }
 
   /** Hides the rows that are alike, or shows them again, in all comparisons. */

@@ -1,4 +1,5 @@
 import * as vscode from 'vscode'
+import { say } from '../../core/words/say'
 import type { StateSource } from '../../protocol'
 import { activeNotebook } from '../activeNotebook'
 import type { GridSession } from '../grid/gridSession'
@@ -50,10 +51,10 @@ async function compareSelected({ document, selected }: GridSession, panels: Comp
   if (first !== last) return panels.show({ left: { ...source, entry: first! }, right: { ...source, entry: last! } })
   const { entries } = panels.notebooks.of(document).notebook
   const entry = entries.find(({ key }) => key === last) ?? entries.at(-1)
-  if (!entry) return void vscode.window.showInformationMessage('There is no entry in this notebook yet that could be compared.')
+  if (!entry) return void vscode.window.showInformationMessage(say('There is no entry in this notebook yet that could be compared.'))
   const right = { ...source, entry: entry.key }
   if (entry.parent) return panels.show({ left: { ...source, entry: entry.parent.key }, right })
-  const left = await pickState({ title: `${entry.key} comes from no other entry: compare it with which state?`, from: source }, panels.states)
+  const left = await pickState({ title: say`${entry.key} comes from no other entry: compare it with which state?`, from: source }, panels.states)
   if (left) await panels.show({ left, right })
 }
 
@@ -61,25 +62,25 @@ async function compareSelected({ document, selected }: GridSession, panels: Comp
 async function compareFiles(uris: unknown, panels: ComparePanels): Promise<void> {
   const files = Array.isArray(uris) ? uris.filter((each): each is vscode.Uri => each instanceof vscode.Uri && isNotebook({ uri: each })) : []
   const [left, right, ...more] = files
-  if (!left || !right || more.length > 0) return void vscode.window.showInformationMessage('Select two setup notebooks to compare them.')
+  if (!left || !right || more.length > 0) return void vscode.window.showInformationMessage(say('Select two setup notebooks to compare them.'))
   await panels.show({ left: sourceOf(left), right: sourceOf(right) })
 }
 
 async function compareWith(uri: vscode.Uri | undefined, panels: ComparePanels): Promise<void> {
   if (!uri) return
   const from = sourceOf(uri)
-  const chosen = await pickState({ title: 'Compare with which state?', from }, panels.states)
+  const chosen = await pickState({ title: say('Compare with which state?'), from }, panels.states)
   if (chosen) await panels.show({ left: chosen, right: from })
 }
 
 /** Of the two states, those that the caller names are not asked for. */
 async function compareAsked(panels: ComparePanels, from?: StateSource, to?: StateSource): Promise<void> {
   if (from && to) return panels.show({ left: from, right: to })
-  const uri = from ? undefined : activeNotebook() ?? (await pickNotebook('Compare: which notebook?', false))
+  const uri = from ? undefined : activeNotebook() ?? (await pickNotebook(say('Compare: which notebook?'), false))
   if (!from && !uri) return
-  const left = from ?? (await pickState({ title: 'Compare: from which state?', from: sourceOf(uri!) }, panels.states))
+  const left = from ?? (await pickState({ title: say('Compare: from which state?'), from: sourceOf(uri!) }, panels.states))
   if (!left) return
-  const right = await pickState({ title: 'Compare: with which state?', from: wholeOf(left), beside: left }, panels.states)
+  const right = await pickState({ title: say('Compare: with which state?'), from: wholeOf(left), beside: left }, panels.states)
   if (right) await panels.show({ left, right })
 }
 
@@ -87,7 +88,7 @@ async function compareAsked(panels: ComparePanels, from?: StateSource, to?: Stat
 async function compareWithHead(subject: unknown, panels: ComparePanels): Promise<void> {
   const { uri, staged } = fromSourceControl(subject)
   if (!uri) return
-  if (!isNotebook({ uri })) return void vscode.window.showInformationMessage(`${vscode.workspace.asRelativePath(uri)} is no setup notebook.`)
+  if (!isNotebook({ uri })) return void vscode.window.showInformationMessage(say`${vscode.workspace.asRelativePath(uri)} is no setup notebook.`)
   const now: StateSource = { uri: sourceOf(uri).uri }
   await panels.show({ left: { ...now, revision: 'HEAD' }, right: staged ? { ...now, revision: '' } : now })
 }

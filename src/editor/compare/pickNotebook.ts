@@ -1,4 +1,5 @@
 import * as vscode from 'vscode'
+import { say } from '../../core/words/say'
 import { notebookPattern } from '../notebooks'
 
 interface Item extends vscode.QuickPickItem {
@@ -13,10 +14,10 @@ export async function pickNotebook(title: string, always: boolean): Promise<vsco
   const found = await vscode.workspace.findFiles(notebookPattern, undefined, most)
   if (!always && found.length === 1) return found[0]
   const items = found.map((uri): Item => ({ ...nameParts(uri), uri })).sort((a, b) => a.label.localeCompare(b.label) || (a.description ?? '').localeCompare(b.description ?? ''))
-  const browse: Item = { label: 'Browse…', iconPath: new vscode.ThemeIcon('folder-opened'), alwaysShow: true }
+  const browse: Item = { label: say('Browse…'), iconPath: new vscode.ThemeIcon('folder-opened'), alwaysShow: true }
   const chosen = await vscode.window.showQuickPick([...items, browse], { title, matchOnDescription: true })
   if (chosen !== browse) return chosen?.uri
-  const [file] = await vscode.window.showOpenDialog({ title, filters: { 'Setup notebook': ['yaml', 'yml'] } }) ?? []
+  const [file] = await vscode.window.showOpenDialog({ title, filters: { [say('Setup notebook')]: ['yaml', 'yml'] } }) ?? []
   return file
 }
 

@@ -1,4 +1,5 @@
 import * as vscode from 'vscode'
+import { say } from '../../core/words/say'
 import { refTypes, type Ref } from './gitApi'
 import type { RevisionChoice, Revisions } from './revisions'
 
@@ -15,11 +16,11 @@ export async function pickRevision(uri: vscode.Uri, revisions: Revisions): Promi
   if ('missing' in choices) return void vscode.window.showWarningMessage(choices.missing)
   const pick = vscode.window.createQuickPick<Item>()
   const items = itemsOf(choices)
-  Object.assign(pick, { title: 'Compare: at which revision?', placeholder: 'A branch, a tag, a commit; or type one, such as HEAD~3', items, matchOnDescription: true, matchOnDetail: true })
+  Object.assign(pick, { title: say('Compare: at which revision?'), placeholder: say('A branch, a tag, a commit; or type one, such as HEAD~3'), items, matchOnDescription: true, matchOnDetail: true })
   return new Promise((resolve) => {
     pick.onDidChangeValue((value) => {
       const typed = value.trim()
-      pick.items = typed === '' ? items : [...items, separator('As typed'), { label: typed, iconPath: new vscode.ThemeIcon('edit'), revision: typed, alwaysShow: true }]
+      pick.items = typed === '' ? items : [...items, separator(say('As typed')), { label: typed, iconPath: new vscode.ThemeIcon('edit'), revision: typed, alwaysShow: true }]
     })
     pick.onDidAccept(() => {
       const [chosen] = pick.activeItems
@@ -39,11 +40,11 @@ function itemsOf({ refs, commits }: RevisionChoice): Item[] {
   const named = (type: Ref['type'], icon: string): Item[] => refs.flatMap((ref) => (ref.type === type && ref.name !== undefined ? [{ label: ref.name, iconPath: new vscode.ThemeIcon(icon), revision: ref.name }] : []))
   const section = (label: string, items: Item[]) => (items.length > 0 ? [separator(label), ...items] : [])
   return [
-    { label: 'HEAD', description: 'the last commit', iconPath: new vscode.ThemeIcon('git-commit'), revision: 'HEAD' },
-    { label: 'As it is staged', iconPath: new vscode.ThemeIcon('diff-added'), revision: '' },
-    ...section('Branches', [...named(refTypes.head, 'git-branch'), ...named(refTypes.remoteHead, 'cloud')]),
-    ...section('Tags', named(refTypes.tag, 'tag')),
-    ...section('Commits of this file', commits.map(({ hash, message, authorDate, authorName }) => ({
+    { label: 'HEAD', description: say('the last commit'), iconPath: new vscode.ThemeIcon('git-commit'), revision: 'HEAD' },
+    { label: say('As it is staged'), iconPath: new vscode.ThemeIcon('diff-added'), revision: '' },
+    ...section(say('Branches'), [...named(refTypes.head, 'git-branch'), ...named(refTypes.remoteHead, 'cloud')]),
+    ...section(say('Tags'), named(refTypes.tag, 'tag')),
+    ...section(say('Commits of this file'), commits.map(({ hash, message, authorDate, authorName }) => ({
       label: message.split('\n')[0] ?? '', description: [hash.slice(0, 7), authorName, authorDate?.toLocaleDateString()].filter(Boolean).join(' · '),
       iconPath: new vscode.ThemeIcon('git-commit'), revision: hash,
     }))),

@@ -1,5 +1,6 @@
 import * as vscode from 'vscode'
 import type { Entry } from '../../core/notebook/notebook'
+import { say } from '../../core/words/say'
 import type { StateSource } from '../../protocol'
 import { pickNotebook } from './pickNotebook'
 import { pickRevision } from './pickRevision'
@@ -26,9 +27,9 @@ export async function pickState(question: Question, states: States): Promise<Sta
   const items = [
     ...entryItems(question, ref.notebook.broken || ref.notebook.entries.length === 0 ? [] : ref.notebook.entries, ref.file),
     ...versionItems(question, states),
-    { label: 'Another notebook…', iconPath: new vscode.ThemeIcon('files'), choose: () => another(states) },
+    { label: say('Another notebook…'), iconPath: new vscode.ThemeIcon('files'), choose: () => another(states) },
   ]
-  const chosen = await vscode.window.showQuickPick(items, { title, placeHolder: 'An entry, or where else to take the state from', matchOnDescription: true, matchOnDetail: true })
+  const chosen = await vscode.window.showQuickPick(items, { title, placeHolder: say('An entry, or where else to take the state from'), matchOnDescription: true, matchOnDetail: true })
   return chosen?.choose?.()
 }
 
@@ -38,13 +39,13 @@ function entryItems({ from, beside }: Question, entries: readonly Entry[], file:
   const other = beside && isSameText(beside, from) ? entries.find(({ key }) => key === beside.entry) ?? entries.at(-1) : undefined
   const now = from.entry ?? entries.at(-1)!.key
   const item = (entry: Entry, more = ''): Item => ({
-    label: entry.key, description: [entry.date?.value, more, entry.asFound ? 'as found' : '', entry.baseline ? 'baseline' : '', entry.key === now ? 'shown now' : ''].filter(Boolean).join(' · '),
+    label: entry.key, description: [entry.date?.value, more, entry.asFound ? say('as found') : '', entry.baseline ? say('baseline') : '', entry.key === now ? say('shown now') : ''].filter(Boolean).join(' · '),
     ...(entry.reason ? { detail: entry.reason.value.replace(/\s+/g, ' ').trim() } : {}), choose: async () => ({ ...from, entry: entry.key }),
   })
   const parent = other?.parent
   return [
-    ...(parent ? [separator(`What ${other.key} comes from`), item(parent)] : []),
-    separator(`Entries of ${file}`),
+    ...(parent ? [separator(say`What ${other.key} comes from`), item(parent)] : []),
+    separator(say`Entries of ${file}`),
     ...[...entries].reverse().map((entry) => item(entry)),
   ]
 }
@@ -55,17 +56,17 @@ function versionItems({ from }: Question, states: States): Item[] {
   const isPlain = from.revision === undefined && !from.saved
   const version = (source: StateSource) => withEntryThere(source, states)
   return [
-    separator('The same notebook otherwise'),
-    ...(isPlain ? [] : [{ label: 'As it is now', description: 'with what is not saved yet', iconPath: new vscode.ThemeIcon('edit'), choose: () => version(plain) }]),
-    ...(from.saved ? [] : [{ label: 'As last saved', iconPath: new vscode.ThemeIcon('save'), choose: () => version({ ...plain, saved: true as const }) }]),
+    separator(say('The same notebook otherwise')),
+    ...(isPlain ? [] : [{ label: say('As it is now'), description: say('with what is not saved yet'), iconPath: new vscode.ThemeIcon('edit'), choose: () => version(plain) }]),
+    ...(from.saved ? [] : [{ label: say('As last saved'), iconPath: new vscode.ThemeIcon('save'), choose: () => version({ ...plain, saved: true as const }) }]),
     {
-      label: 'At a git revision…', iconPath: new vscode.ThemeIcon('git-commit'), ...(from.revision ? { description: `${revisionName(from.revision)} now` } : {}),
+      label: say('At a git revision…'), iconPath: new vscode.ThemeIcon('git-commit'), ...(from.revision ? { description: say`${revisionName(from.revision)} now` } : {}),
       choose: async () => {
         const revision = await pickRevision(vscode.Uri.parse(uri), states.revisions)
         return revision === undefined ? undefined : version({ ...plain, revision })
       },
     },
-    separator('Elsewhere'),
+    separator(say('Elsewhere')),
   ]
 }
 
@@ -79,11 +80,11 @@ async function withEntryThere(source: StateSource, states: States): Promise<Stat
 
 /** A notebook, then an entry of it. */
 async function another(states: States): Promise<StateSource | undefined> {
-  const uri = await pickNotebook('Compare: which notebook?', true)
+  const uri = await pickNotebook(say('Compare: which notebook?'), true)
   if (!uri) return undefined
   const source: StateSource = { uri: uri.toString() }
   const { notebook } = await states.read(source)
-  return notebook.entries.length > 1 ? pickState({ title: 'Compare: which state of it?', from: source }, states) : source
+  return notebook.entries.length > 1 ? pickState({ title: say('Compare: which state of it?'), from: source }, states) : source
 }
 
 const separator = (label: string): Item => ({ label, kind: vscode.QuickPickItemKind.Separator })

@@ -1,5 +1,6 @@
 import * as vscode from 'vscode'
 import { nearest } from '../../core/nearest'
+import { say } from '../../core/words/say'
 import type { Commit, GitApi, GitExtension, Ref, Repository } from './gitApi'
 
 /** How long git is given to look at a folder. */
@@ -29,7 +30,7 @@ export class Revisions implements vscode.Disposable {
     try {
       return await this.#read(uri, revision)
     } catch (error) {
-      return { missing: `Git could not be asked for ${nameOf(uri)}: ${error instanceof Error ? error.message : String(error)}` }
+      return { missing: say`Git could not be asked for ${nameOf(uri)}: ${error instanceof Error ? error.message : String(error)}` }
     }
   }
 
@@ -65,14 +66,14 @@ export class Revisions implements vscode.Disposable {
     const before = revision === '' ? undefined : await earlierName(repository, revision, uri)
     const there = before && (await shown(repository, revision, before))
     if (before && there !== undefined) return { text: there, uri: before }
-    return { missing: revision === '' ? `${nameOf(uri)} is not staged, and git knows no such file.` : `‘${revision}’ has no ${nameOf(uri)}.` }
+    return { missing: revision === '' ? say`${nameOf(uri)} is not staged, and git knows no such file.` : say`‘${revision}’ has no ${nameOf(uri)}.` }
   }
 
   async #repositoryOf(uri: vscode.Uri): Promise<Repository | { missing: string }> {
     const api = await gitApi()
     if ('missing' in api) return api
     const repository = await openedFor(api, uri)
-    if (!repository) return { missing: `${nameOf(uri)} is in no git repository that the editor has found.` }
+    if (!repository) return { missing: say`${nameOf(uri)} is in no git repository that the editor has found.` }
     if (!this.#followed.has(repository)) this.#followed.set(repository, repository.state.onDidChange(() => this.#changed.fire()))
     return repository
   }
@@ -80,15 +81,15 @@ export class Revisions implements vscode.Disposable {
 
 async function gitApi(): Promise<GitApi | { missing: string }> {
   const extension = vscode.extensions.getExtension<GitExtension>('vscode.git')
-  if (!extension) return { missing: 'The editor’s own git extension is not there, and nothing else here knows revisions.' }
+  if (!extension) return { missing: say('The editor’s own git extension is not there, and nothing else here knows revisions.') }
   try {
     const git = await extension.activate()
-    if (!git.enabled) return { missing: 'Git is switched off in this editor; the setting `git.enabled` switches it on.' }
+    if (!git.enabled) return { missing: say('Git is switched off in this editor; the setting `git.enabled` switches it on.') }
     const api = git.getAPI(1)
     await initialized(api)
     return api
   } catch {
-    return { missing: 'The editor’s own git extension does not start; its output says why.' }
+    return { missing: say('The editor’s own git extension does not start; its output says why.') }
   }
 }
 
@@ -125,7 +126,7 @@ async function hasRevision(repository: Repository, revision: string): Promise<bo
 async function noRevision(repository: Repository, revision: string): Promise<string> {
   const refs = await repository.getRefs({}).catch(() => [])
   const meant = nearest(revision, ['HEAD', ...refs.flatMap(({ name }) => name ?? [])])
-  return `There is no revision ‘${revision}’ in this repository${meant && meant !== revision ? `; did you mean ‘${meant}’?` : '.'}`
+  return meant && meant !== revision ? say`There is no revision ‘${revision}’ in this repository; did you mean ‘${meant}’?` : say`There is no revision ‘${revision}’ in this repository.`
 }
 
 async function shown(repository: Repository, revision: string, uri: vscode.Uri): Promise<string | undefined> {

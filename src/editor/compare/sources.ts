@@ -1,4 +1,5 @@
 import * as vscode from 'vscode'
+import { say } from '../../core/words/say'
 import type { StateSource } from '../../protocol'
 
 /** The state that an address stands for; an address of the git extension's is a file at a revision. */
@@ -43,6 +44,6 @@ export function revisionName(revision: string): string {
 
 /** A state in few words, beside its entry. @example 'at main' */
 export function wordsOfSource({ revision, saved }: StateSource): string {
-  if (revision !== undefined) return revision === '' ? 'as staged' : `at ${revisionName(revision)}`
-  return saved ? 'as saved' : ''
+  if (revision !== undefined) return revision === '' ? say('as staged') : say`at ${revisionName(revision)}`
+  return saved ? say('as saved') : ''
 }

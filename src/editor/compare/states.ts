@@ -1,6 +1,7 @@
 import * as vscode from 'vscode'
 import type { StateRef } from '../../core/compare/comparison'
 import { readNotebook } from '../../core/notebook/readNotebook'
+import { say } from '../../core/words/say'
 import type { StateSource } from '../../protocol'
 import type { Analysis, Notebooks } from '../notebooks'
 import type { Revisions } from './revisions'
@@ -33,26 +34,26 @@ export class States {
       const document = await vscode.workspace.openTextDocument(uri)
       // A document outlives its file for a while.
       if (!document.isDirty && !document.isUntitled) await vscode.workspace.fs.stat(uri)
-      const file = document.isDirty ? `${name}, not saved yet` : name
-      const held = vscode.workspace.fs.isWritableFileSystem(uri.scheme) === false ? { readOnly: 'this file cannot be written' } : {}
+      const file = document.isDirty ? say`${name}, not saved yet` : name
+      const held = vscode.workspace.fs.isWritableFileSystem(uri.scheme) === false ? { readOnly: say('this file cannot be written') } : {}
       return entered(source, { file, ...held, ...this.notebooks.of(document) })
     } catch {
-      return missing(name, `${name} cannot be read; it may have been moved or deleted.`)
+      return missing(name, say`${name} cannot be read; it may have been moved or deleted.`)
     }
   }
 
   async #asSaved(source: StateSource, uri: vscode.Uri): Promise<StateRef> {
-    const [file, readOnly] = [`${nameOf(uri)}, as saved`, 'as it was last saved']
+    const [file, readOnly] = [say`${nameOf(uri)}, as saved`, say('as it was last saved')]
     try {
       const text = new TextDecoder().decode(await vscode.workspace.fs.readFile(uri))
       return entered(source, { file, readOnly, ...this.#reading(source, text) })
     } catch {
-      return { ...missing(file, `${nameOf(uri)} has not been saved yet, or was moved or deleted.`), readOnly }
+      return { ...missing(file, say`${nameOf(uri)} has not been saved yet, or was moved or deleted.`), readOnly }
     }
   }
 
   async #atRevision(source: StateSource, uri: vscode.Uri, revision: string): Promise<StateRef> {
-    const readOnly = revision === '' ? 'as it is staged' : `as it is in ${revisionName(revision)}`
+    const readOnly = revision === '' ? say('as it is staged') : say`as it is in ${revisionName(revision)}`
     const found = await this.revisions.read(uri, revision)
     if ('missing' in found) return { ...missing(`${revisionName(revision)}:${nameOf(uri)}`, found.missing), readOnly }
     return entered(source, { file: `${revisionName(revision)}:${nameOf(found.uri)}`, readOnly, ...this.#reading(source, found.text) })
@@ -74,7 +75,7 @@ function entered({ entry }: StateSource, ref: StateRef): StateRef {
   const plain = { notebook, file, ...(readOnly === undefined ? {} : { readOnly }), ...(findings ? { findings } : {}) }
   if (entry === undefined || notebook.broken) return plain
   const found = notebook.entries.find(({ key }) => key === entry)
-  return found ? { ...plain, entry: found } : { ...plain, missing: `${file} has no entry ‘${entry}’.` }
+  return found ? { ...plain, entry: found } : { ...plain, missing: say`${file} has no entry ‘${entry}’.` }
 }
 
 const nothing = readNotebook('')

@@ -1,6 +1,7 @@
 import * as vscode from 'vscode'
 import type { Answer } from '../../core/grid/applyGesture'
 import type { TextChange } from '../../core/text'
+import { say } from '../../core/words/say'
 import { toEdit } from '../convert'
 
 /** How often an edit is computed anew when the text changed under it. */
@@ -36,7 +37,7 @@ async function applyComputed(document: vscode.TextDocument, compute: () => Answe
     if (answer.changes === undefined || answer.changes.length === 0) return answer
     if (await applyChangesTo(document, answer.changes)) return answer
   }
-  return { refused: 'the text keeps changing, so nothing was written; try again' }
+  return { refused: say('the text keeps changing, so nothing was written; try again') }
 }
 
 async function applyChangesTo(document: vscode.TextDocument, changes: readonly TextChange[]): Promise<boolean> {

@@ -1,4 +1,5 @@
 import * as vscode from 'vscode'
+import { say } from '../../core/words/say'
 import { viewType, type Notebooks } from '../notebooks'
 import { EditQueue } from './editQueue'
 import { GridSession } from './gridSession'
@@ -17,7 +18,7 @@ export function registerGridEditor(context: vscode.ExtensionContext, notebooks: 
         sessions.remove(session)
         session.dispose()
       })
-      panel.webview.html = pageHtml(panel.webview, context.extensionUri, 'grid', 'Setup notebook')
+      panel.webview.html = pageHtml(panel.webview, context.extensionUri, 'grid', say('Setup notebook'))
     },
   }
   return vscode.window.registerCustomEditorProvider(viewType, provider, { supportsMultipleEditorsPerDocument: true })

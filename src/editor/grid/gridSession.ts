@@ -9,6 +9,7 @@ import { diffGrid } from '../../core/grid/diffGrid'
 import type { Gesture } from '../../core/grid/gesture'
 import type { GridPlace, GridView } from '../../core/grid/view'
 import { labelFrom } from '../../core/notebook/readAdjusters'
+import { say } from '../../core/words/say'
 import type { FromWebview, GridCommand, ToWebview } from '../../protocol'
 import { displayUnitsFor } from '../displayUnits'
 import type { Analysis, Notebooks } from '../notebooks'
@@ -161,7 +162,7 @@ export class GridSession implements vscode.Disposable {
 
   #whyReadOnly(): string | undefined {
     const { scheme } = this.document.uri
-    if (scheme === 'git' || vscode.workspace.fs.isWritableFileSystem(scheme) === false) return 'This is a version to read, not to edit.'
+    if (scheme === 'git' || vscode.workspace.fs.isWritableFileSystem(scheme) === false) return say('This is a version to read, not to edit.')
     return undefined
   }
 

@@ -1,7 +1,7 @@
 import * as vscode from 'vscode'
 import { languageSpoken, pageWords, type PageName } from '../words'
 
-/** The page of a webview: one script, one style sheet, nothing from elsewhere and nothing inline. */
+/** The page of a webview: one script and what it imports (which its nonce lets in as well), one style sheet, nothing from elsewhere and nothing inline. */
 export function pageHtml(webview: vscode.Webview, extension: vscode.Uri, name: PageName, title: string): string {
   const file = (path: string) => webview.asWebviewUri(vscode.Uri.joinPath(extension, 'dist', 'webview', path)).toString()
   const nonce = makeNonce()
@@ -19,7 +19,7 @@ export function pageHtml(webview: vscode.Webview, extension: vscode.Uri, name: P
 </head>
 <body>
 <div id="app" data-detent="${name}" data-words="${escapeAttribute(JSON.stringify(pageWords(name)))}"></div>
-<script nonce="${nonce}" src="${file(`${name}.js`)}"></script>
+<script type="module" nonce="${nonce}" src="${file(`${name}.js`)}"></script>
 </body>
 </html>`
 }

@@ -1,4 +1,5 @@
 import * as vscode from 'vscode'
+import { say } from '../../core/words/say'
 import { complete, type Completion } from '../../language'
 import { notebookPattern, type Notebooks } from '../notebooks'
 import { readsSchema } from './schemaExtension'
@@ -43,6 +44,6 @@ function toItem(completion: Completion, rank: number, range: { inserting: vscode
   item.sortText = String(rank).padStart(4, '0')
   if (about) item.documentation = new vscode.MarkdownString(about)
   if (filter) item.filterText = filter
-  if (completion.again) item.command = { title: 'More', command: 'editor.action.triggerSuggest' }
+  if (completion.again) item.command = { title: say('More'), command: 'editor.action.triggerSuggest' }
   return item
 }

@@ -1,4 +1,5 @@
 import * as vscode from 'vscode'
+import { say } from '../../core/words/say'
 import { documentSymbols, type NotebookSymbol } from '../../language'
 import { toRange } from '../convert'
 import { notebookPattern, type Notebooks } from '../notebooks'
@@ -6,7 +7,7 @@ import { notebookPattern, type Notebooks } from '../notebooks'
 export function registerSymbols(notebooks: Notebooks): vscode.Disposable {
   return vscode.languages.registerDocumentSymbolProvider({ pattern: notebookPattern }, {
     provideDocumentSymbols: (document) => documentSymbols(notebooks.of(document).notebook).map((symbol) => toSymbol(document, symbol)),
-  }, { label: 'Setup notebook' })
+  }, { label: say('Setup notebook') })
 }
 
 const kinds: Record<NotebookSymbol['kind'], vscode.SymbolKind> = {

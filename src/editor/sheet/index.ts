@@ -1,4 +1,5 @@
 import * as vscode from 'vscode'
+import { say } from '../../core/words/say'
 import { activeNotebook } from '../activeNotebook'
 import { pickNotebook } from '../compare/pickNotebook'
 import { readSource } from '../compare/sources'
@@ -13,12 +14,12 @@ export function registerSheet(notebooks: Notebooks, sessions: Sessions): vscode.
   return vscode.Disposable.from(
     vscode.commands.registerCommand('detent.printSheet', async (given?: unknown) => {
       const source = readSource(given)
-      const uri = source ? vscode.Uri.parse(source.uri) : activeNotebook() ?? (await pickNotebook('Hand-over sheet: of which notebook?', false))
+      const uri = source ? vscode.Uri.parse(source.uri) : activeNotebook() ?? (await pickNotebook(say('Hand-over sheet: of which notebook?'), false))
       if (!uri) return
       const document = await vscode.workspace.openTextDocument(uri)
       const entry = source?.entry ?? (await chosenEntry(document, notebooks, sessions))
       if (entry === undefined) return
-      const sheet = new SheetPanel(vscode.window.createWebviewPanel(sheetViewType, 'Sheet', vscode.ViewColumn.Active, { enableFindWidget: true }), document, entry, notebooks)
+      const sheet = new SheetPanel(vscode.window.createWebviewPanel(sheetViewType, say('Sheet'), vscode.ViewColumn.Active, { enableFindWidget: true }), document, entry, notebooks)
       open.add(sheet)
       sheet.panel.onDidDispose(() => open.delete(sheet))
     }),
@@ -30,7 +31,7 @@ export function registerSheet(notebooks: Notebooks, sessions: Sessions): vscode.
 /** The entry that is selected in the grid in front, else the one that is asked for. */
 async function chosenEntry(document: vscode.TextDocument, notebooks: Notebooks, sessions: Sessions): Promise<string | undefined> {
   const { broken, entries } = notebooks.of(document).notebook
-  if (broken || entries.length === 0) return void vscode.window.showInformationMessage(broken ? `The text has an error, so there is no sheet: ${broken.message}` : 'This notebook has no entries yet.')
+  if (broken || entries.length === 0) return void vscode.window.showInformationMessage(broken ? say`The text has an error, so there is no sheet: ${broken.message}` : say('This notebook has no entries yet.'))
   const selected = sessions.on(document.uri).find((session) => session.active)?.selected.at(-1)
-  return selected ?? (await pickEntry('Hand-over sheet: of which entry?', [...entries].reverse()))?.key
+  return selected ?? (await pickEntry(say('Hand-over sheet: of which entry?'), [...entries].reverse()))?.key
 }

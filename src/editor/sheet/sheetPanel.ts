@@ -1,6 +1,7 @@
 import * as vscode from 'vscode'
 import { makeSheet } from '../../core/sheet/makeSheet'
 import { sheetHtml } from '../../core/sheet/sheetHtml'
+import { say } from '../../core/words/say'
 import { displayUnitsFor } from '../displayUnits'
 import type { Notebooks } from '../notebooks'
 import { saveHtml } from '../saveHtml'
@@ -13,7 +14,7 @@ export class SheetPanel {
   #html = ''
 
   constructor(readonly panel: vscode.WebviewPanel, readonly document: vscode.TextDocument, readonly entry: string, readonly notebooks: Notebooks) {
-    panel.title = `Sheet ${entry}`
+    panel.title = say`Sheet ${entry}`
     panel.webview.options = { enableScripts: false, enableCommandUris: [saveSheet], localResourceRoots: [] }
     this.update()
   }
@@ -37,7 +38,7 @@ export class SheetPanel {
   }
 }
 
-const bar = `<nav class="detent-bar" aria-label="Sheet"><a href="command:${saveSheet}">Save to print…</a> <span>A browser prints the saved page: the editor itself cannot.</span></nav>`
+const bar = () => `<nav class="detent-bar" aria-label="${say('Sheet')}"><a href="command:${saveSheet}">${say('Save to print…')}</a> <span>${say('A browser prints the saved page: the editor itself cannot.')}</span></nav>`
 /** The bar belongs to the editor and wears its theme; the sheet is paper, whatever the theme. */
 const barStyle = `<style>
 html { padding-top: 40px; }
@@ -49,7 +50,7 @@ body { padding-left: 16px; padding-right: 16px; color: #000; background: #fff; }
 </style>`
 
 function withBar(html: string): string {
-  return html.replace('</head>', () => `${barStyle}\n</head>`).replace(/<body[^>]*>/, (body) => `${body}\n${bar}`)
+  return html.replace('</head>', () => `${barStyle}\n</head>`).replace(/<body[^>]*>/, (body) => `${body}\n${bar()}`)
 }
 
 const fileName = ({ path }: vscode.Uri) => path.slice(path.lastIndexOf('/') + 1).replace(/\.setup\.ya?ml$/i, '')

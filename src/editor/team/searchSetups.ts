@@ -1,6 +1,7 @@
 import * as vscode from 'vscode'
 import { oneLine } from '../../core/compare/oneLine'
 import { searchNotebooks, type Match } from '../../core/search/searchNotebooks'
+import { say } from '../../core/words/say'
 import type { WorkspaceNotebooks } from './workspaceNotebooks'
 
 interface Item extends vscode.QuickPickItem {
@@ -16,8 +17,8 @@ export async function searchSetups(workspace: WorkspaceNotebooks): Promise<Match
   const pick = vscode.window.createQuickPick<Item>()
   // What was found is in order of time. Where an editor does not know this, it sorts by name what it finds in names.
   Object.assign(pick, { sortByLabel: false })
-  pick.title = 'Search setups'
-  pick.placeholder = 'Words of a reason, feel or note, or: softest fork_rebound, fork_rebound >= 12 out'
+  pick.title = say('Search setups')
+  pick.placeholder = say('Words of a reason, feel or note, or: softest fork_rebound, fork_rebound >= 12 out')
   pick.busy = true
   let waiting: ReturnType<typeof setTimeout> | undefined
   const show = async () => {
@@ -47,8 +48,8 @@ export async function searchSetups(workspace: WorkspaceNotebooks): Promise<Match
 }
 
 function itemsFor({ matches, problems }: ReturnType<typeof searchNotebooks<vscode.Uri>>, notebooks: number): Item[] {
-  const told = [...problems, ...(matches.length === 0 && problems.length === 0 ? [notebooks === 0 ? 'There is no setup notebook in this workspace.' : 'No entry has all of that.'] : [])]
-  const beyond = matches.length > most ? [`${matches.length - most} more, all older: ask for more words to narrow it.`] : []
+  const told = [...problems, ...(matches.length === 0 && problems.length === 0 ? [notebooks === 0 ? say('There is no setup notebook in this workspace.') : say('No entry has all of that.')] : [])]
+  const beyond = matches.length > most ? [say`${matches.length - most} more, all older: ask for more words to narrow it.`] : []
   return [...told.map(note), ...matches.slice(0, most).map(itemOf), ...beyond.map(note)]
 }
 

@@ -2,6 +2,7 @@ import * as vscode from 'vscode'
 import type { Severity } from '../../core/finding'
 import { daysWords } from '../../core/summary/daysSince'
 import { summarizeNotebook, tallyWords, worstOf, type EntrySummary, type NotebookSummary, type Tally } from '../../core/summary/summarizeNotebook'
+import { say } from '../../core/words/say'
 import { today } from '../today'
 import type { KnownNotebook, WorkspaceNotebooks } from './workspaceNotebooks'
 
@@ -100,42 +101,42 @@ function notebookItem({ uri, known, twin }: NotebookNode): vscode.TreeItem {
   const path = vscode.workspace.asRelativePath(uri)
   const item = new vscode.TreeItem(title || fileName(uri), entries.length > 0 ? vscode.TreeItemCollapsibleState.Collapsed : vscode.TreeItemCollapsibleState.None)
   // What is open first: in a narrow sidebar the end is cut off.
-  const lastWords = last ? [entryWords(last.key), days === undefined ? '' : daysWords(days), last.date].filter(Boolean) : ['no entries yet']
-  const openWords = tallyWords(open) || 'nothing open'
-  const said = trouble ? [`cannot be read: line ${trouble.line}`] : [...(worstOf(open) ? [openWords] : []), ...lastWords]
+  const lastWords = last ? [entryWords(last.key), days === undefined ? '' : daysWords(days), last.date].filter(Boolean) : [say('no entries yet')]
+  const openWords = tallyWords(open) || say('nothing open')
+  const said = trouble ? [say`cannot be read: line ${trouble.line}`] : [...(worstOf(open) ? [openWords] : []), ...lastWords]
   item.id = uri.toString()
   item.description = [...(twin ? [path] : []), ...said].join(' · ')
-  item.tooltip = [path, trouble ? `Line ${trouble.line}: ${trouble.message}` : `Last entry: ${lastWords.join(' · ')}`, last?.reason, `Findings: ${openWords}${earlierWords(known, open)}`].filter(Boolean).join('\n')
+  item.tooltip = [path, trouble ? say`Line ${trouble.line}: ${trouble.message}` : say`Last entry: ${lastWords.join(' · ')}`, last?.reason, say`Findings: ${openWords}${earlierWords(known, open)}`].filter(Boolean).join('\n')
   item.accessibilityInformation = { label: [item.label as string, ...(twin ? [path] : []), ...(trouble ? said : [openWords, ...lastWords])].join(', ') }
   item.iconPath = iconOf(trouble ? 'error' : worstOf(open), 'check')
   item.contextValue = last ? 'notebook' : 'emptyNotebook'
-  item.command = { title: 'Open', command: openNode, arguments: [{ kind: 'notebook', uri, known } satisfies NotebookNode] }
+  item.command = { title: say('Open'), command: openNode, arguments: [{ kind: 'notebook', uri, known } satisfies NotebookNode] }
   return item
 }
 
 /** The grid and the Problems panel count these as well. */
 function earlierWords({ findings }: KnownNotebook, open: Tally): string {
   const earlier = findings.length - open.error - open.warning - open.info
-  return earlier === 0 ? '' : `; ${earlier} about how it stood earlier`
+  return earlier === 0 ? '' : say`; ${earlier} about how it stood earlier`
 }
 
 function entryItem({ uri, summary }: EntryNode): vscode.TreeItem {
   const { key, date, reason, from, asFound, baseline, verdict, findings } = summary
   const item = new vscode.TreeItem(key)
-  const marks = [date, asFound ? 'as found' : '', baseline ? 'baseline' : '', from ? `from ${from}` : ''].filter(Boolean)
+  const marks = [date, asFound ? say('as found') : '', baseline ? say('baseline') : '', from ? say`from ${from}` : ''].filter(Boolean)
   item.id = `${uri.toString()}#${key}`
   item.description = [...marks, reason.replace(/\s+/g, ' ')].filter(Boolean).join(' · ')
-  item.tooltip = [`${key} · ${marks.join(' · ')}`, reason, verdict && `Verdict: ${verdict}`, worstOf(findings) ? `Findings: ${tallyWords(findings)}` : ''].filter(Boolean).join('\n')
+  item.tooltip = [`${key} · ${marks.join(' · ')}`, reason, verdict && say`Verdict: ${verdict}`, worstOf(findings) ? say`Findings: ${tallyWords(findings)}` : ''].filter(Boolean).join('\n')
   item.accessibilityInformation = { label: [key, ...marks, reason, tallyWords(findings)].filter(Boolean).join(', ') }
   item.iconPath = entryIcon(findings, baseline)
   item.contextValue = 'entry'
-  item.command = { title: 'Open', command: openNode, arguments: [{ kind: 'entry', uri, summary } satisfies EntryNode] }
+  item.command = { title: say('Open'), command: openNode, arguments: [{ kind: 'entry', uri, summary } satisfies EntryNode] }
   return item
 }
 
 /** An entry known by its number alone would read like a tally. */
 function entryWords(key: string): string {
-  return /^\d+$/.test(key) ? `entry ${key}` : key
+  return /^\d+$/.test(key) ? say`entry ${key}` : key
 }
 
 function entryIcon(findings: Tally, baseline: boolean): vscode.ThemeIcon {

@@ -1,5 +1,6 @@
 import * as vscode from 'vscode'
 import type { Entry, Notebook } from '../../core/notebook/notebook'
+import { say } from '../../core/words/say'
 import type { StateSource } from '../../protocol'
 import { pickEntry } from '../pickEntry'
 import type { TurnSources } from './turnsPanel'
@@ -14,12 +15,12 @@ export interface Asking {
 /** Asks for the state the machine is in, the last entry first, and for the one wanted. `undefined` where it is left. */
 export async function askStates({ uri, notebook, selected }: Asking): Promise<TurnSources | undefined> {
   const newest = [...notebook.entries].reverse()
-  if (newest.length < 2) return void vscode.window.showInformationMessage('A turn list leads from one entry to another; this notebook has fewer than two.')
-  const from = await pickEntry('Turn list: where does the machine stand now?', newest)
+  if (newest.length < 2) return void vscode.window.showInformationMessage(say('A turn list leads from one entry to another; this notebook has fewer than two.'))
+  const from = await pickEntry(say('Turn list: where does the machine stand now?'), newest)
   if (!from) return undefined
   const others = newest.filter((entry) => entry !== from)
   const first = others.filter(({ key }) => key === selected)
-  const to = await pickEntry('Turn list: where should it stand?', [...first, ...others.filter((entry) => !first.includes(entry))])
+  const to = await pickEntry(say('Turn list: where should it stand?'), [...first, ...others.filter((entry) => !first.includes(entry))])
   return to && { from: stateAt(uri, from), to: stateAt(uri, to) }
 }
 

@@ -1,4 +1,5 @@
 import * as vscode from 'vscode'
+import { say } from '../../core/words/say'
 import { activeNotebook } from '../activeNotebook'
 import { pickNotebook } from '../compare/pickNotebook'
 import { readSource } from '../compare/sources'
@@ -18,7 +19,7 @@ export function registerTurns(context: vscode.ExtensionContext, notebooks: Noteb
   }
   const show = async (from?: unknown, to?: unknown) => {
     const sources = bothOf(readSource(from), readSource(to)) ?? (await ask(notebooks, sessions))
-    if (sources) adopt(vscode.window.createWebviewPanel(turnsViewType, 'Turn list', vscode.ViewColumn.Active, { enableFindWidget: true }), sources)
+    if (sources) adopt(vscode.window.createWebviewPanel(turnsViewType, say('Turn list'), vscode.ViewColumn.Active, { enableFindWidget: true }), sources)
   }
   const active = () => [...open].find(({ panel }) => panel.active)
   const updates = new Map<TurnsPanel, ReturnType<typeof setTimeout>>()
@@ -51,7 +52,7 @@ function bothOf(from: TurnSources['from'] | undefined, to: TurnSources['to'] | u
 }
 
 async function ask(notebooks: Notebooks, sessions: Sessions): Promise<TurnSources | undefined> {
-  const uri = activeNotebook() ?? (await pickNotebook('Turn list: of which notebook?', false))
+  const uri = activeNotebook() ?? (await pickNotebook(say('Turn list: of which notebook?'), false))
   if (!uri) return undefined
   const document = await vscode.workspace.openTextDocument(uri)
   const selected = sessions.on(uri).find((session) => session.active)?.selected.at(-1)

@@ -5,6 +5,7 @@ import { turnList } from '../../core/compare/turnList'
 import { turnListHtml } from '../../core/compare/turnListHtml'
 import { turnListText } from '../../core/compare/turnListText'
 import type { TurnList } from '../../core/compare/turns'
+import { say } from '../../core/words/say'
 import type { FromTurns, ToTurns, TurnsView } from '../../protocol'
 import type { States } from '../compare/states'
 import { pageHtml, webviewOptions } from '../grid/page'
@@ -21,7 +22,7 @@ export class TurnsPanel implements vscode.Disposable {
   constructor(readonly panel: vscode.WebviewPanel, readonly sources: TurnSources, readonly states: States, extension: vscode.Uri) {
     panel.webview.options = webviewOptions(extension)
     panel.webview.onDidReceiveMessage((message: FromTurns) => void this.#receive(message))
-    panel.webview.html = pageHtml(panel.webview, extension, 'turns', 'Turn list')
+    panel.webview.html = pageHtml(panel.webview, extension, 'turns', say('Turn list'))
   }
 
   /** Whether it hangs on a notebook as it is in the editor. */
@@ -35,7 +36,7 @@ export class TurnsPanel implements vscode.Disposable {
 
   async copy(): Promise<void> {
     await vscode.env.clipboard.writeText(turnListText(await this.#list()))
-    vscode.window.setStatusBarMessage('Turn list copied.', 4000)
+    vscode.window.setStatusBarMessage(say('Turn list copied.'), 4000)
   }
 
   async save(): Promise<void> {
@@ -62,7 +63,7 @@ export class TurnsPanel implements vscode.Disposable {
     const list = await this.#list()
     const turns = list.groups.flatMap(({ steps }) => steps.flatMap((step) => step.turns))
     const drawings = Object.fromEntries(turns.flatMap(({ row, drawing }) => (drawing ? [[row, headSvg(drawing)]] : [])))
-    this.panel.title = list.to.entry ? `Turns to ${list.to.entry.key}` : 'Turn list'
+    this.panel.title = list.to.entry ? say`Turns to ${list.to.entry.key}` : say('Turn list')
     const message: ToTurns = { type: 'turnsShown', view: { list, drawings, sources: this.sources } }
     await this.panel.webview.postMessage(message)
   }
