@@ -1,6 +1,7 @@
 // Builds everything that ships into dist/: the extension, the command line, the webviews, the words of other languages.
 // `node build.mjs` builds once, `--watch` keeps building, `--generate` only writes the compiled schema check.
-import { mkdirSync, readdirSync, readFileSync, writeFileSync } from 'node:fs'
+import { mkdirSync, readdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs'
+import { resolve } from 'node:path'
 import { build, context } from 'esbuild'
 import Ajv from 'ajv'
 import standalone from 'ajv/dist/standalone/index.js'
@@ -38,15 +39,23 @@ const common = {
   legalComments: 'none',
 }
 const targets = [
-  { ...common, entryPoints: { extension: 'src/editor/extension.ts' }, outdir: 'dist', platform: 'node', format: 'cjs', external: ['vscode'] },
+  // One bundle for every host: a browser's has no Node, so nothing of it may be asked for where there is none.
+  { ...common, entryPoints: { extension: 'src/editor/extension.ts' }, outdir: 'dist', platform: 'browser', format: 'cjs', external: ['vscode', 'node:*'] },
   { ...common, entryPoints: { cli: 'src/cli/main.ts' }, outdir: 'dist', platform: 'node', format: 'cjs', banner: { js: '#!/usr/bin/env node' } },
-  { ...common, entryPoints: { 'webview/grid': 'webview/grid/main.ts' }, outdir: 'dist', platform: 'browser', format: 'iife' },
-  { ...common, entryPoints: { 'webview/turns': 'webview/turns/main.ts' }, outdir: 'dist', platform: 'browser', format: 'iife' },
-  { ...common, entryPoints: { 'webview/compare': 'webview/compare/main.ts' }, outdir: 'dist', platform: 'browser', format: 'iife' },
-  // Loaded by the pages above when charts are first shown, hence a file of its own and a module.
-  { ...common, entryPoints: { 'webview/charts': 'webview/charts/index.ts' }, outdir: 'dist', platform: 'browser', format: 'esm' },
+  // The pages are modules, so that what they share is there once. The charts are loaded by them when first shown.
+  {
+    ...common, entryPoints: { grid: 'webview/grid/main.ts', turns: 'webview/turns/main.ts', compare: 'webview/compare/main.ts', charts: 'webview/charts/index.ts' },
+    outdir: 'dist/webview', platform: 'browser', format: 'esm', splitting: true, chunkNames: 'shared-[hash]',
+  },
 ]
+const made = new Set()
 for (const target of targets) {
   if (watch) await (await context(target)).watch()
-  else await build(target)
+  else for (const path of Object.keys((await build({ ...target, metafile: true })).metafile.outputs)) made.add(resolve(path))
+}
+
+// The name of what pages share holds a hash of its content, so that older ones would gather and be packed.
+for (const name of watch ? [] : readdirSync('dist/webview')) {
+  const path = resolve('dist/webview', name)
+  if (!made.has(path)) rmSync(path)
 }

@@ -15,8 +15,8 @@ const policy = "default-src 'none'; script-src 'nonce-test'; style-src 'self'; f
 export async function servePage(port = 0) {
   const common = { outdir: '/page', bundle: true, write: false, minify: true, target: 'es2022', logLevel: 'warning' }
   const built = await Promise.all([
-    build({ ...common, entryPoints: { grid: join(root, 'webview/grid/main.ts'), host: join(page, 'fakeHost.ts') }, format: 'iife' }),
-    build({ ...common, entryPoints: { charts: join(root, 'webview/charts/index.ts') }, format: 'esm' }),
+    build({ ...common, entryPoints: { host: join(page, 'fakeHost.ts') }, format: 'iife' }),
+    build({ ...common, entryPoints: { grid: join(root, 'webview/grid/main.ts'), charts: join(root, 'webview/charts/index.ts') }, format: 'esm', splitting: true }),
   ])
   const files = new Map(built.flatMap(({ outputFiles }) => outputFiles).map(({ path, contents }) => [path.replace('/page', ''), contents]))
   const server = createServer(async (request, response) => {

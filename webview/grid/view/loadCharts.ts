@@ -1,5 +1,5 @@
-/** Where this page's script came from: the charts lie beside it. Known only while the script is run for the first time. */
-const own = document.currentScript instanceof HTMLScriptElement ? document.currentScript.src : document.baseURI
+/** Where this page's script came from: the charts lie beside it. */
+const own = import.meta.url
 
 type ChartsModule = typeof import('../../charts')
 
