@@ -7,9 +7,9 @@ import type { Advisor } from './advice'
 export const checkFigures: Advisor = (notebook, _entry, units) => {
   const contradiction = found(solvedSteeringOf(notebook))?.contradiction
   if (!contradiction) return undefined
-  const say = sayIn(units)
+  const figure = sayIn(units)
   return {
     topic: 'geometry', kind: 'measure', step: 'measure rake, offset, tyre radius and trail again before steering is changed by them',
-    evidence: [`a trail of ${say(contradiction.written, 'mm')} is written, the other figures make ${say(contradiction.computed, 'mm')}`], expect: [], assumes: [],
+    evidence: [`a trail of ${figure(contradiction.written, 'mm')} is written, the other figures make ${figure(contradiction.computed, 'mm')}`], expect: [], assumes: [],
   }
 }

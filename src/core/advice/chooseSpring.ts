@@ -29,12 +29,12 @@ function springAt(notebook: Notebook, entry: Entry, end: End, units: DisplayUnit
   const softer = judged.verdict === 'tooStiff'
   // A softer spring needs more preload to stand as high, a stiffer one less: an adjuster at its end has none to give.
   if (!hasPreloadRoom(notebook, read, end, softer ? 'more' : 'less')) return undefined
-  const say = sayIn(units)
+  const figure = sayIn(units)
   const rate = stepFrom(fittedAt(notebook, read, end), end, softer, wanted.sold)
   return {
-    topic: 'springs', kind: 'change', step: `consider ${softer ? 'softer' : 'stiffer'} springs at the ${end}: ${say(rate, 'N/mm', 2)}${end === 'front' ? ' each leg' : ''} is the usual step to start with; then set the sag anew`,
-    evidence: [`${read.key}: with the rider’s sag in its window the bike alone would sag ${say(judged.bikeSagThenMm, 'mm')}, ${say(judged.then.byMm, 'mm')} ${judged.then.where} its window`, ...stuck],
-    expect: [`${say(wanted.rate.value, 'N/mm', 2)} would bring both sags just into their windows`],
+    topic: 'springs', kind: 'change', step: `consider ${softer ? 'softer' : 'stiffer'} springs at the ${end}: ${figure(rate, 'N/mm', 2)}${end === 'front' ? ' each leg' : ''} is the usual step to start with; then set the sag anew`,
+    evidence: [`${read.key}: with the rider’s sag in its window the bike alone would sag ${figure(judged.bikeSagThenMm, 'mm')}, ${figure(judged.then.byMm, 'mm')} ${judged.then.where} its window`, ...stuck],
+    expect: [`${figure(wanted.rate.value, 'N/mm', 2)} would bring both sags just into their windows`],
     assumes: wanted.rate.working.assumptions,
   }
 }

@@ -6,14 +6,14 @@ import type { Advisor } from './advice'
 
 /** A fork that binds is freed before anything is set by its sag. */
 export const freeFork: Advisor = (notebook, entry, units) => {
-  const say = sayIn(units)
+  const figure = sayIn(units)
   const use = useOf(notebook)
   const zone = use && frictionZone('front', use)
   const band = found(frictionOf(notebook, entry, 'front'))
   if (!zone || !band || judgeFriction(band.value, zone) !== 'high') return undefined
   return {
     topic: 'friction', kind: 'measure', step: 'free the front before setting anything by its sag: loosen the axle clamp, bounce the fork straight, tighten to the manual, and measure again',
-    evidence: [`${entry.key}: the fork comes to rest ${say(band.value, 'mm')} apart after lifting and after pushing; ${printShown({ value: zone.lowMm }, 'mm', 1, units)} to ${say(zone.highMm, 'mm')} is usual (${zone.source})`],
-    expect: [`a friction band of ${say(zone.highMm, 'mm')} or less; if it stays, seals, bushes and tubes are next`], assumes: [],
+    evidence: [`${entry.key}: the fork comes to rest ${figure(band.value, 'mm')} apart after lifting and after pushing; ${printShown({ value: zone.lowMm }, 'mm', 1, units)} to ${figure(zone.highMm, 'mm')} is usual (${zone.source})`],
+    expect: [`a friction band of ${figure(zone.highMm, 'mm')} or less; if it stays, seals, bushes and tubes are next`], assumes: [],
   }
 }

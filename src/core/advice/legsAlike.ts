@@ -12,10 +12,10 @@ export const legsAlike: Advisor = (notebook, entry) => {
   for (const adjuster of [...pairs].sort((a, b) => Number(b.control.mustBeEven ?? false) - Number(a.control.mustBeEven ?? false))) {
     const [left, right] = (['left', 'right'] as const).map((leg) => countAt(entry, { adjuster, leg }))
     if (left === undefined || right === undefined || Math.abs(left - right) < 1e-6 || isAccepted(notebook, entry, adjuster)) continue
-    const say = (count: number) => printPosition(ownPosition(count, adjuster))
+    const figure = (count: number) => printPosition(ownPosition(count, adjuster))
     return {
-      topic: 'legs', kind: 'change', step: `bring the right leg of ${adjuster.label} to the left one: ${movementWords(adjuster, left - right)}, to ${say(left)}`,
-      evidence: [`${entry.key}: ${adjuster.label} stands at ${say(left)} left and ${say(right)} right`],
+      topic: 'legs', kind: 'change', step: `bring the right leg of ${adjuster.label} to the left one: ${movementWords(adjuster, left - right)}, to ${figure(left)}`,
+      evidence: [`${entry.key}: ${adjuster.label} stands at ${figure(left)} left and ${figure(right)} right`],
       expect: [adjuster.control.mustBeEven ? 'both tubes stand alike, so that the axle is not clamped askew' : 'both legs work alike'],
       assumes: ['the left leg stands where it should; if the right one does, bring the left to it'],
     }

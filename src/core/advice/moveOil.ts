@@ -20,11 +20,11 @@ export function moveOil(notebook: Notebook, entry: Entry, wanted: 'more' | 'less
   const [now, then] = [force(0), force(by)]
   const oil = air && found(oilForLevelChange({ boreMm: air.leg.boreMm, changeMm: stepMm }))
   if (!air || !now || !then || !oil) return undefined
-  const say = sayIn(units)
+  const figure = sayIn(units)
   const legs = air.legs === 2 ? ' in both legs' : ''
   return {
-    step: `try ${say(stepMm, 'mm')} ${wanted} oil${legs}: a level of ${say(air.leg.oilLevelMm + by, 'mm')}, which is ${printNumber(oil.value, 1)} ml ${wanted === 'more' ? 'poured in' : 'drawn off'}${air.legs === 2 ? ' each leg' : ''}`,
-    expect: `${say(Math.abs(then.value - now.value), 'N', 0)} ${wanted} from the air of ${air.legs === 2 ? 'each' : 'that'} leg at full travel, and next to nothing at the beginning`,
+    step: `try ${figure(stepMm, 'mm')} ${wanted} oil${legs}: a level of ${figure(air.leg.oilLevelMm + by, 'mm')}, which is ${printNumber(oil.value, 1)} ml ${wanted === 'more' ? 'poured in' : 'drawn off'}${air.legs === 2 ? ' each leg' : ''}`,
+    expect: `${figure(Math.abs(then.value - now.value), 'N', 0)} ${wanted} from the air of ${air.legs === 2 ? 'each' : 'that'} leg at full travel, and next to nothing at the beginning`,
     assumes: ['the level stays within what the manual allows', 'measured with the fork fully compressed and its springs out'],
   }
 }

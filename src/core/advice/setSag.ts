@@ -25,14 +25,14 @@ function sagAt(notebook: Notebook, entry: Entry, end: End, units: DisplayUnits):
   if (!sag) return undefined
   const { where, byMm } = judgeSag(sag, window)
   if (where === 'within') return undefined
-  const say = sayIn(units)
-  const said = `${read.key}: rider sag of the ${end} is ${say(sag.value, 'mm')}, ${say(byMm, 'mm')} ${where} the window of ${printShown({ value: window.lowMm }, 'mm', 1, units)} to ${say(window.highMm, 'mm')} (${window.source})`
+  const figure = sayIn(units)
+  const said = `${read.key}: rider sag of the ${end} is ${figure(sag.value, 'mm')}, ${figure(byMm, 'mm')} ${where} the window of ${printShown({ value: window.lowMm }, 'mm', 1, units)} to ${figure(window.highMm, 'mm')} (${window.source})`
   return onAir ? byAir(end, where, said) : byPreload(notebook, { entry, read, end, said }, units)
 }
 
 function byPreload(notebook: Notebook, { entry, read, end, said }: { entry: Entry; read: Entry; end: End; said: string }, units: DisplayUnits): Advice | undefined {
   const preload = preloadOf(notebook, read, end, units)
-  const say = sayIn(units)
+  const figure = sayIn(units)
   if (isMissing(preload)) return ask(end, `note ${preload.missing.join(' and ')}`, read)
   // A range that ends before the window is reached is the spring's matter.
   if (isStuck(preload)) return undefined
@@ -40,7 +40,7 @@ function byPreload(notebook: Notebook, { entry, read, end, said }: { entry: Entr
   const label = preload.moves[0]?.slot.adjuster.label ?? `the ${end}’s preload`
   return {
     topic: 'sag', kind: 'change', step: `turn ${label}: ${preloadWords(preload, units)}`, evidence: [said],
-    expect: [`rider sag about ${say(riderMm ?? 0, 'mm')}${bikeMm === undefined ? '' : `, bike alone about ${say(bikeMm, 'mm')}`}; the rate stays as it is`, ...feelOf(end, preload.plan.needed), ...preload.plan.limits],
+    expect: [`rider sag about ${figure(riderMm ?? 0, 'mm')}${bikeMm === undefined ? '' : `, bike alone about ${figure(bikeMm, 'mm')}`}; the rate stays as it is`, ...feelOf(end, preload.plan.needed), ...preload.plan.limits],
     assumes: [...preload.plan.toMiddle.working.assumptions, ...(read === entry ? [] : [`what carries this end stands as in ${read.key}`])],
   }
 }

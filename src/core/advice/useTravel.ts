@@ -45,8 +45,8 @@ function evidenceOf({ key }: Entry, end: End, { usedPercent, reserveMm }: Travel
 }
 
 function atTheSamePlace(travelMm: number, wanted: 'more' | 'less', units: DisplayUnits): string {
-  const say = sayIn(units)
-  return wanted === 'more' ? `less than ${say(travelMm - 2, 'mm', 0)} used at the same place` : `more than ${say(travelMm / 2, 'mm', 0)} used at the same place`
+  const figure = sayIn(units)
+  return wanted === 'more' ? `less than ${figure(travelMm - 2, 'mm', 0)} used at the same place` : `more than ${figure(travelMm / 2, 'mm', 0)} used at the same place`
 }
 
 /** A ride without a word of its travel. */

@@ -93,12 +93,12 @@ function linesOf(entry: string, curve: Curve): Line[] {
 const wholeLine = (key: string, entry: string, { names, rows }: Curve): Line => ({ key, label: `${entry}, ${names.join(' and ')}`, at: rows.map(({ totalN }) => totalN) })
 
 function seriesOf({ key, label, at }: Line, rows: readonly ForceRow[], { entry, end }: { entry: Entry; end: End }, units: DisplayUnits): ChartSeries {
-  const say = sayIn(units)
+  const figure = sayIn(units)
   const shown = (value: number, unit: string) => toShown({ value }, unit, 0, units).value
   const places = rows.slice(0, at.length)
   return {
     key, label, form: 'line', x: places.map(({ travelMm }) => shown(travelMm, 'mm')), y: places.map((_, place) => shown(at[place]!, 'N')),
-    said: places.map(({ travelMm }, place) => `${label}: ${say(at[place]!, 'N', 0)} at ${say(travelMm, 'mm', 0)} of travel`),
+    said: places.map(({ travelMm }, place) => `${label}: ${figure(at[place]!, 'N', 0)} at ${figure(travelMm, 'mm', 0)} of travel`),
     entries: places.map(() => entry.key), row: `computed/${end}.fitted_rate_n_per_mm`,
   }
 }

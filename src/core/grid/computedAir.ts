@@ -30,8 +30,8 @@ export const computedAir: readonly Computed[] = [
     note: (notebook, entry, { value }, units) => {
       const more = found(atTheEnd(notebook, entry, 'force', -stepMm))
       const gauge = found(atTheEnd(notebook, entry, 'pressure'))
-      const say = sayIn(units)
-      const lines = [gauge && `${say(gauge.value, 'bar', 2)} there`, more && `with the oil ${say(stepMm, 'mm', 0)} higher ${say(more.value - value, 'N', 0)} more`]
+      const figure = sayIn(units)
+      const lines = [gauge && `${figure(gauge.value, 'bar', 2)} there`, more && `with the oil ${figure(stepMm, 'mm', 0)} higher ${figure(more.value - value, 'N', 0)} more`]
       return lines.filter(Boolean).join('; ') || undefined
     },
     steps: (notebook, entry) => [{ name: 'Pressure there', outcome: atTheEnd(notebook, entry, 'pressure') }, { name: `With the oil ${stepMm} mm higher`, outcome: atTheEnd(notebook, entry, 'force', -stepMm) }] },

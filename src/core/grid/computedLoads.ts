@@ -39,7 +39,7 @@ export const computedLoads: readonly Computed[] = [
 function example(notebook: Notebook, entry: Entry, units: DisplayUnits): string | undefined {
   const loads = found(loadsAt(notebook, entry, exampleG))
   if (!loads) return undefined
-  const say = sayIn(units)
+  const figure = sayIn(units)
   if (loads.lifted) return `braking with ${printNumber(exampleG, 1)} g is past its limit: the ${loads.lifted} wheel would leave the ground`
-  return `braking with ${printNumber(exampleG, 1)} g: ${say(loads.frontN.value, 'N', 0)} on the front, ${say(loads.rearN.value, 'N', 0)} on the rear`
+  return `braking with ${printNumber(exampleG, 1)} g: ${figure(loads.frontN.value, 'N', 0)} on the front, ${figure(loads.rearN.value, 'N', 0)} on the rear`
 }

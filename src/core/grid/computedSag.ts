@@ -30,11 +30,11 @@ export function computedSag(end: End): Computed[] {
 function againstWindow(notebook: Notebook, end: End, load: LoadCase, sag: Result, units: DisplayUnits): string | undefined {
   const window = found(sagTargetOf(notebook, end, load))
   if (!window) return undefined
-  const say = sayIn(units)
+  const figure = sayIn(units)
   const { where, byMm, sure } = judgeSag(sag, window)
-  const range = `${printShown({ value: window.lowMm }, 'mm', 1, units)} to ${say(window.highMm, 'mm')} (${window.source})`
+  const range = `${printShown({ value: window.lowMm }, 'mm', 1, units)} to ${figure(window.highMm, 'mm')} (${window.source})`
   if (where === 'within') return `within ${range}`
-  return `${say(byMm, 'mm')} ${where} ${range}${sure === false ? ', within the uncertainty' : ''}`
+  return `${figure(byMm, 'mm')} ${where} ${range}${sure === false ? ', within the uncertainty' : ''}`
 }
 
 const friction = { low: 'less than', usual: 'within', high: 'more than' } as const

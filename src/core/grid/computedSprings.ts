@@ -60,16 +60,16 @@ function changeAtSpring(notebook: Notebook, entry: Entry, end: End): Outcome {
 const verdicts = { fits: 'suits the load', tooSoft: 'too soft', tooStiff: 'too stiff', unknown: 'read again off the top stop' } as const
 
 function springWords(notebook: Notebook, entry: Entry, end: End, units: DisplayUnits): Outcome<{ text: string; about?: string }> {
-  const say = sayIn(units)
+  const figure = sayIn(units)
   const judged = springVerdictOf(notebook, entry, end)
   if (isMissing(judged)) return judged
   const { verdict, preloadFirst, then, bikeSagThenMm } = judged
   const unsure = then.sure === false && verdict !== 'unknown' ? 'within the uncertainty it could be otherwise' : undefined
-  const first = preloadFirst && `with ${preloadFirst} preload first, the bike alone would sag ${say(bikeSagThenMm, 'mm')}`
+  const first = preloadFirst && `with ${preloadFirst} preload first, the bike alone would sag ${figure(bikeSagThenMm, 'mm')}`
   const wanted = found(springWantedOf(notebook, entry, end))
-  const sold = wanted && (verdict === 'tooSoft' || verdict === 'tooStiff') ? `${say(wanted.rate.value, 'N/mm')} would meet both windows; the usual steps are ${[...new Set([wanted.sold.below, wanted.sold.above])].map((rate) => say(rate, 'N/mm')).join(' and ')}` : undefined
+  const sold = wanted && (verdict === 'tooSoft' || verdict === 'tooStiff') ? `${figure(wanted.rate.value, 'N/mm')} would meet both windows; the usual steps are ${[...new Set([wanted.sold.below, wanted.sold.above])].map((rate) => figure(rate, 'N/mm')).join(' and ')}` : undefined
   const preload = sold && wanted ? found(wanted.preload) : undefined
-  const withPreload = preload && (preload.value < 0 ? 'no spring meets both at once' : `with ${say(preload.value, 'mm')} of preload at ${end === 'front' ? 'each spring' : 'the spring'}`)
+  const withPreload = preload && (preload.value < 0 ? 'no spring meets both at once' : `with ${figure(preload.value, 'mm')} of preload at ${end === 'front' ? 'each spring' : 'the spring'}`)
   const about = [first, unsure, sold && [sold, withPreload].filter(Boolean).join(', ')].filter(Boolean).join('; ')
   return { text: `${verdicts[verdict]}${unsure ? ', perhaps' : ''}`, ...(about ? { about } : {}) }
 }

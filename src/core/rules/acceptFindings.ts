@@ -4,6 +4,7 @@ import { offer } from '../notebook/edits/offer'
 import { removePath } from '../notebook/edits/setPath'
 import type { Accepted, Notebook } from '../notebook/notebook'
 import { holdsShared, nodeAt } from '../notebook/tree'
+import { say } from '../words/say'
 import type { Description, Report } from './rule'
 
 /**
@@ -31,16 +32,21 @@ export const acceptedForNothing = {
 export function findIdle(notebook: Notebook, used: ReadonlySet<Accepted>, spoken: ReadonlySet<string>): Report[] {
   const idle = notebook.accepted.filter((accepted) => accepted.reason !== undefined && spoken.has(accepted.finding) && !used.has(accepted))
   return idle.map((accepted) => {
-    const { finding, entry, about, range } = accepted
-    const where = `${entry === undefined ? '' : ` in ${entry}`}${about === undefined ? '' : ` about ${about}`}`
-    return { range, message: `‘${finding}’ is not found${where || ' here'} any more: take this acceptance out`, fixes: takeOut(notebook, accepted) }
+    const { range } = accepted
+    return { range, message: idleWords(accepted), fixes: takeOut(notebook, accepted) }
   })
+}
+
+function idleWords({ finding, entry, about }: Accepted): string {
+  if (entry !== undefined && about !== undefined) return say`‘${finding}’ is not found in ${entry} about ${about} any more: take this acceptance out`
+  if (entry !== undefined) return say`‘${finding}’ is not found in ${entry} any more: take this acceptance out`
+  return about !== undefined ? say`‘${finding}’ is not found about ${about} any more: take this acceptance out` : say`‘${finding}’ is not found here any more: take this acceptance out`
 }
 
 function takeOut({ root, text }: Notebook, { node }: Accepted): Fix[] {
   const list = nodeAt(root, ['accepted'])
   if (!root || list?.kind !== 'list' || list.alias || holdsShared(list)) return []
-  return offer('Take this acceptance out', () => {
+  return offer(say('Take this acceptance out'), () => {
     if (list.items.length === 1) return removePath(text, root, ['accepted'])
     return list.flow ? [] : [eraseItem(text, list, list.items.indexOf(node))]
   })

@@ -1,6 +1,9 @@
 import type { Adjuster } from '../adjusters/adjuster'
+import { legWords } from '../adjusters/legWords'
+import { unitWord, unitWords } from '../adjusters/unitWords'
 import { printNumber } from '../notation/amount'
 import { settingRow } from '../notebook/notebook'
+import { phrase, say } from '../words/say'
 import type { EntryRule, Report } from './rule'
 import { changesOf, type Change } from './standings'
 
@@ -26,27 +29,27 @@ function byValue(changes: readonly Change[]): [Change, ...Change[]][] {
 function report(changes: [Change, ...Change[]]): Report {
   const [{ slot, setting, before, by }] = changes
   const { adjuster, leg, node } = setting
-  const legs = changes.length > 1 ? ', both legs' : leg ? `, ${leg} leg` : ''
-  const message = `${adjuster.label}${legs}: found at ${node.text}, but left at ${before.setting.node.text} in ${before.setIn.key}; that is ${sayMove(by, adjuster)}. ${whatToDo(adjuster)}`
+  const legs = changes.length > 1 ? `, ${say('both legs')}` : leg ? `, ${legWords(leg)}` : ''
+  const message = say`${adjuster.label}${legs}: found at ${node.text}, but left at ${before.setting.node.text} in ${before.setIn.key}; that is ${sayMove(by, adjuster)}. ${whatToDo(adjuster)}`
   return { message, range: node.range, row: settingRow(slot) }
 }
 
 function sayMove(by: number, { counts, end }: Adjuster): string {
-  const size = printNumber(Math.abs(by), 2)
-  const name = size === '1' && ['click', 'turn', 'mark', 'step'].includes(counts.dimension) ? counts.symbol.slice(0, -1) : counts.symbol
-  if (end === undefined) return `${size} ${name} ${by > 0 ? 'higher' : 'lower'}`
-  return `${size} ${name} further ${(by > 0) === (end === 'closed') ? 'out' : 'in'}`
+  const number = printNumber(Math.abs(by), 2)
+  const size = `${number} ${number === '1' ? unitWord(counts) : unitWords(counts)}`
+  if (end === undefined) return by > 0 ? say`${size} higher` : say`${size} lower`
+  return (by > 0) === (end === 'closed') ? say`${size} further out` : say`${size} further in`
 }
 
 const hold: Record<string, string> = {
-  ball: 'Check its ball detent', o_ring: 'Check its O-ring', friction: 'Check what holds it', locknut: 'Check its locknut', nothing: 'Nothing holds it',
+  ball: phrase('Check its ball detent'), o_ring: phrase('Check its O-ring'), friction: phrase('Check what holds it'), locknut: phrase('Check its locknut'), nothing: phrase('Nothing holds it'),
 }
 
 /** Pressures leak, tubes slip, and what is built in was changed by somebody. */
 function whatToDo({ counts, control, heldBy, condition }: Adjuster): string {
-  if (counts.dimension === 'pressure') return 'It leaked, or was read warmer or colder: check the valve, and read it cold.'
-  if (['oil_level', 'spring_rate'].includes(control.name)) return 'Someone changed it: find out who, and why.'
-  if (control.mustBeEven) return 'It slipped in the clamps or someone moved it: check the pinch bolts’ torque.'
-  const worn = condition === 'worn' ? ', noted as worn' : ''
-  return `It crept or someone turned it. ${hold[heldBy ?? ''] ?? 'Check its detent or O-ring'}${worn}.`
+  if (counts.dimension === 'pressure') return say('It leaked, or was read warmer or colder: check the valve, and read it cold.')
+  if (['oil_level', 'spring_rate'].includes(control.name)) return say('Someone changed it: find out who, and why.')
+  if (control.mustBeEven) return say('It slipped in the clamps or someone moved it: check the pinch bolts’ torque.')
+  const check = say(hold[heldBy ?? ''] ?? phrase('Check its detent or O-ring'))
+  return condition === 'worn' ? say`It crept or someone turned it. ${check}, noted as worn.` : say`It crept or someone turned it. ${check}.`
 }

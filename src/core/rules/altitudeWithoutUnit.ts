@@ -1,6 +1,7 @@
 import { writeInstead } from '../notebook/edits/writeInstead'
 import { factIn } from '../notebook/machine'
 import { scalarAt } from '../notebook/tree'
+import { say } from '../words/say'
 import type { EntryRule } from './rule'
 
 /** A bare number that is meant in mm would be ten metres and more. */
@@ -18,6 +19,6 @@ export const altitudeWithoutUnit: EntryRule = {
     const mm = factIn(entry.node, ['conditions', 'altitude'], 'length')?.base ?? 0
     if (!node || mm === 0 || Math.abs(mm) >= metresInMm || !bareNumber.test(node.text.trim())) return []
     const meant = `${node.text.trim()} m`
-    return [{ message: `an altitude of ${node.text} counts in mm: write its unit, such as ${meant}`, range: node.range, row: 'conditions.altitude', fixes: writeInstead(notebook.text, node, meant) }]
+    return [{ message: say`an altitude of ${node.text} counts in mm: write its unit, such as ${meant}`, range: node.range, row: 'conditions.altitude', fixes: writeInstead(notebook.text, node, meant) }]
   },
 }

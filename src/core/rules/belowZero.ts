@@ -1,6 +1,7 @@
 import type { Adjuster } from '../adjusters/adjuster'
 import { fields, measured } from '../notebook/fields'
 import type { Entry } from '../notebook/notebook'
+import { say } from '../words/say'
 import type { EntryRule, Report } from './rule'
 import { sayMeasured } from './sagEnds'
 import { writtenPositions } from './writtenSettings'
@@ -16,8 +17,10 @@ export const belowZero: EntryRule = {
 function positions(entry: Entry): Report[] {
   return writtenPositions(entry).flatMap(({ setting: { adjuster, node }, position, row }) => {
     if (position.amount >= 0 || eitherSide(adjuster)) return []
-    const from = adjuster.end === undefined ? '' : `: it is counted up from fully ${adjuster.end}`
-    return [{ message: `${adjuster.label} cannot stand at ${node.text}, below zero${from}`, range: node.range, row }]
+    const { label, end } = adjuster
+    const message = end === undefined ? say`${label} cannot stand at ${node.text}, below zero`
+      : end === 'open' ? say`${label} cannot stand at ${node.text}, below zero: it is counted up from fully open` : say`${label} cannot stand at ${node.text}, below zero: it is counted up from fully closed`
+    return [{ message, range: node.range, row }]
   })
 }
 
@@ -30,6 +33,6 @@ function measurements(entry: Entry): Report[] {
   return fields.flatMap(({ key, dimension, label }) => {
     // Land lies below the sea in places.
     const value = (dimension === 'length' && key !== 'conditions.altitude') || dimension === 'pressure' ? measured(entry, key) : undefined
-    return value && value.base < 0 ? [{ message: `${label}: ${sayMeasured(value)} is below zero`, range: value.range, row: key }] : []
+    return value && value.base < 0 ? [{ message: say`${say(label)}: ${sayMeasured(value)} is below zero`, range: value.range, row: key }] : []
   })
 }

@@ -1,5 +1,6 @@
 import { ownCount } from '../adjusters/convert'
 import { printNumber } from '../notation/amount'
+import { say } from '../words/say'
 import type { EntryRule } from './rule'
 import { writtenPositions } from './writtenSettings'
 
@@ -16,8 +17,8 @@ export const beyondRange: EntryRule = {
       if (count <= adjuster.range + tolerance && count >= -tolerance) return []
       const range = `${printNumber(adjuster.range)} ${adjuster.counts.symbol}`
       return [adjuster.rangeIs === 'measured'
-        ? { message: `${adjuster.label}: ${node.text} is more than its measured range of ${range}; count it again`, range: node.range, row }
-        : { message: `${adjuster.label}: ${node.text} is more than the book’s range of ${range}; count the range once and note it with \`range_is: measured\``, range: node.range, row, severity: 'warning' as const }]
+        ? { message: say`${adjuster.label}: ${node.text} is more than its measured range of ${range}; count it again`, range: node.range, row }
+        : { message: say`${adjuster.label}: ${node.text} is more than the book’s range of ${range}; count the range once and note it with \`range_is: measured\``, range: node.range, row, severity: 'warning' as const }]
     }),
 }
 

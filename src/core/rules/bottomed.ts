@@ -2,6 +2,7 @@ import { found } from '../compute/working/result'
 import { travelUsedOf } from '../derived/travelUsedOf'
 import { printNumber } from '../notation/amount'
 import { measured } from '../notebook/fields'
+import { say } from '../words/say'
 import type { EntryRule } from './rule'
 import { ends, endWord } from './sagEnds'
 
@@ -15,7 +16,7 @@ export const bottomed: EntryRule = {
     const at = measured(entry, `ride.${end}_travel_used`)
     if (used?.verdict !== 'bottomed' || !at) return []
     const left = used.reserveMm.value
-    const how = left < 0 ? `${printNumber(-left, 1)} mm more than there is: the tie slipped, the stop gave, or the travel is noted wrong` : `${printNumber(left, 1)} mm left`
-    return [{ message: `${endWord(end)}: the travel was used up (${how}); ${used.suggests[0]}`, range: at.range, row: at.key }]
+    const how = left < 0 ? say`${printNumber(-left, 1)} mm more than there is: the tie slipped, the stop gave, or the travel is noted wrong` : say`${printNumber(left, 1)} mm left`
+    return [{ message: say`${endWord(end)}: the travel was used up (${how}); ${say(used.suggests[0]!)}`, range: at.range, row: at.key }]
   }),
 }

@@ -1,4 +1,5 @@
 import type { Entry } from '../notebook/notebook'
+import { say } from '../words/say'
 import type { NotebookRule, Report } from './rule'
 import { isDay } from './unreadableDate'
 
@@ -14,10 +15,10 @@ function check(entry: Entry, entries: readonly Entry[]): Report[] {
   const { date } = entry
   if (!date || !isDay(date.value)) return []
   const from = datedAncestor(entry)
-  if (from && isBefore(date.value, from.date.value)) return [{ message: `${date.value} is before ${from.date.value}, the date of ‘${from.key}’, which this comes from: correct one of them`, range: date.range }]
+  if (from && isBefore(date.value, from.date.value)) return [{ message: say`${date.value} is before ${from.date.value}, the date of ‘${from.key}’, which this comes from: correct one of them`, range: date.range }]
   const above = datedAbove(entry, entries)
   return above && isBefore(date.value, above.date.value)
-    ? [{ message: `${date.value} is before ${above.date.value}, the date of ‘${above.key}’ above it: entries run oldest first`, range: date.range }]
+    ? [{ message: say`${date.value} is before ${above.date.value}, the date of ‘${above.key}’ above it: entries run oldest first`, range: date.range }]
     : []
 }
 

@@ -1,3 +1,4 @@
+import { say } from '../words/say'
 import type { NotebookRule } from './rule'
 import { writeInstead } from '../notebook/edits/writeInstead'
 
@@ -21,7 +22,7 @@ export const duplicateEntry: NotebookRule = {
       const free = freeId(given.get(id.value) ?? id.value, ids)
       given.set(id.value, free)
       ids.add(free)
-      return [{ message: `‘${id.value}’ is the id of an entry above already: give this one its own`, range: id.range, entry, fixes: writeInstead(text, id.node, free) }]
+      return [{ message: say`‘${id.value}’ is the id of an entry above already: give this one its own`, range: id.range, entry, fixes: writeInstead(text, id.node, free) }]
     })
   },
 }

@@ -2,6 +2,7 @@ import type { Fix } from '../finding'
 import { offer } from '../notebook/edits/offer'
 import { asProse, setPath } from '../notebook/edits/setPath'
 import type { Entry, Notebook } from '../notebook/notebook'
+import { say } from '../words/say'
 import { freeId } from './duplicateEntry'
 import type { NotebookRule } from './rule'
 
@@ -12,11 +13,11 @@ export const entryWithoutId: NotebookRule = {
   why: 'Only an entry with a name can be gone back to, compared or come from.',
   checkNotebook: (notebook) => {
     const taken = new Set(notebook.entries.flatMap((each) => (each.id ? [each.id.value] : [])))
-    return notebook.entries.filter(({ id }) => !id).map((entry) => ({ message: 'this entry has no `id`: give it a short name', range: entry.range, entry, fixes: nameFix(entry, notebook, taken) }))
+    return notebook.entries.filter(({ id }) => !id).map((entry) => ({ message: say('this entry has no `id`: give it a short name'), range: entry.range, entry, fixes: nameFix(entry, notebook, taken) }))
   },
 }
 
 function nameFix(entry: Entry, notebook: Notebook, taken: ReadonlySet<string>): Fix[] {
   const id = freeId(`entry-${entry.index}`, taken)
-  return offer(`Name it ‘${id}’`, () => setPath(notebook.text, entry.node, ['id'], id, asProse))
+  return offer(say`Name it ‘${id}’`, () => setPath(notebook.text, entry.node, ['id'], id, asProse))
 }

@@ -1,3 +1,4 @@
+import { say } from '../words/say'
 import { unevenPairs, unevenReport } from './legPairs'
 import type { EntryRule } from './rule'
 
@@ -8,5 +9,5 @@ export const forkHeightUneven: EntryRule = {
   why: 'Tubes at different heights twist the front end and bind the axle. Stop, and measure both again before riding.',
   checkEntry: (entry, notebook) =>
     unevenPairs(entry, notebook, (adjuster) => adjuster.control.mustBeEven === true).map((pair) =>
-      unevenReport(entry, notebook, pair, `Stop: ${pair.adjuster.label} is ${pair.left.node.text} left and ${pair.right.node.text} right. Measure both again and set them alike before riding.`)),
+      unevenReport(entry, notebook, pair, say`Stop: ${pair.adjuster.label} is ${pair.left.node.text} left and ${pair.right.node.text} right. Measure both again and set them alike before riding.`)),
 }

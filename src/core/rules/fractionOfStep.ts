@@ -1,5 +1,8 @@
+import { amountWords } from '../adjusters/changeWords'
+import { unitWords } from '../adjusters/unitWords'
 import { convertAmount } from '../adjusters/convert'
 import { printPosition } from '../notation/position'
+import { phrase, say } from '../words/say'
 import type { EntryRule } from './rule'
 import { writeInstead } from '../notebook/edits/writeInstead'
 import { writtenPositions, type Written } from './writtenSettings'
@@ -14,16 +17,16 @@ export const fractionOfStep: EntryRule = {
       const { setting: { adjuster, node }, row } = written
       const steps = stepsOf(written)
       if (adjuster.step === undefined || steps === undefined || Math.abs(steps - Math.round(steps)) < 1e-6) return []
-      const between = adjuster.step === 1 ? `two ${names[adjuster.counts.dimension] ?? adjuster.counts.symbol}` : `two places it holds, every ${adjuster.step} ${adjuster.counts.symbol}`
+      const between = adjuster.step === 1 ? say`two ${names[adjuster.counts.dimension] ? say(names[adjuster.counts.dimension]!) : unitWords(adjuster.counts)}` : say`two places it holds, every ${amountWords(adjuster.counts, adjuster.step)}`
       const fixes = [Math.floor(steps), Math.ceil(steps)].flatMap((whole) => {
         const text = printPosition({ ...written.position, amount: whole * adjuster.step!, ...(written.position.unit ? { unit: adjuster.counts } : {}) })
         return writeInstead(notebook.text, node, text)
       })
-      return [{ message: `${adjuster.label}: ${node.text} lies between ${between}; feel for the click and count again`, range: node.range, row, fixes }]
+      return [{ message: say`${adjuster.label}: ${node.text} lies between ${between}; feel for the click and count again`, range: node.range, row, fixes }]
     }),
 }
 
-const names: Partial<Record<string, string>> = { dial: 'numbers', mark: 'rings' }
+const names: Partial<Record<string, string>> = { dial: phrase('numbers'), mark: phrase('rings') }
 
 /** How many steps from the end it was counted from; unknown for a count of another kind, which has a rule of its own. */
 function stepsOf({ setting: { adjuster }, position }: Written): number | undefined {

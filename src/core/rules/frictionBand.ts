@@ -2,6 +2,7 @@ import { frictionZone, judgeFriction } from '../compute/sag/friction'
 import { found } from '../compute/working/result'
 import { frictionOf, sagLengthsOf, useOf } from '../derived/sagOf'
 import { printNumber } from '../notation/amount'
+import { say } from '../words/say'
 import type { EntryRule } from './rule'
 
 export const frictionBand: EntryRule = {
@@ -15,7 +16,7 @@ export const frictionBand: EntryRule = {
     const band = found(frictionOf(notebook, entry, 'front'))
     const of = (['rider', 'bike'] as const).map((load) => sagLengthsOf(entry, 'front', load)).find(({ lifted, pushed }) => lifted && pushed)
     if (!zone || !band || !of?.pushed || judgeFriction(band.value, zone) !== 'high') return []
-    const usual = `${zone.lowMm} to ${zone.highMm} mm is usual (${zone.source})`
-    return [{ message: `Front: a friction band of ${printNumber(band.value, 1)} mm, where ${usual}; free the axle clamp and bounce it straight, then look at seals, bushes and tubes`, range: of.pushed.range, row: of.pushed.key }]
+    const usual = say`${zone.lowMm} to ${zone.highMm} mm is usual (${say(zone.source)})`
+    return [{ message: say`Front: a friction band of ${printNumber(band.value, 1)} mm, where ${usual}; free the axle clamp and bounce it straight, then look at seals, bushes and tubes`, range: of.pushed.range, row: of.pushed.key }]
   },
 }

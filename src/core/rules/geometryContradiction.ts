@@ -2,6 +2,7 @@ import { found } from '../compute/working/result'
 import { solvedSteeringOf } from '../derived/geometryOf'
 import { printNumber } from '../notation/amount'
 import { factAt } from '../notebook/machine'
+import { say } from '../words/say'
 import type { NotebookRule } from './rule'
 
 export const geometryContradiction: NotebookRule = {
@@ -14,6 +15,6 @@ export const geometryContradiction: NotebookRule = {
     const trail = factAt(notebook, ['machine', 'geometry', 'trail'], 'length')
     if (!contradiction || !trail) return []
     const computed = `${printNumber(contradiction.computed, 1)} mm`
-    return [{ message: `a trail of ${printNumber(contradiction.written, 1)} mm is written, but rake, offset and tyre radius make ${computed}; look at all four again`, range: trail.range }]
+    return [{ message: say`a trail of ${printNumber(contradiction.written, 1)} mm is written, but rake, offset and tyre radius make ${computed}; look at all four again`, range: trail.range }]
   },
 }

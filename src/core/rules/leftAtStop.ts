@@ -1,4 +1,5 @@
 import { ownCount } from '../adjusters/convert'
+import { say } from '../words/say'
 import type { EntryRule, Report } from './rule'
 import { isSame } from './standings'
 import { writtenPositions, type Written } from './writtenSettings'
@@ -15,9 +16,16 @@ function report(written: Written, asFound: boolean): Report[] {
   const stop = stopOf(written)
   if (stop === undefined) return []
   const { setting: { adjuster, node }, row } = written
-  const so = `${adjuster.label} ${asFound ? 'was found' : 'is left'} fully ${stop}`
-  const what = stop === 'closed' ? 'that is where counting begins, not a setting; open it before riding' : 'it hardly damps there; if that feels right, look at the spring and the valving'
-  return [{ message: `${so}: ${what}`, range: node.range, row, severity: stop === 'closed' && !asFound ? 'warning' : 'info' }]
+  return [{ message: messageOf(adjuster.label, stop, asFound), range: node.range, row, severity: stop === 'closed' && !asFound ? 'warning' : 'info' }]
+}
+
+function messageOf(label: string, stop: 'closed' | 'open', asFound: boolean): string {
+  if (stop === 'closed') {
+    const what = say('that is where counting begins, not a setting; open it before riding')
+    return asFound ? say`${label} was found fully closed: ${what}` : say`${label} is left fully closed: ${what}`
+  }
+  const what = say('it hardly damps there; if that feels right, look at the spring and the valving')
+  return asFound ? say`${label} was found fully open: ${what}` : say`${label} is left fully open: ${what}`
 }
 
 function stopOf({ setting: { adjuster }, position }: Written): 'closed' | 'open' | undefined {

@@ -3,6 +3,7 @@ import { setSetting } from '../notebook/edits/setSetting'
 import { offer } from '../notebook/edits/offer'
 import { settingRow, type Entry, type Notebook, type Setting } from '../notebook/notebook'
 import type { Fix } from '../finding'
+import { say } from '../words/say'
 import type { Report } from './rule'
 import { countOf, isSame } from './standings'
 
@@ -27,5 +28,5 @@ export function unevenReport(entry: Entry, notebook: Notebook, pair: ReturnType<
 
 function matchFix(entry: Entry, notebook: Notebook, pair: ReturnType<typeof unevenPairs>[number], leg: Leg): Fix[] {
   const other = leg === 'left' ? pair.right : pair.left
-  return offer(`Write ‘${other.node.text}’ for the ${leg} leg, like the other`, () => setSetting(notebook.text, entry, pair.adjuster.id, leg, other.node.text))
+  return offer(leg === 'left' ? say`Write ‘${other.node.text}’ for the left leg, like the other` : say`Write ‘${other.node.text}’ for the right leg, like the other`, () => setSetting(notebook.text, entry, pair.adjuster.id, leg, other.node.text))
 }

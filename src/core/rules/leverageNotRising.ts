@@ -2,6 +2,7 @@ import { readLeverage } from '../compute/leverage/leverage'
 import { isMissing } from '../compute/working/result'
 import { leverageOf } from '../derived/springsFitted'
 import { nodeAt } from '../notebook/tree'
+import { say } from '../words/say'
 import type { NotebookRule } from './rule'
 
 export const leverageNotRising: NotebookRule = {
@@ -16,6 +17,6 @@ export const leverageNotRising: NotebookRule = {
     if (!facts.table.flat().every(Number.isFinite) || !isMissing(readLeverage(facts))) return []
     const { table } = facts
     const row = table.findIndex(([wheel, shock], at) => at > 0 && (wheel <= table[at - 1]![0] || shock <= table[at - 1]![1]))
-    return row < 0 ? [] : [{ message: `leverage: [${table[row]!.join(', ')}] does not rise from [${table[row - 1]!.join(', ')}]; wheel travel first, then shock travel, from fully extended`, range: list.items[row]!.range }]
+    return row < 0 ? [] : [{ message: say`leverage: [${table[row]!.join(', ')}] does not rise from [${table[row - 1]!.join(', ')}]; wheel travel first, then shock travel, from fully extended`, range: list.items[row]!.range }]
   },
 }

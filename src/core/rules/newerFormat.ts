@@ -1,4 +1,5 @@
 import { currentFormat } from '../notebook/readNotebook'
+import { say } from '../words/say'
 import type { NotebookRule } from './rule'
 
 export const newerFormat: NotebookRule = {
@@ -7,5 +8,5 @@ export const newerFormat: NotebookRule = {
   says: 'The notebook is written in a newer format than this program knows.',
   why: 'Editing what is only half understood could lose something. It is shown, and not edited.',
   checkNotebook: ({ newer, format }) =>
-    newer && format ? [{ message: `format ${format.value} is newer than ${currentFormat}, the newest this version edits; update Detent to edit it`, range: format.range }] : [],
+    newer && format ? [{ message: say`format ${format.value} is newer than ${currentFormat}, the newest this version edits; update Detent to edit it`, range: format.range }] : [],
 }

@@ -1,3 +1,4 @@
+import { say } from '../words/say'
 import type { EntryRule } from './rule'
 import { changedAdjusters } from './standings'
 
@@ -10,6 +11,6 @@ export const noReason: EntryRule = {
     if (entry.asFound || entry.reason?.value.trim()) return []
     const changed = changedAdjusters(entry)
     if (changed.length === 0) return []
-    return [{ message: `say why this was changed, as \`reason\`: ${changed.map(({ label }) => label).join('; ')}`, range: entry.range, row: 'reason' }]
+    return [{ message: say`say why this was changed, as \`reason\`: ${changed.map(({ label }) => label).join('; ')}`, range: entry.range, row: 'reason' }]
   },
 }

@@ -3,6 +3,7 @@ import { found, isMissing } from '../compute/working/result'
 import { forkAirOf } from '../derived/airOf'
 import { factAt } from '../notebook/machine'
 import { settingRow } from '../notebook/notebook'
+import { say } from '../words/say'
 import type { NotebookRule, Report } from './rule'
 
 export const noRoomForAir: NotebookRule = {
@@ -21,7 +22,7 @@ export const noRoomForAir: NotebookRule = {
       const range = set?.[1].setting.node.range ?? written?.range
       if (range && !reports.has(range.start)) {
         const place = set ? { entry: set[1].setIn, row: settingRow(set[0]) } : {}
-        reports.set(range.start, { message: 'at this oil level oil and spring fill the fork before its travel ends; measure from the top of the tube, fork fully compressed, spring out', range, ...place })
+        reports.set(range.start, { message: say('at this oil level oil and spring fill the fork before its travel ends; measure from the top of the tube, fork fully compressed, spring out'), range, ...place })
       }
     }
     return [...reports.values()]

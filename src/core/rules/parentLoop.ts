@@ -2,6 +2,7 @@ import type { Fix } from '../finding'
 import { offer } from '../notebook/edits/offer'
 import { removePath } from '../notebook/edits/setPath'
 import type { Entry } from '../notebook/notebook'
+import { say } from '../words/say'
 import type { NotebookRule } from './rule'
 
 export const parentLoop: NotebookRule = {
@@ -15,12 +16,14 @@ export const parentLoop: NotebookRule = {
     return entries.flatMap((entry) => {
       const { from, parent, id } = entry
       if (!from || parent || !ids.has(from.value)) return []
-      const message = from.value === id?.value ? `‘${id.value}’ cannot come from itself` : `‘${from.value}’ leads back to ${id ? `‘${id.value}’` : 'this entry'}`
-      return [{ message: `${message}: name the entry it really started from`, range: from.range, entry, fixes: takeOut(entry, text) }]
+      const itself = from.value === id?.value
+      const message = itself ? say`‘${from.value}’ cannot come from itself: name the entry it really started from`
+        : id ? say`‘${from.value}’ leads back to ‘${id.value}’: name the entry it really started from` : say`‘${from.value}’ leads back to this entry: name the entry it really started from`
+      return [{ message, range: from.range, entry, fixes: takeOut(entry, text) }]
     })
   },
 }
 
 function takeOut(entry: Entry, text: string): Fix[] {
-  return offer(entry.index === 0 ? 'Take `from` out: the history begins here' : 'Take `from` out: it then comes from the entry before', () => removePath(text, entry.node, ['from']))
+  return offer(entry.index === 0 ? say('Take `from` out: the history begins here') : say('Take `from` out: it then comes from the entry before'), () => removePath(text, entry.node, ['from']))
 }

@@ -3,6 +3,7 @@ import { axleMassOf } from '../derived/loadsOf'
 import { printNumber } from '../notation/amount'
 import { factAt, factIn, type Fact } from '../notebook/machine'
 import type { Entry, Notebook } from '../notebook/notebook'
+import { say } from '../words/say'
 import type { NotebookRule, Report } from './rule'
 import { ends, endWord } from './sagEnds'
 
@@ -19,7 +20,7 @@ export const riderAddsNothing: NotebookRule = {
 
 function inMachine(notebook: Notebook, end: End): Report[] {
   const [aboard, alone] = (['rider', 'bike'] as const).map((load) => factAt(notebook, ['machine', 'axle_loads', load, end], 'mass'))
-  return aboard && alone && aboard.base <= alone.base ? [{ message: say(end, aboard.base, alone.base), range: aboard.range }] : []
+  return aboard && alone && aboard.base <= alone.base ? [{ message: messageOf(end, aboard.base, alone.base), range: aboard.range }] : []
 }
 
 /** Where an entry has one of the weighings, against what it has or the machine has of the other. */
@@ -27,8 +28,8 @@ function inEntry(notebook: Notebook, entry: Entry, end: End): Report[] {
   const written = (load: string): Fact | undefined => factIn(entry.node, ['axle_loads', load, end], 'mass')
   const at = written('rider') ?? written('bike')
   const [aboard, alone] = [axleMassOf(notebook, entry, 'rider', end), axleMassOf(notebook, entry, 'bike', end)]
-  return at && aboard !== undefined && alone !== undefined && aboard <= alone ? [{ message: say(end, aboard, alone), range: at.range, entry }] : []
+  return at && aboard !== undefined && alone !== undefined && aboard <= alone ? [{ message: messageOf(end, aboard, alone), range: at.range, entry }] : []
 }
 
-const say = (end: End, aboard: number, alone: number) =>
-  `${endWord(end)}: ${printNumber(aboard, 1)} kg with the rider aboard is not more than ${printNumber(alone, 1)} kg without; weigh again, or see whether the two stand in each other’s place`
+const messageOf = (end: End, aboard: number, alone: number) =>
+  say`${endWord(end)}: ${printNumber(aboard, 1)} kg with the rider aboard is not more than ${printNumber(alone, 1)} kg without; weigh again, or see whether the two stand in each other’s place`

@@ -1,6 +1,7 @@
 import { found } from '../compute/working/result'
 import { printNumber } from '../notation/amount'
 import { sagLengthsOf, sagOf } from '../derived/sagOf'
+import { say } from '../words/say'
 import type { EntryRule } from './rule'
 import { endWord, measuredEnds } from './sagEnds'
 
@@ -16,6 +17,6 @@ export const riderSagBelowStatic: EntryRule = {
       const { lifted, pushed } = sagLengthsOf(entry, end, 'rider')
       const at = lifted ?? pushed
       if (rider === undefined || alone === undefined || !at || rider >= alone) return []
-      return [{ message: `${endWord(end)}: ${printNumber(rider, 1)} mm of sag with the rider is less than ${printNumber(alone, 1)} mm alone; measure again, or see whether the two stand in each other’s place`, range: at.range, row: at.key }]
+      return [{ message: say`${endWord(end)}: ${printNumber(rider, 1)} mm of sag with the rider is less than ${printNumber(alone, 1)} mm alone; measure again, or see whether the two stand in each other’s place`, range: at.range, row: at.key }]
     }),
 }

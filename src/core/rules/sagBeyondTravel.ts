@@ -1,6 +1,7 @@
 import { found } from '../compute/working/result'
 import { sagLengthsOf, sagOf, travelOf } from '../derived/sagOf'
 import { printNumber } from '../notation/amount'
+import { say } from '../words/say'
 import type { EntryRule } from './rule'
 import { endWord, loads, measuredEnds } from './sagEnds'
 
@@ -17,7 +18,7 @@ export const sagBeyondTravel: EntryRule = {
         const { lifted, pushed } = sagLengthsOf(entry, end, load)
         const at = lifted ?? pushed
         if (travel === undefined || value === undefined || value <= travel || !at) return []
-        return [{ message: `${endWord(end)}: a sag of ${printNumber(value, 1)} mm is more than its travel of ${printNumber(travel, 1)} mm; measure again, or correct the travel`, range: at.range, row: at.key }]
+        return [{ message: say`${endWord(end)}: a sag of ${printNumber(value, 1)} mm is more than its travel of ${printNumber(travel, 1)} mm; measure again, or correct the travel`, range: at.range, row: at.key }]
       })
     }),
 }

@@ -3,10 +3,11 @@ import { printNumber } from '../notation/amount'
 import type { Measured } from '../notebook/fields'
 import type { Entry } from '../notebook/notebook'
 import { nodeAt } from '../notebook/tree'
+import { phrase, say } from '../words/say'
 
 export const ends: readonly End[] = ['front', 'rear']
 export const loads: readonly LoadCase[] = ['bike', 'rider']
-export const loadWords: Record<LoadCase, string> = { bike: 'static sag (bike alone)', rider: 'rider sag (rider aboard)' }
+export const loadWords: Record<LoadCase, string> = { bike: phrase('static sag (bike alone)'), rider: phrase('rider sag (rider aboard)') }
 
 /** The ends an entry has sag lengths of; most entries have none. */
 export function measuredEnds(entry: Entry): readonly End[] {
@@ -15,7 +16,7 @@ export function measuredEnds(entry: Entry): readonly End[] {
 
 /** 'Front' or 'Rear' at the head of a message. */
 export function endWord(end: End): string {
-  return end === 'front' ? 'Front' : 'Rear'
+  return end === 'front' ? say('Front') : say('Rear')
 }
 
 /** A measured value as it was written, with its unit. @example '22.6 inch' */

@@ -1,6 +1,7 @@
 import { sagLengthsOf } from '../derived/sagOf'
 import { offer } from '../notebook/edits/offer'
 import { swapScalars } from '../notebook/edits/swapScalars'
+import { say } from '../words/say'
 import type { EntryRule } from './rule'
 import { endWord, loads, measuredEnds, sayMeasured } from './sagEnds'
 
@@ -14,8 +15,8 @@ export const sagLengthsSwapped: EntryRule = {
       const { lifted, pushed } = sagLengthsOf(entry, end, load)
       if (!lifted || !pushed || pushed.base <= lifted.base) return []
       return [{
-        message: `${endWord(end)}: ${sayMeasured(pushed)} after pushing is longer than ${sayMeasured(lifted)} after lifting; the longer one belongs to lifting`,
-        range: pushed.range, row: pushed.key, fixes: offer('Swap the two lengths', () => swapScalars(text, lifted.node, pushed.node)),
+        message: say`${endWord(end)}: ${sayMeasured(pushed)} after pushing is longer than ${sayMeasured(lifted)} after lifting; the longer one belongs to lifting`,
+        range: pushed.range, row: pushed.key, fixes: offer(say('Swap the two lengths'), () => swapScalars(text, lifted.node, pushed.node)),
       }]
     })),
 }

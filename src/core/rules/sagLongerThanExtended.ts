@@ -5,6 +5,7 @@ import { offer } from '../notebook/edits/offer'
 import { swapScalars } from '../notebook/edits/swapScalars'
 import type { Measured } from '../notebook/fields'
 import type { Entry } from '../notebook/notebook'
+import { say } from '../words/say'
 import type { EntryRule } from './rule'
 import { endWord, loads, measuredEnds, sayMeasured } from './sagEnds'
 
@@ -18,7 +19,7 @@ export const sagLongerThanExtended: EntryRule = {
       const { extended, loaded } = lengths(entry, end)
       if (!extended) return []
       return loaded.filter((length) => length.base > extended.base).map((length) => ({
-        message: `${endWord(end)}: ${sayMeasured(length)} loaded is longer than ${sayMeasured(extended)} extended; measure again, wheel off the ground for the extended one`,
+        message: say`${endWord(end)}: ${sayMeasured(length)} loaded is longer than ${sayMeasured(extended)} extended; measure again, wheel off the ground for the extended one`,
         range: length.range, row: length.key, fixes: swapFix(extended, length, loaded, text),
       }))
     }),
@@ -33,5 +34,5 @@ function lengths(entry: Entry, end: End): { extended?: Measured; loaded: Measure
 /** Only where the two being swapped would explain every length. */
 function swapFix(extended: Measured, length: Measured, loaded: readonly Measured[], text: string): Fix[] {
   if (loaded.some((each) => each.base > length.base)) return []
-  return offer('Swap it with the extended length', () => swapScalars(text, extended.node, length.node))
+  return offer(say('Swap it with the extended length'), () => swapScalars(text, extended.node, length.node))
 }

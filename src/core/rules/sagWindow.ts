@@ -3,18 +3,19 @@ import { judgeSag } from '../compute/sag/judgeSag'
 import { found } from '../compute/working/result'
 import { sagLengthsOf, sagOf, sagTargetOf, travelOf } from '../derived/sagOf'
 import { printNumber } from '../notation/amount'
+import { phrase, say } from '../words/say'
 import type { EntryRule, Report } from './rule'
 import { endWord, loadWords, measuredEnds } from './sagEnds'
 
 /** A place to start, as the trade teaches it; preload moves sag and leaves the rate as it is. */
 const advice = {
   bike: {
-    below: 'Set the rider’s sag first; too little of this one then means a spring too soft.',
-    above: 'Set the rider’s sag first; too much of this one then means a spring too stiff.',
+    below: phrase('Set the rider’s sag first; too little of this one then means a spring too soft.'),
+    above: phrase('Set the rider’s sag first; too much of this one then means a spring too stiff.'),
   },
   rider: {
-    below: 'Take preload or air off to let it sit lower.',
-    above: 'Add preload or air to bring it up.',
+    below: phrase('Take preload or air off to let it sit lower.'),
+    above: phrase('Add preload or air to bring it up.'),
   },
 } as const
 
@@ -34,8 +35,10 @@ function windowRule(code: string, load: LoadCase, why: string): EntryRule {
         if (!value || !target || !at || value.value < 0 || (travel !== undefined && value.value > travel)) return []
         const { where, byMm } = judgeSag(value, target)
         if (where === 'within') return []
-        const window = `${printNumber(target.lowMm, 1)} to ${printNumber(target.highMm, 1)} mm (${target.source})`
-        const message = `${endWord(end)} ${loadWords[load]}: ${printNumber(value.value, 1)} mm is ${printNumber(byMm, 1)} mm ${where} the window of ${window}. ${advice[load][where]}`
+        const window = say`${printNumber(target.lowMm, 1)} to ${printNumber(target.highMm, 1)} mm (${say(target.source)})`
+        const [what, mm, by] = [`${endWord(end)} ${say(loadWords[load])}`, printNumber(value.value, 1), printNumber(byMm, 1)]
+        const so = where === 'below' ? say`${what}: ${mm} mm is ${by} mm below the window of ${window}.` : say`${what}: ${mm} mm is ${by} mm above the window of ${window}.`
+        const message = `${so} ${say(advice[load][where])}`
         return [{ message, range: at.range, row: at.key }]
       }),
   }

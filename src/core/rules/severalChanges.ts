@@ -1,4 +1,5 @@
 import { pairOf } from '../notebook/tree'
+import { say } from '../words/say'
 import type { EntryRule } from './rule'
 import { changedAdjusters } from './standings'
 
@@ -13,6 +14,6 @@ export const severalChanges: EntryRule = {
     if (changed.length < 2) return []
     const names = changed.map(({ label }) => label).join('; ')
     const range = pairOf(entry.node, 'settings')?.key.range ?? entry.range
-    return [{ message: `${changed.length} things changed at once, so nobody can tell which did what: ${names}`, range }]
+    return [{ message: say`${changed.length} things changed at once, so nobody can tell which did what: ${names}`, range }]
   },
 }

@@ -1,5 +1,6 @@
 import { isMissing } from '../compute/working/result'
 import { bounceHeightsOf, dampingRatioOf } from '../derived/bounceOf'
+import { say } from '../words/say'
 import type { EntryRule } from './rule'
 import { ends, endWord } from './sagEnds'
 
@@ -13,7 +14,7 @@ export const swingsGrow: EntryRule = {
     const ratio = dampingRatioOf(notebook, entry, end)
     if (heights.length < 2 || !isMissing(ratio)) return []
     const zero = heights.find(({ mm }) => mm === 0)
-    const message = zero ? `${endWord(end)}: a swing of zero is no swing; leave it out` : `${endWord(end)}: these swings do not die away; write them in order, from the place of rest`
+    const message = zero ? say`${endWord(end)}: a swing of zero is no swing; leave it out` : say`${endWord(end)}: these swings do not die away; write them in order, from the place of rest`
     return [{ message, row: `bounce.${end}`, range: zero?.at ?? { start: heights[0]!.at.start, end: heights.at(-1)!.at.end } }]
   }),
 }

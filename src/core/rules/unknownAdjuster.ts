@@ -5,6 +5,7 @@ import { writeInstead } from '../notebook/edits/writeInstead'
 import { guessAdjuster } from '../notebook/guessAdjuster'
 import { settingRow, type Entry, type Notebook } from '../notebook/notebook'
 import { nodeAt, pairOf, type TreeNode } from '../notebook/tree'
+import { say } from '../words/say'
 import { meantName } from './meantName'
 import type { EntryRule, Report } from './rule'
 
@@ -28,9 +29,9 @@ function report(strangers: Entry['strangers'], entry: Entry, notebook: Notebook)
   const free = [...adjusters.keys()].filter((name) => !written.has(name))
   return strangers.filter(({ name }) => !defined.has(name)).map(({ name, key }) => {
     const meant = meantName(name, free)
-    const hint = meant ? `did you mean ${meant}?` : 'define it under `adjusters` first'
+    const hint = meant ? say`did you mean ${meant}?` : say('define it under `adjusters` first')
     const fixes = [...(meant ? writeInstead(text, key, meant) : []), ...defineFix(notebook, name)]
-    return { message: `this machine has no adjuster ‘${name}’: ${hint}`, range: key.range, row: settingRow(name), fixes }
+    return { message: say`this machine has no adjuster ‘${name}’: ${hint}`, range: key.range, row: settingRow(name), fixes }
   })
 }
 
@@ -42,5 +43,5 @@ function namesIn(node: TreeNode | undefined): ReadonlySet<string> {
 function defineFix(notebook: Notebook, name: string): Fix[] {
   const { on, legs, control, counts } = guessAdjuster(notebook, name)
   if (!on || !legs || !control || !counts) return []
-  return offer(`Define ‘${name}’: ${control.words}, in ${counts.symbol}`, () => addAdjuster(notebook, { id: name, on, legs, controls: control.name, counts: counts.symbol }))
+  return offer(say`Define ‘${name}’: ${say(control.words)}, in ${counts.symbol}`, () => addAdjuster(notebook, { id: name, on, legs, controls: control.name, counts: counts.symbol }))
 }

@@ -1,6 +1,7 @@
 import type { Fix } from '../finding'
 import { keysOf, rootSchemas, schemasBelow, type SchemaNode } from '../notebook/schemaKeys'
 import type { MapNode, Pair, TreeNode } from '../notebook/tree'
+import { say } from '../words/say'
 import { meantName } from './meantName'
 import type { EntryRule, Report } from './rule'
 import { writeInstead } from '../notebook/edits/writeInstead'
@@ -36,8 +37,8 @@ function walk(node: TreeNode, schemas: readonly SchemaNode[], text: string): Rep
 
 function unknown({ key }: Pair, free: readonly string[], text: string): Report {
   const meant = meantName(key.text, free)
-  const hint = meant ? `; did you mean ${meant}?` : ', so nothing is done with it'
-  return { message: `‘${key.text}’ is no key of the format here${hint}`, range: key.range, fixes: meant ? writeInstead(text, key, meant) : [] }
+  const hint = meant ? say`; did you mean ${meant}?` : say(', so nothing is done with it')
+  return { message: say`‘${key.text}’ is no key of the format here${hint}`, range: key.range, fixes: meant ? writeInstead(text, key, meant) : [] }
 }
 
 /** In `{felt: better, but lazy}` the comma makes a key of the rest of the sentence. */
@@ -46,7 +47,7 @@ function isRestOfSentence(map: MapNode, { key, value }: Pair): boolean {
 }
 
 function cutSentence(map: MapNode, pair: Pair, text: string): Report {
-  const message = `the comma before ‘${pair.key.text}’ cuts the sentence in two: put the whole of it in quotes`
+  const message = say`the comma before ‘${pair.key.text}’ cuts the sentence in two: put the whole of it in quotes`
   return { message, range: pair.key.range, fixes: quoteFix(map, pair, text) }
 }
 
@@ -62,5 +63,5 @@ function quoteFix({ pairs, ...map }: MapNode, pair: Pair, text: string): Fix[] {
   const range = { start: begun.range.start, end: pairs[last]!.key.range.end }
   const sentence = text.slice(range.start, range.end)
   // A comment in between would become part of the sentence.
-  return /[#\n]/.test(sentence) ? [] : [{ title: 'Put the sentence in quotes', changes: [{ ...range, text: JSON.stringify(sentence) }] }]
+  return /[#\n]/.test(sentence) ? [] : [{ title: say('Put the sentence in quotes'), changes: [{ ...range, text: JSON.stringify(sentence) }] }]
 }

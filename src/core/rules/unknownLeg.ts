@@ -2,6 +2,7 @@ import type { Adjuster } from '../adjusters/adjuster'
 import { settingRow, type Entry, type Stranger } from '../notebook/notebook'
 import { isBlank } from '../notebook/isBlank'
 import { nodeAt, pairOf, type MapNode } from '../notebook/tree'
+import { say } from '../words/say'
 import { meantName } from './meantName'
 import type { EntryRule, Report } from './rule'
 import { writeInstead } from '../notebook/edits/writeInstead'
@@ -40,10 +41,11 @@ function unwrittenLegs(entry: Entry, { id, legs }: Adjuster): readonly string[] 
 function report(text: string, { key }: Stranger, { id, label, legs }: Adjuster, free: readonly string[]): Report {
   const leg = key.text
   const meant = meantName(leg, free)
-  return { message: `${label} ${sayLegs(legs)}, not ‘${leg}’`, range: key.range, row: settingRow(id), fixes: meant ? writeInstead(text, key, meant) : [] }
+  return { message: messageOf(label, legs, leg), range: key.range, row: settingRow(id), fixes: meant ? writeInstead(text, key, meant) : [] }
 }
 
-function sayLegs(legs: readonly string[]): string {
-  if (legs.length === 0) return 'has no legs: write its position straight behind its name'
-  return legs.length === 1 ? `is in the ${legs[0]} leg only` : `has a ${legs.join(' and a ')} leg`
+function messageOf(label: string, legs: readonly string[], leg: string): string {
+  if (legs.length === 0) return say`${label} has no legs: write its position straight behind its name, not ‘${leg}’`
+  if (legs.length > 1) return say`${label} has a left and a right leg, not ‘${leg}’`
+  return legs[0] === 'left' ? say`${label} is in the left leg only, not ‘${leg}’` : say`${label} is in the right leg only, not ‘${leg}’`
 }

@@ -1,3 +1,4 @@
+import { say } from '../words/say'
 import { meantName } from './meantName'
 import type { NotebookRule } from './rule'
 import { writeInstead } from '../notebook/edits/writeInstead'
@@ -13,8 +14,8 @@ export const unknownParent: NotebookRule = {
       const { from, id } = entry
       if (!from || ids.has(from.value)) return []
       const meant = meantName(from.value, ids, id?.value)
-      const hint = meant ? `; did you mean ${meant}?` : ', so nothing is carried into this one'
-      return [{ message: `no entry is called ‘${from.value}’${hint}`, range: from.range, entry, fixes: meant ? writeInstead(text, from.node, meant) : [] }]
+      const hint = meant ? say`; did you mean ${meant}?` : say(', so nothing is carried into this one')
+      return [{ message: say`no entry is called ‘${from.value}’${hint}`, range: from.range, entry, fixes: meant ? writeInstead(text, from.node, meant) : [] }]
     })
   },
 }

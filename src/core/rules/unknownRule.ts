@@ -1,6 +1,7 @@
 import { toldByReading } from '../notebook/toldByReading'
 import type { Notebook } from '../notebook/notebook'
 import { pairOf, scalarAt, type ScalarNode } from '../notebook/tree'
+import { say } from '../words/say'
 import { meantName } from './meantName'
 import type { NotebookRule, Report } from './rule'
 import { writeInstead } from '../notebook/edits/writeInstead'
@@ -32,7 +33,7 @@ function named({ root, accepted }: Notebook): Named[] {
 
 function report(text: string, node: ScalarNode, codes: readonly string[]): Report {
   const { text: code, range } = node
-  if (toldByReading.some((each) => each.code === code)) return { message: `‘${code}’ cannot be silenced: mend what it is about`, range }
+  if (toldByReading.some((each) => each.code === code)) return { message: say`‘${code}’ cannot be silenced: mend what it is about`, range }
   const meant = meantName(code, codes)
-  return { message: `no finding is called ‘${code}’${meant ? `; did you mean ${meant}?` : ''}`, range, fixes: meant ? writeInstead(text, node, meant) : [] }
+  return { message: say`no finding is called ‘${code}’${meant ? say`; did you mean ${meant}?` : ''}`, range, fixes: meant ? writeInstead(text, node, meant) : [] }
 }

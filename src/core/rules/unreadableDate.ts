@@ -1,3 +1,4 @@
+import { say } from '../words/say'
 import type { EntryRule } from './rule'
 import { writeInstead } from '../notebook/edits/writeInstead'
 
@@ -12,7 +13,7 @@ export const unreadableDate: EntryRule = {
     if (!date || isDay(date.value)) return []
     const meant = likelyDay(date.value)
     const fixes = meant === undefined ? [] : writeInstead(text, date.node, meant)
-    return [{ message: `‘${date.value}’ is no day of the calendar as YYYY-MM-DD, such as 2026-04-18`, range: date.range, fixes }]
+    return [{ message: say`‘${date.value}’ is no day of the calendar as YYYY-MM-DD, such as 2026-04-18`, range: date.range, fixes }]
   },
 }
 

@@ -1,3 +1,4 @@
+import { say } from '../words/say'
 import type { EntryRule } from './rule'
 import { writeInstead } from '../notebook/edits/writeInstead'
 import { writtenSettings } from './writtenSettings'
@@ -12,6 +13,6 @@ export const unreadablePosition: EntryRule = {
       if (setting.reading.value) return []
       const { problem, suggestion } = setting.reading
       const fixes = suggestion === undefined ? [] : writeInstead(text, setting.node, suggestion)
-      return [{ message: `${setting.adjuster.label}: ‘${setting.node.text}’ is no position: ${problem}`, range: setting.node.range, row, fixes }]
+      return [{ message: say`${setting.adjuster.label}: ‘${setting.node.text}’ is no position: ${problem}`, range: setting.node.range, row, fixes }]
     }),
 }

@@ -5,6 +5,7 @@ import { readOnce } from '../notebook/readOnce'
 import { rootSchemas, schemasBelow, type SchemaNode } from '../notebook/schemaKeys'
 import { pairOf, type ScalarNode, type TreeNode } from '../notebook/tree'
 import type { Dimension } from '../notation/units'
+import { phrase, say } from '../words/say'
 import type { EntryRule, Report } from './rule'
 import { writeInstead } from '../notebook/edits/writeInstead'
 
@@ -28,7 +29,7 @@ function measurements(text: string, entry: Entry): Report[] {
   const byNode = new Map<ScalarNode, Field>(fields.flatMap((field) => fieldNodes(entry, field).map((node) => [node, field] as const)))
   return quantities(entry.node, entrySchemas, []).flatMap((found) => {
     const field = byNode.get(found.node)
-    return check(text, found, field?.label ?? `\`${found.path.join('.')}\``).map((report) => ({ ...report, ...(field ? { row: field.key } : {}) }))
+    return check(text, found, field ? say(field.label) : `\`${found.path.join('.')}\``).map((report) => ({ ...report, ...(field ? { row: field.key } : {}) }))
   })
 }
 
@@ -54,13 +55,18 @@ function quantities(node: TreeNode, schemas: readonly SchemaNode[], path: readon
 }
 
 const examples: Partial<Record<Dimension, string>> = {
-  length: '128 or 5 in', mass: '84 or 185 lb', stiffness: '9.5 or 0.95 kgf/mm', temperature: '21 or 70 °F', pressure: '2.3 or 33 psi', angle: '24.5',
+  length: phrase('128 or 5 in'), mass: phrase('84 or 185 lb'), stiffness: phrase('9.5 or 0.95 kgf/mm'), temperature: phrase('21 or 70 °F'), pressure: phrase('2.3 or 33 psi'), angle: '24.5',
+}
+
+function exampleOf(dimension: Dimension): string | undefined {
+  const example = examples[dimension]
+  return example && say(example)
 }
 
 function check(text: string, { node, path, dimensions }: Found, label: string): Report[] {
   const reading = readOnce(node, dimensions)
   if (reading.value) return []
-  const example = path.at(-1) === 'altitude' ? '650 m' : examples[dimensions[0]]
+  const example = path.at(-1) === 'altitude' ? '650 m' : exampleOf(dimensions[0])
   const fixes = reading.suggestion === undefined ? [] : writeInstead(text, node, reading.suggestion)
-  return [{ message: `${label}: ‘${node.text}’ cannot be read: ${reading.problem}${example ? `; write it like ${example}` : ''}`, range: node.range, fixes }]
+  return [{ message: example ? say`${label}: ‘${node.text}’ cannot be read: ${reading.problem}; write it like ${example}` : say`${label}: ‘${node.text}’ cannot be read: ${reading.problem}`, range: node.range, fixes }]
 }

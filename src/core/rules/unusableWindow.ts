@@ -3,6 +3,7 @@ import { swapScalars } from '../notebook/edits/swapScalars'
 import { factAt } from '../notebook/machine'
 import type { Notebook } from '../notebook/notebook'
 import { nodeAt, type ListNode } from '../notebook/tree'
+import { say } from '../words/say'
 import type { NotebookRule, Report } from './rule'
 import { ends } from './sagEnds'
 
@@ -21,12 +22,12 @@ function report(notebook: Notebook, path: readonly string[]): Report[] {
   const [from, to] = [0, 1].map((at) => factAt(notebook, [...path, at], 'length', 'share'))
   if (list?.kind !== 'list' || !from || !to) return []
   const range = { start: from.range.start, end: to.range.end }
-  if (from.quantity.unit.dimension !== to.quantity.unit.dimension) return [{ message: 'write both ends of this window in mm, or both in %', range }]
+  if (from.quantity.unit.dimension !== to.quantity.unit.dimension) return [{ message: say('write both ends of this window in mm, or both in %'), range }]
   if (from.base <= to.base) return []
-  return [{ message: 'this window runs from more to less: write the smaller end first', range, fixes: swap(notebook.text, list) }]
+  return [{ message: say('this window runs from more to less: write the smaller end first'), range, fixes: swap(notebook.text, list) }]
 }
 
 function swap(text: string, { items }: ListNode): NonNullable<Report['fixes']> {
   const [from, to] = items
-  return from?.kind === 'scalar' && to?.kind === 'scalar' ? offer('Swap its ends', () => swapScalars(text, from, to)) : []
+  return from?.kind === 'scalar' && to?.kind === 'scalar' ? offer(say('Swap its ends'), () => swapScalars(text, from, to)) : []
 }

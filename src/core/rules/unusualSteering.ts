@@ -1,6 +1,7 @@
 import { judgePlausible, plausibleSteering } from '../compute/geometry/plausibleSteering'
 import { printNumber } from '../notation/amount'
 import { factAt } from '../notebook/machine'
+import { say } from '../words/say'
 import type { NotebookRule } from './rule'
 
 export const unusualSteering: NotebookRule = {
@@ -13,7 +14,7 @@ export const unusualSteering: NotebookRule = {
     const { anyRake } = plausibleSteering
     // What cannot be is told as such.
     if (!rake || Math.abs(rake.base) >= 90 || judgePlausible(rake.base, anyRake) === 'within') return []
-    const upright = judgePlausible(90 - rake.base, anyRake) === 'within' ? `; if it was told from the horizontal, it is ${printNumber(90 - rake.base, 2)}°` : ''
-    return [{ message: `a rake of ${printNumber(rake.base, 2)}° lies outside of ${anyRake.low} to ${anyRake.high}°, where machines lie (${anyRake.source})${upright}`, range: rake.range }]
+    const upright = judgePlausible(90 - rake.base, anyRake) === 'within' ? say`; if it was told from the horizontal, it is ${printNumber(90 - rake.base, 2)}°` : ''
+    return [{ message: say`a rake of ${printNumber(rake.base, 2)}° lies outside of ${anyRake.low} to ${anyRake.high}°, where machines lie (${say(anyRake.source)})${upright}`, range: rake.range }]
   },
 }

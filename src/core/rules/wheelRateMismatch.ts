@@ -2,6 +2,7 @@ import { found } from '../compute/working/result'
 import { sagLengthsOf } from '../derived/sagOf'
 import { fittedRateOf, impliedRateOf, rateComparisonOf } from '../derived/wheelRateOf'
 import { printNumber } from '../notation/amount'
+import { say } from '../words/say'
 import type { EntryRule, Report } from './rule'
 import { ends, endWord } from './sagEnds'
 
@@ -16,7 +17,7 @@ export const wheelRateMismatch: EntryRule = {
     const { lifted, pushed } = sagLengthsOf(entry, end, 'rider')
     const at = lifted ?? pushed
     if (comparison?.agree !== false || !implied || !fitted || !at) return []
-    const rates = `${printNumber(implied.value, 1)} ± ${printNumber(implied.u ?? 0, 1)} N/mm, the springs fitted make ${printNumber(fitted.value, 1)} N/mm`
-    return [{ message: `${endWord(end)}: the two sags imply ${rates}; read the lengths again, then look at loads, motion ratio and the mark on the spring`, range: at.range, row: at.key }]
+    const rates = say`${printNumber(implied.value, 1)} ± ${printNumber(implied.u ?? 0, 1)} N/mm, the springs fitted make ${printNumber(fitted.value, 1)} N/mm`
+    return [{ message: say`${endWord(end)}: the two sags imply ${rates}; read the lengths again, then look at loads, motion ratio and the mark on the spring`, range: at.range, row: at.key }]
   }),
 }

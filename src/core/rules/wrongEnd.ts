@@ -1,11 +1,12 @@
 import { ownCount, ownPosition } from '../adjusters/convert'
 import { printPosition } from '../notation/position'
 import { printNumber } from '../notation/amount'
+import { phrase, say } from '../words/say'
 import type { EntryRule, Report } from './rule'
 import { writtenPositions, type Written } from './writtenSettings'
 import { writeInstead } from '../notebook/edits/writeInstead'
 
-const from = { closed: 'out from fully closed', open: 'in from fully open' }
+const from = { closed: phrase('out from fully closed'), open: phrase('in from fully open') }
 
 export const wrongEnd: EntryRule = {
   code: 'wrong-end',
@@ -30,18 +31,18 @@ function isStopInWords({ setting: { adjuster, node }, position }: Written): bool
 function otherEnd(source: string, { setting, position, row }: Written): Report {
   const { adjuster, node } = setting
   const { count } = ownCount(position, adjuster)
-  const message = `${adjuster.label} is counted ${from[adjuster.end!]}, and ‘${node.text}’ is counted ${from[position.end!]}`
-  if (count === undefined) return { message: `${message}; with its \`range\` this could be converted`, range: node.range, row }
+  const message = say`${adjuster.label} is counted ${say(from[adjuster.end!])}, and ‘${node.text}’ is counted ${say(from[position.end!])}`
+  if (count === undefined) return { message: say`${message}; with its \`range\` this could be converted`, range: node.range, row }
   if (count < 0) return { message, range: node.range, row }
   const text = printPosition(ownPosition(count, adjuster))
-  return { message: `${message}: that is ${text}`, range: node.range, row, fixes: writeInstead(source, node, text) }
+  return { message: say`${message}: that is ${text}`, range: node.range, row, fixes: writeInstead(source, node, text) }
 }
 
 function noEnd(source: string, { setting, position, row }: Written): Report {
   const { adjuster, node } = setting
   const text = position.unit ? printPosition({ amount: position.amount, unit: position.unit }) : printNumber(position.amount)
   return {
-    message: `${adjuster.label} has no end to count from: write ‘${text}’`, range: node.range, row,
+    message: say`${adjuster.label} has no end to count from: write ‘${text}’`, range: node.range, row,
     fixes: writeInstead(source, node, text),
   }
 }

@@ -1,5 +1,6 @@
 import { ownCount, ownPosition } from '../adjusters/convert'
 import { printPosition } from '../notation/position'
+import { say } from '../words/say'
 import type { EntryRule } from './rule'
 import { writtenPositions } from './writtenSettings'
 import { writeInstead } from '../notebook/edits/writeInstead'
@@ -13,13 +14,13 @@ export const wrongUnit: EntryRule = {
     writtenPositions(entry).flatMap(({ setting, position, row }) => {
       const { adjuster, node } = setting
       if (position.unit === undefined || position.unit.dimension === adjuster.counts.dimension) return []
-      const counts = `${adjuster.label} counts in ${adjuster.counts.symbol}, not in ${position.unit.symbol}`
+      const counts = say`${adjuster.label} counts in ${adjuster.counts.symbol}, not in ${position.unit.symbol}`
       const converted = ownCount(position, adjuster)
       if (converted.count === undefined) {
-        const suits = /^[a-z_]+( and [a-z_]+)*$/.test(converted.missing) ? `; with \`${converted.missing}\` on the adjuster it could be converted` : ''
+        const suits = /^[a-z_]+( and [a-z_]+)*$/.test(converted.missing) ? say`; with \`${converted.missing}\` on the adjuster it could be converted` : ''
         return [{ message: counts + suits, range: node.range, row }]
       }
       const text = printPosition(ownPosition(converted.count, adjuster))
-      return [{ message: `${counts}: that is ${text}`, range: node.range, row, fixes: writeInstead(notebook.text, node, text) }]
+      return [{ message: say`${counts}: that is ${text}`, range: node.range, row, fixes: writeInstead(notebook.text, node, text) }]
     }),
 }

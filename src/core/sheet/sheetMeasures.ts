@@ -62,13 +62,13 @@ function supportChanged({ adjusters }: Notebook, then: Entry, now: Entry, end: E
 /** Springs that are no adjuster of the notebook's, which has a line of its own for those. */
 function springRows(notebook: Notebook, entry: Entry, units: DisplayUnits): SheetMeasure[] {
   const isListed = (on: 'fork' | 'shock') => [...notebook.adjusters.values()].some((adjuster) => adjuster.on === on && adjuster.control.name === 'spring_rate')
-  const say = (rate: number) => sayIn(units)(rate, 'N/mm')
+  const figure = (rate: number) => sayIn(units)(rate, 'N/mm')
   const { left, right } = isListed('fork') ? {} : forkSpringsOf(notebook, entry)
   const { rateNPerMm, count } = shockSpringOf(notebook, entry)
   const fork = left !== undefined && right !== undefined && isSame(left, right)
-    ? [{ label: 'Fork', text: `${say(left)}, each leg` }]
-    : [['left', left] as const, ['right', right] as const].flatMap(([leg, rate]) => (rate === undefined ? [] : [{ label: `Fork, ${leg} leg`, text: say(rate) }]))
-  return [...fork, ...(rateNPerMm === undefined || isListed('shock') ? [] : [{ label: count === 2 ? 'Shocks' : 'Shock', text: `${say(rateNPerMm)}${count === 2 ? ', each' : ''}` }])]
+    ? [{ label: 'Fork', text: `${figure(left)}, each leg` }]
+    : [['left', left] as const, ['right', right] as const].flatMap(([leg, rate]) => (rate === undefined ? [] : [{ label: `Fork, ${leg} leg`, text: figure(rate) }]))
+  return [...fork, ...(rateNPerMm === undefined || isListed('shock') ? [] : [{ label: count === 2 ? 'Shocks' : 'Shock', text: `${figure(rateNPerMm)}${count === 2 ? ', each' : ''}` }])]
 }
 
 const geometry: readonly (readonly [GeometryKey, string, string, number])[] = [['rakeDeg', 'Rake', '°', 1], ['trailMm', 'Trail', 'mm', 1], ['wheelbaseMm', 'Wheelbase', 'mm', 0]]

@@ -68,14 +68,14 @@ function findAim({ bikeSagMm, riderSagMm, bikeWindow, riderWindow }: PreloadQues
 
 const inMm = (mm: number): string => `${mm.toFixed(1)} mm`
 
-function findLimits({ load, window }: Aim, after: SagsAfter, move: AdjusterMove | undefined, say = inMm): string[] {
+function findLimits({ load, window }: Aim, after: SagsAfter, move: AdjusterMove | undefined, figure = inMm): string[] {
   const limits: string[] = []
   const sagMm = load === 'rider' ? after.riderMm! : after.bikeMm!
   const { where, byMm } = judgeSag({ value: sagMm }, window)
   if (move && move.shortMm > 0 && where !== 'within') {
-    limits.push(`the adjuster’s range ends ${say(byMm)} of sag short: the spring is too ${where === 'above' ? 'soft' : 'stiff'}, or its spacer too ${where === 'above' ? 'short' : 'long'}`)
+    limits.push(`the adjuster’s range ends ${figure(byMm)} of sag short: the spring is too ${where === 'above' ? 'soft' : 'stiff'}, or its spacer too ${where === 'above' ? 'short' : 'long'}`)
   } else if (where !== 'within') {
-    limits.push(`the adjuster’s steps are too coarse for the window: ${say(byMm)} outside`)
+    limits.push(`the adjuster’s steps are too coarse for the window: ${figure(byMm)} outside`)
   }
   if (after.toppingOut.includes('bike')) limits.push('the bike alone would stand on its top stop: the spring is too soft for this load')
   return limits
