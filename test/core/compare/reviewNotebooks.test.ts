@@ -40,6 +40,14 @@ describe('a review of two versions', () => {
     assert.deepEqual(entries(ternSketch, ternSketch.replace('shock_rebound: 7 out', 'shock_rebound: 8 out')), ['changed as-found', 'affected run-1 from as-found'])
   })
 
+  it('tells a change once that is carried on, however many entries it reaches', () => {
+    const season = ternSketch + [2, 3, 4].map((day) => `  - {id: day-${day}, date: 2026-05-0${day}, reason: as before, settings: {fork_rebound: ${day} out}}\n`).join('')
+    const text = told(season, season.replace('shock_rebound: 7 out', 'shock_rebound: 8 out'))
+    assert.match(text, /run-1 to day-4 \(4 entries\): not touched themselves/)
+    assert.match(text, /The same change as in as-found\./)
+    assert.equal(text.match(/1 click out: less rebound damping/g)?.length, 1)
+  })
+
   it('names entries that went, and those that only have a new name', () => {
     assert.deepEqual(entries(ternSketch + added, ternSketch), ['removed run-2 from run-1'])
     assert.deepEqual(entries(ternSketch + added, ternSketch + added.replace('run-2', 'soft')), ['renamed soft from run-1 was run-2'])

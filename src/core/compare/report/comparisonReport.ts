@@ -39,7 +39,15 @@ function wayBlocks({ between, right }: Comparison): Block[] {
   if (!only) return []
   if (more.length === 0 && only.way === 'done') return right.entry?.reason ? [{ kind: 'line', label: 'Why', text: right.entry.reason }] : []
   const told = between.map(({ way, key, date, reason, changes }) => `${way === 'undone' ? 'back over' : 'then'} ${[key, date].filter(Boolean).join(', ')}: ${reason || changes.join('; ') || 'nothing said'}`)
-  return [{ kind: 'list', label: 'On the way', items: told }]
+  return [{ kind: 'list', label: 'On the way', items: shortened(told) }]
+}
+
+/** How many of a long way are told at either end. */
+const mostOfWay = 6
+
+function shortened(told: readonly string[]): string[] {
+  if (told.length <= 2 * mostOfWay + 1) return [...told]
+  return [...told.slice(0, mostOfWay), `… ${told.length - 2 * mostOfWay} more …`, ...told.slice(-mostOfWay)]
 }
 
 function positionBlocks(rows: readonly CompareRow[]): Block[] {

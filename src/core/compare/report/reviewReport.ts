@@ -10,10 +10,10 @@ export function reviewReport(review: Review): Block[] {
     { kind: 'heading', level: 1, text: `${after.title}: ${summary(review)}` },
     { kind: 'line', label: 'From', text: nameOf(before) },
     { kind: 'line', label: 'To', text: nameOf(after) },
-    ...(entries.length > 0 ? [{ kind: 'list' as const, label: 'Entries', items: entries.map(entryLine) }] : []),
+    ...(entries.length > 0 ? [{ kind: 'list' as const, label: 'Entries', items: runs(entries, bothAffected).map(entryLine) }] : []),
     ...factBlocks('About the machine', facts),
     ...findingBlocks(findings),
-    ...entries.filter(({ kind }) => kind !== 'removed').flatMap(entryBlocks),
+    ...runs(entries.filter(({ kind }) => kind !== 'removed' && kind !== 'renamed'), (one, other) => bothAffected(one, other) && sameChange(one, other)).flatMap((run, at, all) => entryBlocks(run, all[at - 1]?.[0])),
   ]
 }
 
@@ -35,8 +35,30 @@ const kinds = {
   added: 'added', changed: 'changed', renamed: 'renamed', removed: 'removed', affected: 'not touched itself, but something stands otherwise in it',
 }
 
-function entryLine(entry: EntryReview): string {
-  return [entry.key, entry.date].filter(Boolean).join(', ') + `: ${kindWords(entry)}`
+/** What follows one another and belongs together: a change that is carried on is told once, however many entries it reaches. */
+function runs(entries: readonly EntryReview[], together: (one: EntryReview, other: EntryReview) => boolean): EntryReview[][] {
+  const found: EntryReview[][] = []
+  for (const entry of entries) {
+    const last = found.at(-1)
+    if (last && together(last[0]!, entry)) last.push(entry)
+    else found.push([entry])
+  }
+  return found
+}
+
+const bothAffected = (one: EntryReview, other: EntryReview) => one.kind === 'affected' && other.kind === 'affected'
+const sameChange = (one: EntryReview, other: EntryReview) => JSON.stringify(changeOf(one)) === JSON.stringify(changeOf(other))
+
+function entryLine(run: readonly EntryReview[]): string {
+  const [entry] = run as [EntryReview]
+  return run.length > 1 ? `${runName(run)}: ${severalAffected}` : [entry.key, entry.date].filter(Boolean).join(', ') + `: ${kindWords(entry)}`
+}
+
+const severalAffected = 'not touched themselves, but something stands otherwise in them'
+
+/** @example 'sm-3 to sm-5 (3 entries)' */
+function runName(run: readonly EntryReview[]): string {
+  return `${run[0]!.key} to ${run.at(-1)!.key} (${run.length} entries)`
 }
 
 function kindWords({ kind, from, was }: EntryReview): string {
@@ -44,13 +66,18 @@ function kindWords({ kind, from, was }: EntryReview): string {
   return `${kinds[kind]}${more}`
 }
 
-function entryBlocks(entry: EntryReview): Block[] {
-  const { key, kind, comparison, facts } = entry
-  const heading: Block = { kind: 'heading', level: 2, text: `${key}, ${kindWords(entry)}` }
-  if (kind === 'renamed') return []
+/** @param before what is told just above */
+function entryBlocks(run: readonly EntryReview[], before: EntryReview | undefined): Block[] {
+  const [entry] = run as [EntryReview]
+  const text = run.length > 1 ? `${runName(run)}, ${severalAffected}` : `${entry.key}, ${kindWords(entry)}`
+  const repeats = before !== undefined && entry.kind === 'affected' && before.comparison !== undefined && sameChange(before, entry)
+  const change: Block[] = repeats ? [{ kind: 'line', text: `The same change as in ${before.key}.` }] : changeOf(entry)
+  return [{ kind: 'heading', level: 2, text }, ...factBlocks('Written otherwise', entry.facts), ...change]
+}
+
+function changeOf({ comparison }: EntryReview): Block[] {
   // The findings were all told above, of the notebook as a whole.
-  const change = comparison ? changeReport({ ...comparison, findings: { new: [], gone: [], notReadAgain: [], foundBefore: [] } }) : [{ kind: 'line' as const, text: 'The first entry: there is nothing to compare it with.' }]
-  return [heading, ...factBlocks('Written otherwise', facts), ...change]
+  return comparison ? changeReport({ ...comparison, findings: { new: [], gone: [], notReadAgain: [], foundBefore: [] } }) : [{ kind: 'line', text: 'The first entry: there is nothing to compare it with.' }]
 }
 
 function factBlocks(label: string, facts: readonly FactChange[]): Block[] {
