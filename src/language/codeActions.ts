@@ -7,6 +7,7 @@ import type { Notebook } from '../core/notebook/notebook'
 import { pairOf } from '../core/notebook/tree'
 import { rules } from '../core/rules'
 import type { Range, TextChange } from '../core/text'
+import { say } from '../core/words/say'
 import { definitionsOf } from './defineAdjuster'
 import { blank, leaveBlank, type Filled } from './leaveBlank'
 
@@ -55,13 +56,13 @@ function attempt(make: Make, notebook: Notebook, finding: Finding): CodeAction[]
 function addReason({ text, entries, accepted }: Notebook, { code, range, place }: Finding): ReturnType<Make> {
   if (code === 'no-reason') {
     const entry = entries.find(({ key }) => key === place?.entry)
-    return entry && { title: 'Add a reason', ...leaveBlank(setPath(text, entry.node, ['reason'], blank, asProse), entry.node.flow) }
+    return entry && { title: say('Add a reason'), ...leaveBlank(setPath(text, entry.node, ['reason'], blank, asProse), entry.node.flow) }
   }
   if (code !== 'accepted-without-reason') return undefined
   const node = accepted.find((each) => each.range.start === range.start && each.reason === undefined)?.node
   if (node?.kind !== 'map') return undefined
   const changes = pairOf(node, 'reason') ? setPath(text, node, ['reason'], blank, asProse) : [insertPair(text, node, 'reason', ` ${blank}`)]
-  return { title: 'Add the reason', ...leaveBlank(changes, node.flow) }
+  return { title: say('Add the reason'), ...leaveBlank(changes, node.flow) }
 }
 
 /** The fact an adjuster lacks for a count to be converted: its range, or a ratio. */
@@ -72,7 +73,7 @@ function noteFact({ text, root, entries }: Notebook, { code, place }: Finding): 
   const fact = missing === undefined ? undefined : /^([a-z_]+)(?: and [a-z_]+)*$/.exec(missing)?.[1]
   if (!setting || fact === undefined) return undefined
   const { id, label } = setting.adjuster
-  return { title: `Note \`${fact}\` on ${label}, to convert it`, ...leaveBlank(setPath(text, root, ['adjusters', id, fact], blank, asProse), false) }
+  return { title: say`Note \`${fact}\` on ${label}, to convert it`, ...leaveBlank(setPath(text, root, ['adjusters', id, fact], blank, asProse), false) }
 }
 
 /** The definition of an adjuster that is set and not defined, for each thing it can be. */
@@ -83,10 +84,10 @@ function define(notebook: Notebook, { code, place }: Finding): ReturnType<Make> 
 /** What a rule finds can be accepted, for a reason; what reading tells cannot. */
 function accept(notebook: Notebook, finding: Finding): ReturnType<Make> {
   if (!acceptable.has(finding.code)) return undefined
-  const where = finding.place?.entry === undefined ? 'everywhere in this notebook' : `in ‘${finding.place.entry}’`
+  const where = finding.place?.entry === undefined ? say('everywhere in this notebook') : say`in ‘${finding.place.entry}’`
   const list = pairOf(notebook.root, 'accepted')?.value
   const flow = list?.kind === 'list' && list.flow && list.items.length > 0
-  return { title: `Accept ${finding.code} ${where}, with a reason`, ...leaveBlank(acceptFinding(notebook, finding, blank), flow || notebook.root?.flow === true) }
+  return { title: say`Accept ${finding.code} ${where}, with a reason`, ...leaveBlank(acceptFinding(notebook, finding, blank), flow || notebook.root?.flow === true) }
 }
 
 const acceptable = new Set(rules.map(({ code }) => code).filter((code) => code !== 'accepted-without-reason' && code !== 'newer-format' && code !== 'unknown-rule'))

@@ -3,6 +3,7 @@ import type { Control } from '../core/adjusters/controls'
 import { addAdjuster } from '../core/notebook/edits/addAdjuster'
 import { guessAdjuster } from '../core/notebook/guessAdjuster'
 import type { Notebook } from '../core/notebook/notebook'
+import { say } from '../core/words/say'
 import { blank, leaveBlank, type Filled } from './leaveBlank'
 
 /** One way to define an adjuster. */
@@ -22,10 +23,10 @@ export function definitionsOf(notebook: Notebook, name: string): Definition[] {
     const facts = { id: name, on: on ?? blank, legs: among, controls: controls.name }
     // One thing is asked at a time: where it sits, else what it counts in.
     const asked = counts?.symbol ?? (facts.on === blank ? undefined : blank)
-    return { title: `Define ‘${name}’${where} as ${controls.words}`, ...leaveBlank(addAdjuster(notebook, { ...facts, ...(asked === undefined ? {} : { counts: asked }) }), false) }
+    return { title: say`Define ‘${name}’${where} as ${controls.words}`, ...leaveBlank(addAdjuster(notebook, { ...facts, ...(asked === undefined ? {} : { counts: asked }) }), false) }
   }
   return possible.flatMap((each) => {
     if (legs || on !== 'fork' || !control) return [define(each, legs ?? [], '')]
-    return [define(each, ['left', 'right'], ', in both legs,'), define(each, [], ', just one,')]
+    return [define(each, ['left', 'right'], say(', in both legs,')), define(each, [], say(', just one,'))]
   })
 }

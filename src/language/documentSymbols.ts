@@ -4,6 +4,7 @@ import { pairEnd } from '../core/notebook/edits/layout'
 import type { Entry, Notebook } from '../core/notebook/notebook'
 import { pairOf, scalarAt, type MapNode, type Pair, type TreeNode } from '../core/notebook/tree'
 import type { Range } from '../core/text'
+import { say } from '../core/words/say'
 
 /** A line of the outline. `range` holds `name` and all below it; `children` lie inside of it. */
 export interface NotebookSymbol {
@@ -58,13 +59,13 @@ function isInside(node: MapNode, list: TreeNode): boolean {
 }
 
 function adjusterDetail(adjuster: Adjuster): string {
-  return [countWords(adjuster), adjuster.legs.length > 0 ? `${adjuster.on}, ${adjuster.legs.join(' and ')}` : adjuster.on].join(' · ')
+  return [countWords(adjuster), adjuster.legs.length > 0 ? `${adjuster.on}, ${adjuster.legs.join(say(' and '))}` : adjuster.on].join(' · ')
 }
 
 function entrySymbol(notebook: Notebook, entry: Entry): NotebookSymbol {
   const { node, date, reason, asFound, baseline } = entry
   const children = pairsOf(pairOf(node, 'settings')?.value).map((pair) => symbol(notebook, pair, { kind: 'setting', detail: valueWords(notebook, pair), children: [] }))
-  const words = [date?.value, asFound ? 'as found' : undefined, baseline ? 'baseline' : undefined, reason?.value]
+  const words = [date?.value, asFound ? say('as found') : undefined, baseline ? say('baseline') : undefined, reason?.value]
   const end = Math.max(node.range.end, entry.range.end, ...children.map((child) => child.range.end))
   return {
     name: named(entry.key), kind: 'entry', nameRange: entry.range, children,

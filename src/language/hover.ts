@@ -7,6 +7,7 @@ import { settingRow, type Entry, type Notebook } from '../core/notebook/notebook
 import { descriptionAt, schemasAt } from '../core/notebook/schemaKeys'
 import { descriptions } from '../core/rules'
 import type { Range } from '../core/text'
+import { say } from '../core/words/say'
 import { choiceWords } from './choiceWords'
 import { entryAtOffset } from './entryAtOffset'
 import { locate, type Located } from './locate'
@@ -51,7 +52,7 @@ function wholeCard(notebook: Notebook, adjuster: Adjuster, entry: Entry | undefi
   const isWhole = adjuster.legs.length === 0 || setting?.shared || adjuster.legs.length === 1
   if (!isWhole) return cardFor(notebook, settingRow(adjuster.id))
   const card = cardFor(notebook, settingRow(first), entry?.key)
-  return card && setting?.shared ? { ...card, title: `${adjuster.label}, both legs` } : card
+  return card && setting?.shared ? { ...card, title: say`${adjuster.label}, both legs` } : card
 }
 
 function cardHover(card: Card, range: Range): Hover {
@@ -79,13 +80,13 @@ function story({ key, date, reason, settings }: Entry): string {
 function ruleHover({ path, node, on }: Located): Hover | undefined {
   const isRule = (path[0] === 'rules' && path.length === 2 && on === 'key') || (path.join('/') === 'accepted/*/finding' && on === 'value')
   const rule = isRule ? descriptions.find(({ code }) => code === node.text) : undefined
-  return rule && { range: node.range, markdown: `**${rule.code}** (${rule.severity})\n\n${rule.says}\n\n${rule.why}` }
+  return rule && { range: node.range, markdown: `**${rule.code}** (${say(rule.severity)})\n\n${say(rule.says)}\n\n${say(rule.why)}` }
 }
 
 function schemaHover({ path, node, on }: Located): Hover | undefined {
   const description = descriptionAt(path)
   const isChoice = on === 'value' && schemasAt(path).some((schema) => schema.enum?.map(String).includes(node.text))
   const words = isChoice ? choiceWords(path, node.text) : undefined
-  const parts = [...(words ? [`**${escapeMarkdown(node.text)}**: ${words}`] : []), ...(description && (on === 'key' || isChoice) ? [description] : [])]
+  const parts = [...(words ? [`**${escapeMarkdown(node.text)}**: ${words}`] : []), ...(description && (on === 'key' || isChoice) ? [say(description)] : [])]
   return parts.length === 0 ? undefined : { range: node.range, markdown: parts.join('\n\n'), fromSchema: true }
 }

@@ -1,4 +1,5 @@
 import type { Adjuster } from '../core/adjusters/adjuster'
+import { unitWords } from '../core/adjusters/unitWords'
 import { meansOf } from '../core/adjusters/changeWords'
 import { inNotation, ownPosition, unitNamed } from '../core/adjusters/convert'
 import { printNumber, printTurns } from '../core/notation/amount'
@@ -7,6 +8,7 @@ import type { Entry, Notebook, Setting } from '../core/notebook/notebook'
 import type { ScalarNode } from '../core/notebook/tree'
 import { changesOf, countOf, type Change } from '../core/rules/standings'
 import type { Range } from '../core/text'
+import { say } from '../core/words/say'
 
 /** A few words to be shown behind a value, which are not in the text. */
 export interface InlayHint {
@@ -48,14 +50,14 @@ function notationHint(setting: Setting): InlayHint[] {
 function otherNotation({ adjuster, reading }: Setting, count: number): { text: string; about: string } | undefined {
   const written = reading.value!
   const isOwn = (written.end ?? adjuster.end) === adjuster.end && (written.unit ?? adjuster.counts) === adjuster.counts
-  if (!isOwn) return { text: printPosition(ownPosition(count, adjuster)), about: `In ${adjuster.label}’s own count.` }
+  if (!isOwn) return { text: printPosition(ownPosition(count, adjuster)), about: say`In ${adjuster.label}’s own count.` }
   return adjuster.control.damping ? fromOtherEnd(adjuster, count) : inMm(adjuster, count)
 }
 
 function fromOtherEnd({ end, range, rangeIs, counts }: Adjuster, count: number): { text: string; about: string } | undefined {
   if (end === undefined || range === undefined || count > range || count < 0) return undefined
-  const [other, words] = end === 'closed' ? (['open', 'in from fully open'] as const) : (['closed', 'out from fully closed'] as const)
-  const about = `Counted ${words}: its range is ${printNumber(range)} ${counts.symbol}, ${rangeIs === 'measured' ? 'measured' : 'by the book'}.`
+  const [other, words] = end === 'closed' ? (['open', say('in from fully open')] as const) : (['closed', say('out from fully closed')] as const)
+  const about = say`Counted ${words}: its range is ${printNumber(range)} ${unitWords(counts)}, ${rangeIs === 'measured' ? say('measured') : say('by the book')}.`
   return { text: printPosition({ amount: range - count, end: other }), about }
 }
 
@@ -63,7 +65,7 @@ function fromOtherEnd({ end, range, rangeIs, counts }: Adjuster, count: number):
 function inMm(adjuster: Adjuster, count: number): { text: string; about: string } | undefined {
   if (adjuster.counts.dimension === 'length' || count === 0) return undefined
   const length = inNotation(count, adjuster, unitNamed('mm'), adjuster.end).count
-  return length === undefined ? undefined : { text: `${printNumber(length, 2)} mm`, about: 'By the ratio that the adjuster has in this notebook.' }
+  return length === undefined ? undefined : { text: `${printNumber(length, 2)} mm`, about: say('By the ratio that the adjuster has in this notebook.') }
 }
 
 /** One hint for what one value changed; leg by leg where the legs did not change alike. */

@@ -1,6 +1,8 @@
 import { printNumber, printTurns } from '../notation/amount'
 import type { Unit } from '../notation/units'
+import { say } from '../words/say'
 import type { Adjuster } from './adjuster'
+import { unitWord, unitWords } from './unitWords'
 
 /** Whether a change of the own count by this much means more or less of what the adjuster controls. */
 export function meansOf(adjuster: Adjuster, by: number): 'more' | 'less' {
@@ -18,19 +20,20 @@ export function movementWords(adjuster: Adjuster, by: number): string {
   const amount = amountWords(adjuster.counts, Math.abs(by))
   if (adjuster.end === undefined) return `${by > 0 ? '+' : '−'}${amount}`
   const outward = (adjuster.end === 'closed') === by > 0
-  return `${amount} ${outward ? 'out' : 'in'}`
+  return outward ? say`${amount} out` : say`${amount} in`
 }
 
 /** So much of a count in words. @example amountWords(turns, 0.75) // '3/4 turn' */
-export function amountWords({ symbol }: Unit, size: number): string {
+export function amountWords(unit: Unit, size: number): string {
+  const { symbol } = unit
   const number = symbol === 'turns' ? printTurns(size) : printNumber(size)
   const counted = ['clicks', 'turns', 'flats', 'rings', 'lines', 'steps'].includes(symbol)
   const isSingular = counted && size <= 1 && (size === 1 || /^\d+\/\d+$/.test(number))
-  return `${number} ${isSingular ? symbol.slice(0, -1) : symbol}`
+  return `${number} ${isSingular ? unitWord(unit) : unitWords(unit)}`
 }
 
 /** A change in the trade's words. @example changeWords(rebound, 2) // '2 clicks out: less rebound damping' */
 export function changeWords(adjuster: Adjuster, by: number): string {
   const { control } = adjuster
-  return `${movementWords(adjuster, by)}: ${meansOf(adjuster, by) === 'more' ? control.more : control.less}`
+  return `${movementWords(adjuster, by)}: ${meansOf(adjuster, by) === 'more' ? say(control.more) : say(control.less)}`
 }

@@ -1,5 +1,6 @@
 import { fromBase, toBase, units, type Unit } from '../notation/units'
 import type { End, Position } from '../notation/position'
+import { phrase, say } from '../words/say'
 import { naturalEnd, type Adjuster } from './adjuster'
 
 /** A count in the adjuster's own unit and from its own end, or the facts that are missing to have it. */
@@ -24,9 +25,9 @@ export function ratioBetween(from: string, to: string, adjuster: Adjuster): { ra
   const known = walk(from, to, (link) => link.ratio(adjuster))
   if (known) return { ratio: known.ratio }
   const possible = walk(from, to, (link) => link.ratio(adjuster) ?? 1)
-  if (!possible) return { missing: `a ${from} cannot be turned into a ${to}` }
+  if (!possible) return { missing: say`a ${from} cannot be turned into a ${to}` }
   const facts = possible.links.filter((link) => link.ratio(adjuster) === undefined).map((link) => link.fact)
-  return { missing: facts.join(' and ') }
+  return { missing: facts.join(say(' and ')) }
 }
 
 interface Way {
@@ -85,7 +86,7 @@ export function endOf(position: Position, adjuster: Adjuster): End | undefined {
  */
 export function ownCount(position: Position, adjuster: Adjuster): Conversion {
   const end = endOf(position, adjuster)
-  if (end !== undefined && adjuster.end === undefined) return { missing: `an end to count from: ${adjuster.label} has none` }
+  if (end !== undefined && adjuster.end === undefined) return { missing: say`an end to count from: ${adjuster.label} has none` }
   const unit = position.unit ?? adjuster.counts
   const converted = convertAmount(position.amount, unit, adjuster.counts, adjuster)
   if (converted.count === undefined) return converted
@@ -97,7 +98,7 @@ function fromOtherEnd(count: number, adjuster: Adjuster): Conversion {
   return adjuster.range === undefined ? { missing: 'range' } : { count: adjuster.range - count }
 }
 
-const scaleBegins = 'where its scale begins'
+const scaleBegins = phrase('where its scale begins')
 
 /**
  * Whether nought of this unit is nought of the adjuster's own. Two counts from an end share it, and so do engraved
@@ -115,7 +116,7 @@ export function ownPosition(count: number, adjuster: Adjuster): Position {
 
 /** A count in another unit or from the other end; used to show every notation that an adjuster's ratios allow. */
 export function inNotation(count: number, adjuster: Adjuster, unit: Unit, end: End | undefined): Conversion {
-  if (end !== undefined && adjuster.end === undefined) return { missing: `an end to count from: ${adjuster.label} has none` }
+  if (end !== undefined && adjuster.end === undefined) return { missing: say`an end to count from: ${adjuster.label} has none` }
   const fromEnd = end === undefined || end === adjuster.end ? { count } : fromOtherEnd(count, adjuster)
   if (fromEnd.count === undefined) return fromEnd
   const converted = convertAmount(fromEnd.count, adjuster.counts, unit, adjuster)

@@ -1,3 +1,4 @@
+import { phrase, say } from '../words/say'
 import type { Adjuster, Facing, Rotation } from './adjuster'
 import { oppositeOf, seenTurning, type View } from './turning'
 
@@ -27,15 +28,15 @@ export interface Turning {
 }
 
 const viewpoints: Record<string, string> = {
-  facing: 'facing its head',
-  above: 'as you look down on it from above',
-  below: 'as you look up at it from below',
-  front: 'as you look at it from the front of the machine',
-  rear: 'as you look at it from behind the machine',
-  left: 'as you look at it from the machine’s left',
-  right: 'as you look at it from the machine’s right',
+  facing: phrase('facing its head'),
+  above: phrase('as you look down on it from above'),
+  below: phrase('as you look up at it from below'),
+  front: phrase('as you look at it from the front of the machine'),
+  rear: phrase('as you look at it from behind the machine'),
+  left: phrase('as you look at it from the machine’s left'),
+  right: phrase('as you look at it from the machine’s right'),
 }
-const facings: Record<Facing, string> = { up: 'up', down: 'down', front: 'to the front', rear: 'to the rear', left: 'to the left', right: 'to the right' }
+const facings: Record<Facing, string> = { up: phrase('up'), down: phrase('down'), front: phrase('to the front'), rear: phrase('to the rear'), left: phrase('to the left'), right: phrase('to the right') }
 
 /** Whether there is something to turn: not on a tube in its clamps, a chamber of air or a spring that is swapped. */
 export function isTurned({ control, counts, mmPerTurn }: Adjuster): boolean {
@@ -55,24 +56,24 @@ export function describeTurning(adjuster: Adjuster): Turning | undefined {
   const sideways = seen.view === 'side' || seen.view === 'unknown'
   const viewpoint = sideways ? viewpoints.facing! : viewpoints[adjuster.workedFrom ?? 'facing'] ?? viewpoints.facing!
   // Who is to face a head must know where it is.
-  const pointing = adjuster.faces ? `, which points ${facings[adjuster.faces]}` : ''
+  const pointing = adjuster.faces ? say`, which points ${say(facings[adjuster.faces])}` : ''
   const turn = (toward: 'in' | 'out'): Turn => {
     const rotation = seen[toward]
-    const [gives, does] = toward === 'in' ? [control.more, control.moreDoes] : [control.less, control.lessDoes]
-    const head = sideways ? `Face the head${pointing}: turn it ${rotation}` : `Turn it ${rotation}, ${viewpoint}${viewpoint === viewpoints.facing ? pointing : ''},`
+    const [gives, does] = toward === 'in' ? [say(control.more), say(control.moreDoes)] : [say(control.less), say(control.lessDoes)]
+    const head = sideways ? say`Face the head${pointing}: turn it ${say(rotation)}` : say`Turn it ${say(rotation)}, ${say(viewpoint)}${viewpoint === viewpoints.facing ? pointing : ''},`
     // What has no end has no in and out that everyone agrees on: there the rotation is said to give more or less.
-    const purpose = control.counted === undefined ? `for ${gives}` : `to turn it ${toward} (${gives})`
+    const purpose = control.counted === undefined ? say`for ${gives}` : say`to turn it ${say(toward)} (${gives})`
     return { rotation, gives, does, count: countGoes(toward, adjuster), sentence: `${head} ${purpose}.` }
   }
   const { nearSide } = seen
   return { view: seen.view, viewpoint, in: turn('in'), out: turn('out'), ...(nearSide ? { nearSide: nearSideWords(adjuster, nearSide) } : {}) }
 }
 
-const froms: Record<string, string> = { above: 'above', below: 'below', front: 'the front', rear: 'behind', left: 'the machine’s left', right: 'the machine’s right' }
-const towards: Record<Facing, string> = { up: 'up', down: 'down', front: 'towards the front', rear: 'towards the rear', left: 'to the machine’s left', right: 'to the machine’s right' }
+const froms: Record<string, string> = { above: phrase('above'), below: phrase('below'), front: phrase('the front'), rear: phrase('behind'), left: phrase('the machine’s left'), right: phrase('the machine’s right') }
+const towards: Record<Facing, string> = { up: phrase('up'), down: phrase('down'), front: phrase('towards the front'), rear: phrase('towards the rear'), left: phrase('to the machine’s left'), right: phrase('to the machine’s right') }
 
 function nearSideWords({ control, workedFrom }: Adjuster, nearSide: Facing): string {
-  return `As you work it from ${froms[workedFrom ?? ''] ?? 'there'}, the side of it nearest to you moves ${towards[nearSide]} for ${control.more}, ${towards[oppositeOf(nearSide)]} for ${control.less}.`
+  return say`As you work it from ${say(froms[workedFrom ?? ''] ?? phrase('there'))}, the side of it nearest to you moves ${say(towards[nearSide])} for ${say(control.more)}, ${say(towards[oppositeOf(nearSide)])} for ${say(control.less)}.`
 }
 
 /** Turned in, a count from closed falls and one from open rises; a figure of its own goes as its notebook says. */

@@ -1,3 +1,4 @@
+import { say } from '../words/say'
 import type { Adjuster } from './adjuster'
 import { isTurned } from './describeTurning'
 
@@ -49,12 +50,12 @@ function share(one: Adjuster, other: Adjuster): boolean {
 export function insideProblem(adjuster: Adjuster, adjusters: ReadonlyMap<string, Adjuster>): string | undefined {
   const { inside, id } = adjuster
   if (inside === undefined) return undefined
-  if (inside === id) return 'it cannot sit inside itself (`inside`)'
+  if (inside === id) return say('it cannot sit inside itself (`inside`)')
   const outer = adjusters.get(inside)
-  if (!outer) return `it sits inside ‘${inside}’, but this machine has no adjuster of that name`
-  if (outer.inside === id) return `it sits inside ‘${outer.label}’, which is said to sit inside it: take one \`inside\` out`
-  if (!isTurned(adjuster) || !isTurned(outer)) return `only what is turned can sit inside another (\`inside: ${inside}\`)`
-  return share(adjuster, outer) ? undefined : `it sits inside ‘${outer.label}’, which is in the other leg`
+  if (!outer) return say`it sits inside ‘${inside}’, but this machine has no adjuster of that name`
+  if (outer.inside === id) return say`it sits inside ‘${outer.label}’, which is said to sit inside it: take one \`inside\` out`
+  if (!isTurned(adjuster) || !isTurned(outer)) return say`only what is turned can sit inside another (\`inside: ${inside}\`)`
+  return share(adjuster, outer) ? undefined : say`it sits inside ‘${outer.label}’, which is in the other leg`
 }
 
 /** What to mind about the others in one place, common practice: turned along, they lose their count. */
@@ -62,9 +63,9 @@ export function neighbourWords({ neighbours = [] }: Adjuster): string[] {
   return neighbours.map(({ label, tool, is }) => {
     const withWhat = tool ? ` (${tool})` : ''
     switch (is) {
-      case 'inside': return `‘${label}’ sits inside it and must not turn along: hold it still${withWhat} while you turn this, and count it again afterwards.`
-      case 'around': return `It sits inside ‘${label}’, which must not turn along: hold that still${withWhat} while you turn this.`
-      case 'beside': return `‘${label}’${withWhat} is in the same place: make sure which of the two you turn, and that the other stays where it is.`
+      case 'inside': return say`‘${label}’ sits inside it and must not turn along: hold it still${withWhat} while you turn this, and count it again afterwards.`
+      case 'around': return say`It sits inside ‘${label}’, which must not turn along: hold that still${withWhat} while you turn this.`
+      case 'beside': return say`‘${label}’${withWhat} is in the same place: make sure which of the two you turn, and that the other stays where it is.`
     }
   })
 }

@@ -1,20 +1,23 @@
 import type { Card } from '../card/card'
 import { fileUnits } from '../notation/displayUnits'
 import type { Entry, Notebook } from '../notebook/notebook'
+import { phrase, say } from '../words/say'
 import { adviceCaution, adviceHeads, adviceParts, type AdvicePart } from './adviceText'
 import { adviseNext } from './adviseNext'
 
-const headings: Record<AdvicePart['name'], string> = { because: 'Because', expect: 'What to expect', assumes: 'Assumes' }
+const headings: Record<AdvicePart['name'], string> = { because: phrase('Because'), expect: phrase('What to expect'), assumes: phrase('Assumes') }
 
 /** The one next step after an entry as a card: the same sentences as the command line's, laid out to be read. */
 export function adviceCard(notebook: Notebook, entry: Entry, units = fileUnits): Card {
   const advice = adviseNext(notebook, entry, units)
   return {
-    title: `What next, after ${entry.key}?`,
+    title: say`What next, after ${entry.key}?`,
     sections: [
-      { heading: adviceHeads[advice.kind], lines: [`${advice.step[0]!.toUpperCase()}${advice.step.slice(1)}.`] },
-      ...adviceParts(advice).map(({ name, lines }) => ({ heading: headings[name], lines: [...lines] })),
-      ...(advice.kind === 'change' ? [{ heading: 'Take care', lines: [adviceCaution], caution: true }] : []),
+      { heading: say(adviceHeads[advice.kind]), lines: [sentence(say(advice.step))] },
+      ...adviceParts(advice).map(({ name, lines }) => ({ heading: say(headings[name]), lines: lines.map((line) => say(line)) })),
+      ...(advice.kind === 'change' ? [{ heading: say('Take care'), lines: [say(adviceCaution)], caution: true }] : []),
     ],
   }
 }
+
+const sentence = (text: string): string => `${text[0]!.toUpperCase()}${text.slice(1)}.`

@@ -1,3 +1,4 @@
+import { phrase } from '../words/say'
 import type { Advice } from './advice'
 
 /** One stretch of an advice: what it is called, and its lines. */
@@ -7,10 +8,10 @@ export interface AdvicePart {
 }
 
 /** What an advice is worded as, so that none reads like a promise. */
-export const adviceHeads: Record<Advice['kind'], string> = { change: 'A starting point', measure: 'To know more first', ride: 'Nothing to change' }
+export const adviceHeads: Record<Advice['kind'], string> = { change: phrase('A starting point'), measure: phrase('To know more first'), ride: phrase('Nothing to change') }
 
 /** Said with everything that is to be changed. */
-export const adviceCaution = 'One change at a time; the service manual comes first, and the first ride after it is a slow one.'
+export const adviceCaution = phrase('One change at a time; the service manual comes first, and the first ride after it is a slow one.')
 
 /** The reasons, the effect and the assumptions of an advice, where there are some. */
 export function adviceParts({ evidence, expect, assumes }: Advice): AdvicePart[] {

@@ -1,3 +1,4 @@
+import { phrase } from '../words/say'
 import { isBlocked } from './isBlocked'
 import { fileUnits } from '../notation/displayUnits'
 import type { Entry, Notebook } from '../notebook/notebook'
@@ -14,8 +15,8 @@ import { useTravel } from './useTravel'
 const advisors: readonly Advisor[] = [legsAlike, freeFork, setSag, chooseSpring, useTravel, tuneRebound, checkFigures]
 
 const justRide: Advice = {
-  topic: 'ride', kind: 'ride', step: 'leave it as it is and ride; then write down the travel used and what it felt like',
-  evidence: ['nothing that was measured asks for a change'], expect: [], assumes: [],
+  topic: 'ride', kind: 'ride', step: phrase('leave it as it is and ride; then write down the travel used and what it felt like'),
+  evidence: [phrase('nothing that was measured asks for a change')], expect: [], assumes: [],
 }
 
 /** The one next step for the state of an entry: the first that anyone in the order of the trade has to name. */

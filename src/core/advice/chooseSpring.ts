@@ -8,6 +8,7 @@ import { rateComparisonOf } from '../derived/wheelRateOf'
 import { printNumber } from '../notation/amount'
 import { sayIn, type DisplayUnits } from '../notation/displayUnits'
 import type { Entry, Notebook } from '../notebook/notebook'
+import { say } from '../words/say'
 import type { Advice, Advisor } from './advice'
 import { sagEvidence } from './sagEvidence'
 import { isStuck } from './setSag'
@@ -32,9 +33,9 @@ function springAt(notebook: Notebook, entry: Entry, end: End, units: DisplayUnit
   const figure = sayIn(units)
   const rate = stepFrom(fittedAt(notebook, read, end), end, softer, wanted.sold)
   return {
-    topic: 'springs', kind: 'change', step: `consider ${softer ? 'softer' : 'stiffer'} springs at the ${end}: ${figure(rate, 'N/mm', 2)}${end === 'front' ? ' each leg' : ''} is the usual step to start with; then set the sag anew`,
-    evidence: [`${read.key}: with the rider’s sag in its window the bike alone would sag ${figure(judged.bikeSagThenMm, 'mm')}, ${figure(judged.then.byMm, 'mm')} ${judged.then.where} its window`, ...stuck],
-    expect: [`${figure(wanted.rate.value, 'N/mm', 2)} would bring both sags just into their windows`],
+    topic: 'springs', kind: 'change', step: say`consider ${softer ? say('softer') : say('stiffer')} springs at the ${say(end)}: ${figure(rate, 'N/mm', 2)}${end === 'front' ? say(' each leg') : ''} is the usual step to start with; then set the sag anew`,
+    evidence: [say`${read.key}: with the rider’s sag in its window the bike alone would sag ${figure(judged.bikeSagThenMm, 'mm')}, ${figure(judged.then.byMm, 'mm')} ${say(judged.then.where)} its window`, ...stuck],
+    expect: [say`${figure(wanted.rate.value, 'N/mm', 2)} would bring both sags just into their windows`],
     assumes: wanted.rate.working.assumptions,
   }
 }
@@ -57,15 +58,15 @@ function fittedAt(notebook: Notebook, entry: Entry, end: End): number | undefine
 
 function atEnd(read: Entry, end: End, limits: readonly string[]): Advice {
   return {
-    topic: 'springs', kind: 'measure', step: `preload of the ${end} is at its end: measure both sags there once more, then look at spring and spacer`, evidence: limits.map((limit) => `${read.key}: ${limit}`),
-    expect: ['whether it is the spring or its spacer'], assumes: [],
+    topic: 'springs', kind: 'measure', step: say`preload of the ${say(end)} is at its end: measure both sags there once more, then look at spring and spacer`, evidence: limits.map((limit) => `${read.key}: ${limit}`),
+    expect: [say('whether it is the spring or its spacer')], assumes: [],
   }
 }
 
 function contradicted(read: Entry, end: End, percent: number): Advice {
   return {
-    topic: 'springs', kind: 'measure', step: `read the lengths of the ${end} again, and look at loads, motion ratio and the mark on the spring, before anything is built on them`,
-    evidence: [`${read.key}: both sags imply a rate ${printNumber(Math.abs(percent), 0)} % ${percent < 0 ? 'below' : 'above'} the springs fitted, more than twice the uncertainty`],
-    expect: ['a rate that agrees with the springs'], assumes: [],
+    topic: 'springs', kind: 'measure', step: say`read the lengths of the ${say(end)} again, and look at loads, motion ratio and the mark on the spring, before anything is built on them`,
+    evidence: [say`${read.key}: both sags imply a rate ${printNumber(Math.abs(percent), 0)} % ${percent < 0 ? say('below') : say('above')} the springs fitted, more than twice the uncertainty`],
+    expect: [say('a rate that agrees with the springs')], assumes: [],
   }
 }

@@ -4,6 +4,7 @@ import type { Adjuster } from '../adjusters/adjuster'
 import { countAt } from '../derived/countAt'
 import { printPosition } from '../notation/position'
 import type { Entry, Notebook } from '../notebook/notebook'
+import { say } from '../words/say'
 import type { Advisor } from './advice'
 
 /** Both legs of a pair first: every reading of an uneven fork is a reading of neither. Fork height before all. */
@@ -14,10 +15,10 @@ export const legsAlike: Advisor = (notebook, entry) => {
     if (left === undefined || right === undefined || Math.abs(left - right) < 1e-6 || isAccepted(notebook, entry, adjuster)) continue
     const figure = (count: number) => printPosition(ownPosition(count, adjuster))
     return {
-      topic: 'legs', kind: 'change', step: `bring the right leg of ${adjuster.label} to the left one: ${movementWords(adjuster, left - right)}, to ${figure(left)}`,
-      evidence: [`${entry.key}: ${adjuster.label} stands at ${figure(left)} left and ${figure(right)} right`],
-      expect: [adjuster.control.mustBeEven ? 'both tubes stand alike, so that the axle is not clamped askew' : 'both legs work alike'],
-      assumes: ['the left leg stands where it should; if the right one does, bring the left to it'],
+      topic: 'legs', kind: 'change', step: say`bring the right leg of ${adjuster.label} to the left one: ${movementWords(adjuster, left - right)}, to ${figure(left)}`,
+      evidence: [say`${entry.key}: ${adjuster.label} stands at ${figure(left)} left and ${figure(right)} right`],
+      expect: [adjuster.control.mustBeEven ? say('both tubes stand alike, so that the axle is not clamped askew') : say('both legs work alike')],
+      assumes: [say('the left leg stands where it should; if the right one does, bring the left to it')],
     }
   }
   return undefined

@@ -5,6 +5,7 @@ import { travelOf } from '../derived/sagOf'
 import { printNumber } from '../notation/amount'
 import { sayIn, type DisplayUnits } from '../notation/displayUnits'
 import type { Entry, Notebook } from '../notebook/notebook'
+import { say } from '../words/say'
 
 /** The step in which an oil level is usually tried, mm. Common practice, no source. */
 const stepMm = 5
@@ -21,10 +22,10 @@ export function moveOil(notebook: Notebook, entry: Entry, wanted: 'more' | 'less
   const oil = air && found(oilForLevelChange({ boreMm: air.leg.boreMm, changeMm: stepMm }))
   if (!air || !now || !then || !oil) return undefined
   const figure = sayIn(units)
-  const legs = air.legs === 2 ? ' in both legs' : ''
+  const legs = air.legs === 2 ? say(' in both legs') : ''
   return {
-    step: `try ${figure(stepMm, 'mm')} ${wanted} oil${legs}: a level of ${figure(air.leg.oilLevelMm + by, 'mm')}, which is ${printNumber(oil.value, 1)} ml ${wanted === 'more' ? 'poured in' : 'drawn off'}${air.legs === 2 ? ' each leg' : ''}`,
-    expect: `${figure(Math.abs(then.value - now.value), 'N', 0)} ${wanted} from the air of ${air.legs === 2 ? 'each' : 'that'} leg at full travel, and next to nothing at the beginning`,
-    assumes: ['the level stays within what the manual allows', 'measured with the fork fully compressed and its springs out'],
+    step: say`try ${figure(stepMm, 'mm')} ${say(wanted)} oil${legs}: a level of ${figure(air.leg.oilLevelMm + by, 'mm')}, which is ${printNumber(oil.value, 1)} ml ${wanted === 'more' ? say('poured in') : say('drawn off')}${air.legs === 2 ? say(' each leg') : ''}`,
+    expect: say`${figure(Math.abs(then.value - now.value), 'N', 0)} ${say(wanted)} from the air of ${air.legs === 2 ? say('each') : say('that')} leg at full travel, and next to nothing at the beginning`,
+    assumes: [say('the level stays within what the manual allows'), say('measured with the fork fully compressed and its springs out')],
   }
 }

@@ -7,6 +7,7 @@ import { judgeSag } from '../compute/sag/judgeSag'
 import { sagFeel } from '../compute/sag/sagFeel'
 import { printShown, sayIn, type DisplayUnits } from '../notation/displayUnits'
 import type { Entry, Notebook } from '../notebook/notebook'
+import { say } from '../words/say'
 import type { Advice, Advisor } from './advice'
 import { sagEvidence } from './sagEvidence'
 
@@ -20,28 +21,28 @@ function sagAt(notebook: Notebook, entry: Entry, end: End, units: DisplayUnits):
   const read = sagEvidence(notebook, entry, end, 'rider')
   if (!read) return measureSag(notebook, entry, end)
   const window = sagTargetOf(notebook, end, 'rider')
-  if (isMissing(window)) return ask(end, `note ${window.missing.join(' and ')}, or a window of this machine’s own under \`targets\``, read)
+  if (isMissing(window)) return ask(end, say`note ${window.missing.map((fact) => say(fact)).join(say(' and '))}, or a window of this machine’s own under \`targets\``, read)
   const sag = found(sagOf(notebook, read, end, 'rider'))
   if (!sag) return undefined
   const { where, byMm } = judgeSag(sag, window)
   if (where === 'within') return undefined
   const figure = sayIn(units)
-  const said = `${read.key}: rider sag of the ${end} is ${figure(sag.value, 'mm')}, ${figure(byMm, 'mm')} ${where} the window of ${printShown({ value: window.lowMm }, 'mm', 1, units)} to ${figure(window.highMm, 'mm')} (${window.source})`
+  const said = say`${read.key}: rider sag of the ${say(end)} is ${figure(sag.value, 'mm')}, ${figure(byMm, 'mm')} ${say(where)} the window of ${printShown({ value: window.lowMm }, 'mm', 1, units)} to ${figure(window.highMm, 'mm')} (${say(window.source)})`
   return onAir ? byAir(end, where, said) : byPreload(notebook, { entry, read, end, said }, units)
 }
 
 function byPreload(notebook: Notebook, { entry, read, end, said }: { entry: Entry; read: Entry; end: End; said: string }, units: DisplayUnits): Advice | undefined {
   const preload = preloadOf(notebook, read, end, units)
   const figure = sayIn(units)
-  if (isMissing(preload)) return ask(end, `note ${preload.missing.join(' and ')}`, read)
+  if (isMissing(preload)) return ask(end, say`note ${preload.missing.map((fact) => say(fact)).join(say(' and '))}`, read)
   // A range that ends before the window is reached is the spring's matter.
   if (isStuck(preload)) return undefined
   const { bikeMm, riderMm } = preload.plan.after
-  const label = preload.moves[0]?.slot.adjuster.label ?? `the ${end}’s preload`
+  const label = preload.moves[0]?.slot.adjuster.label ?? say`the ${say(end)}’s preload`
   return {
-    topic: 'sag', kind: 'change', step: `turn ${label}: ${preloadWords(preload, units)}`, evidence: [said],
-    expect: [`rider sag about ${figure(riderMm ?? 0, 'mm')}${bikeMm === undefined ? '' : `, bike alone about ${figure(bikeMm, 'mm')}`}; the rate stays as it is`, ...feelOf(end, preload.plan.needed), ...preload.plan.limits],
-    assumes: [...preload.plan.toMiddle.working.assumptions, ...(read === entry ? [] : [`what carries this end stands as in ${read.key}`])],
+    topic: 'sag', kind: 'change', step: say`turn ${label}: ${preloadWords(preload, units)}`, evidence: [said],
+    expect: [say`rider sag about ${figure(riderMm ?? 0, 'mm')}${bikeMm === undefined ? '' : say`, bike alone about ${figure(bikeMm, 'mm')}`}; the rate stays as it is`, ...feelOf(end, preload.plan.needed), ...preload.plan.limits],
+    assumes: [...preload.plan.toMiddle.working.assumptions, ...(read === entry ? [] : [say`what carries this end stands as in ${read.key}`])],
   }
 }
 
@@ -59,19 +60,19 @@ export function isStuck({ plan, moves }: EndPreload): boolean {
 function byAir(end: End, where: 'below' | 'above', said: string): Advice {
   const more = where === 'above'
   return {
-    topic: 'sag', kind: 'change', step: `${more ? 'add' : 'let off'} a little air at the ${end}, cold and with the wheel off the ground, and measure the sag again`, evidence: [said],
-    expect: [`${more ? 'less' : 'more'} sag; how much for a bar this notebook does not tell yet`], assumes: ['pressures in the range that the manual allows'],
+    topic: 'sag', kind: 'change', step: say`${more ? say('add') : say('let off')} a little air at the ${say(end)}, cold and with the wheel off the ground, and measure the sag again`, evidence: [said],
+    expect: [say`${more ? say('less') : say('more')} sag; how much for a bar this notebook does not tell yet`], assumes: [say('pressures in the range that the manual allows')],
   }
 }
 
 function measureSag(notebook: Notebook, entry: Entry, end: End): Advice {
   const alone = sagEvidence(notebook, entry, end, 'bike')
   return {
-    topic: 'sag', kind: 'measure', step: `measure the ${end}: its length with the wheel off the ground, and with the rider aboard after lifting and after pushing${alone ? '' : '; the same with the bike alone'}`,
-    evidence: [`no rider sag of the ${end} was measured with what carries it standing as it does`], expect: ['sag, friction and the rate that both sags imply'], assumes: [],
+    topic: 'sag', kind: 'measure', step: say`measure the ${say(end)}: its length with the wheel off the ground, and with the rider aboard after lifting and after pushing${alone ? '' : say('; the same with the bike alone')}`,
+    evidence: [say`no rider sag of the ${say(end)} was measured with what carries it standing as it does`], expect: [say('sag, friction and the rate that both sags imply')], assumes: [],
   }
 }
 
 function ask(end: End, step: string, read: Entry): Advice {
-  return { topic: 'sag', kind: 'measure', step, evidence: [`${read.key}: the sag of the ${end} was measured, and cannot be judged without`], expect: [], assumes: [] }
+  return { topic: 'sag', kind: 'measure', step, evidence: [say`${read.key}: the sag of the ${say(end)} was measured, and cannot be judged without`], expect: [], assumes: [] }
 }

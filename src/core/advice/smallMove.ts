@@ -5,6 +5,7 @@ import { slotsFor, countAt } from '../derived/countAt'
 import type { End } from '../compute/sag/loadCase'
 import { printPosition } from '../notation/position'
 import type { Entry, Notebook } from '../notebook/notebook'
+import { say } from '../words/say'
 
 /**
  * One small step of damping at one end in words: a click, or a quarter turn, of the first of these controls that is
@@ -22,7 +23,7 @@ export function smallMove(notebook: Notebook, entry: Entry, end: End, controls: 
     const step = adjuster.step ?? 0.25
     const by = meansOf(adjuster, 1) === wanted ? step : -step
     if (!hasRoom(adjuster, at + by)) continue
-    const legs = slots.length === 2 ? ', both legs' : ''
+    const legs = slots.length === 2 ? `, ${say('both legs')}` : ''
     return `${adjuster.label} ${movementWords(adjuster, by)}${legs}, to ${printPosition(ownPosition(at + by, adjuster))}`
   }
   return undefined

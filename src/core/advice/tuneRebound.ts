@@ -5,6 +5,7 @@ import { found, isMissing } from '../compute/working/result'
 import { dampingRatioOf } from '../derived/bounceOf'
 import { printNumber } from '../notation/amount'
 import type { Entry, Notebook } from '../notebook/notebook'
+import { say } from '../words/say'
 import type { Advice, Advisor } from './advice'
 import { evidenceFor } from './sagEvidence'
 import { smallMove } from './smallMove'
@@ -23,8 +24,8 @@ export const tuneRebound: Advisor = (notebook, entry) => {
     if (advice) return advice
   }
   return read.some(([, at]) => at) ? undefined : {
-    topic: 'rebound', kind: 'measure', step: 'push each end down once, let go, and write down how high it swings: below, above, below; a film helps',
-    evidence: ['no bounce test since the rebound was last changed'], expect: ['a damping ratio for each end, to compare'], assumes: [],
+    topic: 'rebound', kind: 'measure', step: say('push each end down once, let go, and write down how high it swings: below, above, below; a film helps'),
+    evidence: [say('no bounce test since the rebound was last changed')], expect: [say('a damping ratio for each end, to compare')], assumes: [],
   }
 }
 
@@ -42,9 +43,9 @@ function reboundAt(notebook: Notebook, entry: Entry, at: Entry, end: End): Advic
   const move = smallMove(notebook, entry, end, reboundControls, meaning.rebound)
   if (!move) return undefined
   return {
-    topic: 'rebound', kind: 'change', step: `try ${meaning.rebound} rebound damping by the smallest step: ${move}`,
-    evidence: [`${at.key}: the ${end} ${meaning.words}; it ${describeRatio(ratio.value) ?? ''} (damping ratio ${printNumber(ratio.value, 2)}; ${meaning.source})`],
-    expect: [`a damping ratio between ${printNumber(low, 2)} and ${printNumber(high, 2)}: it passes its rest once or twice and settles`],
+    topic: 'rebound', kind: 'change', step: say`try ${say(meaning.rebound)} rebound damping by the smallest step: ${move}`,
+    evidence: [say`${at.key}: the ${say(end)} ${say(meaning.words)}; it ${describeRatio(ratio.value) ?? ''} (damping ratio ${printNumber(ratio.value, 2)}; ${say(meaning.source)})`],
+    expect: [say`a damping ratio between ${printNumber(low, 2)} and ${printNumber(high, 2)}: it passes its rest once or twice and settles`],
     assumes: ratio.working.assumptions,
   }
 }

@@ -6,6 +6,7 @@ import { travelOf } from '../derived/sagOf'
 import { printNumber } from '../notation/amount'
 import { sayIn, type DisplayUnits } from '../notation/displayUnits'
 import type { Entry, Notebook } from '../notebook/notebook'
+import { say } from '../words/say'
 import type { Advice, Advisor } from './advice'
 import { moveOil } from './moveOil'
 import { smallMove } from './smallMove'
@@ -24,29 +25,29 @@ function travelAt(notebook: Notebook, entry: Entry, end: End, units: DisplayUnit
   const wanted = used.verdict === 'bottomed' ? 'more' : 'less'
   const evidence = [evidenceOf(entry, end, used, units)]
   const move = smallMove(notebook, entry, end, compressions[used.verdict], wanted)
-  const assumes = ['sag and springs are right', 'the ride was as hard as the place asks for']
+  const assumes = [say('sag and springs are right'), say('the ride was as hard as the place asks for')]
   if (move) {
     return {
-      topic: 'travel', kind: 'change', step: `try ${wanted} compression damping by the smallest step: ${move}`, evidence,
-      expect: [atTheSamePlace(travelOf(notebook, end)!, wanted, units)], assumes: [...assumes, 'oil level as the manual says'],
+      topic: 'travel', kind: 'change', step: say`try ${say(wanted)} compression damping by the smallest step: ${move}`, evidence,
+      expect: [atTheSamePlace(travelOf(notebook, end)!, wanted, units)], assumes: [...assumes, say('oil level as the manual says')],
     }
   }
   const oil = end === 'front' ? moveOil(notebook, entry, wanted, units) : undefined
   if (oil) return { topic: 'travel', kind: 'change', step: oil.step, evidence, expect: [oil.expect, atTheSamePlace(travelOf(notebook, end)!, wanted, units)], assumes: [...assumes, ...oil.assumes] }
   // Nothing that is turned is left; one at the end of its travel cannot be passed over all the same.
   return used.verdict === 'bottomed' ? {
-    topic: 'travel', kind: 'measure', step: `look at what holds the end of the ${end}’s stroke: ${end === 'front' ? 'oil level, spring and bump stops' : 'spring and bump stop'}; write down what is fitted`, evidence,
-    expect: [`${used.suggests[1]!}, or ${end === 'front' ? 'the oil too low' : 'its stop worn'}`], assumes,
+    topic: 'travel', kind: 'measure', step: say`look at what holds the end of the ${say(end)}’s stroke: ${end === 'front' ? say('oil level, spring and bump stops') : say('spring and bump stop')}; write down what is fitted`, evidence,
+    expect: [say`${say(used.suggests[1]!)}, or ${end === 'front' ? say('the oil too low') : say('its stop worn')}`], assumes,
   } : undefined
 }
 
 function evidenceOf({ key }: Entry, end: End, { usedPercent, reserveMm }: TravelUsed, units: DisplayUnits): string {
-  return `${key}: ${printNumber(usedPercent.value, 0)} % of the ${end}’s travel was used, ${sayIn(units)(reserveMm.value, 'mm')} in reserve`
+  return say`${key}: ${printNumber(usedPercent.value, 0)} % of the ${say(end)}’s travel was used, ${sayIn(units)(reserveMm.value, 'mm')} in reserve`
 }
 
 function atTheSamePlace(travelMm: number, wanted: 'more' | 'less', units: DisplayUnits): string {
   const figure = sayIn(units)
-  return wanted === 'more' ? `less than ${figure(travelMm - 2, 'mm', 0)} used at the same place` : `more than ${figure(travelMm / 2, 'mm', 0)} used at the same place`
+  return wanted === 'more' ? say`less than ${figure(travelMm - 2, 'mm', 0)} used at the same place` : say`more than ${figure(travelMm / 2, 'mm', 0)} used at the same place`
 }
 
 /** A ride without a word of its travel. */
@@ -54,7 +55,7 @@ function unread(notebook: Notebook, entry: Entry): Advice | undefined {
   const ends = (['front', 'rear'] as const).filter((end) => travelOf(notebook, end) !== undefined)
   if (ends.length === 0 || ends.some((end) => found(travelUsedOf(notebook, entry, end)))) return undefined
   return {
-    topic: 'travel', kind: 'measure', step: `put a cable tie on ${ends.includes('front') ? 'a fork tube' : 'the shock’s shaft'}, ride, and write down how far it was pushed`,
-    evidence: [`${entry.key}: no travel used was written down`], expect: ['whether the travel is used, and what is left'], assumes: [],
+    topic: 'travel', kind: 'measure', step: say`put a cable tie on ${ends.includes('front') ? say('a fork tube') : say('the shock’s shaft')}, ride, and write down how far it was pushed`,
+    evidence: [say`${entry.key}: no travel used was written down`], expect: [say('whether the travel is used, and what is left')], assumes: [],
   }
 }

@@ -8,6 +8,7 @@ import { chartOfRow } from '../charts/buildCharts'
 import { found, isMissing } from '../compute/working/result'
 import { computedRows } from '../grid/computed'
 import type { Computed } from '../grid/computedRow'
+import { say } from '../words/say'
 import type { Card, CardSection } from './card'
 import { settingCard } from './settingCard'
 import { workingSections } from './workingSections'
@@ -17,15 +18,17 @@ export function cardFor(notebook: Notebook, row: string, entryKey?: string, unit
   const entry = notebook.entries.find(({ key }) => key === entryKey)
   if (row.startsWith('settings/')) return cardOfSlot(notebook, row.slice('settings/'.length), entry)
   const field = findField(row)
-  if (field?.about) return { title: field.detail ? `${field.label}, ${field.detail}` : field.label, sections: [{ heading: '', lines: [field.about] }] }
+  if (field?.about) return { title: titleOf(field), sections: [{ heading: '', lines: [say(field.about)] }] }
   const computed = computedRows.find(({ key }) => `computed/${key}` === row)
   return computed && computedCard(computed, notebook, entry, units)
 }
 
+const titleOf = ({ label, detail }: { label: string; detail?: string }): string => (detail ? `${say(label)}, ${say(detail)}` : say(label))
+
 /** What a row that is worked out is, and in an entry its whole working. */
 function computedCard(computed: Computed, notebook: Notebook, entry: Entry | undefined, units: DisplayUnits): Card {
-  const title = computed.detail ? `${computed.label}, ${computed.detail}` : computed.label
-  const about = { heading: '', lines: [computed.about] }
+  const title = titleOf(computed)
+  const about = { heading: '', lines: [say(computed.about)] }
   const chart = chartOfRow(`computed/${computed.key}`)
   return { title, ...(chart ? { chart } : {}), sections: entry ? [...answer(computed, notebook, entry, units), about, ...working(computed, notebook, entry, units)] : [about] }
 }
@@ -35,10 +38,10 @@ function answer(computed: Computed, notebook: Notebook, entry: Entry, units: Dis
   if ('compute' in computed) {
     const result = found(computed.compute(notebook, entry))
     const note = result && computed.note?.(notebook, entry, result, units)
-    return note ? [{ heading: 'Here', lines: [note] }] : []
+    return note ? [{ heading: say('Here'), lines: [note] }] : []
   }
   const said = computed.say(notebook, entry, units)
-  return isMissing(said) ? workingSections(said) : [{ heading: 'Here', lines: [said.text, ...(said.about ? [said.about] : [])] }]
+  return isMissing(said) ? workingSections(said) : [{ heading: say('Here'), lines: [said.text, ...(said.about ? [said.about] : [])] }]
 }
 
 function working(computed: Computed, notebook: Notebook, entry: Entry, units: DisplayUnits): CardSection[] {
@@ -61,6 +64,6 @@ function withRecord(notebook: Notebook, card: Card, adjuster: Adjuster, leg: Leg
   const creep = isTurned(adjuster) ? creepOf(notebook, adjuster, leg) : undefined
   if (!creep) return card
   const before = card.sections.findIndex(({ heading }) => heading === 'How to count it')
-  const record = { heading: 'Over time', lines: [creepWords(creep)] }
+  const record = { heading: say('Over time'), lines: [creepWords(creep)] }
   return { ...card, sections: [...card.sections.slice(0, before), record, ...card.sections.slice(before)] }
 }

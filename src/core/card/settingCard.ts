@@ -1,4 +1,6 @@
 import type { Adjuster, Leg } from '../adjusters/adjuster'
+import { legWords } from '../adjusters/legWords'
+import { unitWords } from '../adjusters/unitWords'
 import { amountWords, changeWords } from '../adjusters/changeWords'
 import { isTurned } from '../adjusters/describeTurning'
 import { endOf, inNotation, ownCount, ownPosition, unitNamed } from '../adjusters/convert'
@@ -10,6 +12,7 @@ import type { Entry } from '../notebook/notebook'
 import { baselineFor } from '../derived/baselineFor'
 import { countOf, isSame } from '../rules/standings'
 import { slotKey } from '../adjusters/adjuster'
+import { phrase, say } from '../words/say'
 import type { Card, CardSection } from './card'
 import { turningSections } from './turningSections'
 
@@ -18,7 +21,7 @@ export function settingCard(entry: Entry | undefined, adjuster: Adjuster, leg: L
   const { drawing, which, rest } = turningSections(adjuster)
   const subtitle = [adjuster.place, adjuster.tool, holdWords(adjuster)].filter(Boolean).join(' · ')
   return {
-    title: leg ? `${adjuster.label}, ${leg} ${adjuster.on === 'shock' ? 'shock' : 'leg'}` : adjuster.label,
+    title: leg ? `${adjuster.label}, ${legWords(leg, adjuster.on)}` : adjuster.label,
     ...(subtitle ? { subtitle } : {}),
     sections: [...contradictionSection(adjuster), ...which, ...effectSection(adjuster), ...(entry ? standingSections(entry, adjuster, leg) : []), ...rest],
     ...(drawing ? { drawing } : {}),
@@ -26,29 +29,29 @@ export function settingCard(entry: Entry | undefined, adjuster: Adjuster, leg: L
 }
 
 function contradictionSection({ contradiction }: Adjuster): CardSection[] {
-  return contradiction === undefined ? [] : [{ heading: 'Mend its definition first', lines: [`${capital(contradiction)}.`], caution: true }]
+  return contradiction === undefined ? [] : [{ heading: say('Mend its definition first'), lines: [`${capital(contradiction)}.`], caution: true }]
 }
 
-const hold: Record<string, string> = { ball: 'held by a ball detent', o_ring: 'held by an O-ring', friction: 'held by friction', locknut: 'held by a locknut', nothing: 'held by nothing' }
+const hold: Record<string, string> = { ball: phrase('held by a ball detent'), o_ring: phrase('held by an O-ring'), friction: phrase('held by friction'), locknut: phrase('held by a locknut'), nothing: phrase('held by nothing') }
 
 function holdWords({ heldBy, condition }: Adjuster): string | undefined {
-  const words = heldBy && hold[heldBy]
+  const words = heldBy && hold[heldBy] && say(hold[heldBy])
   if (condition !== 'worn') return words
-  return words ? `${words}, worn: it may creep` : 'worn: it may creep'
+  return words ? say`${words}, worn: it may creep` : say('worn: it may creep')
 }
 
 function standingSections(entry: Entry, adjuster: Adjuster, leg: Leg | undefined): CardSection[] {
   const slot = slotKey(adjuster.id, leg)
   const standing = entry.state.get(slot)
-  if (!standing) return [{ heading: 'Stands at', lines: ['not recorded yet'] }]
+  if (!standing) return [{ heading: say('Stands at'), lines: [say('not recorded yet')] }]
   const count = countOf(standing.setting)
-  const carried = standing.setIn === entry ? '' : `, carried from ${standing.setIn.key}`
-  if (count === undefined) return [{ heading: 'Stands at', lines: [`${standing.setting.node.text}${carried}`, ...whyNot(standing.setting.node.text, adjuster)] }]
+  const carried = standing.setIn === entry ? '' : say`, carried from ${standing.setIn.key}`
+  if (count === undefined) return [{ heading: say('Stands at'), lines: [`${standing.setting.node.text}${carried}`, ...whyNot(standing.setting.node.text, adjuster)] }]
   const own = printPosition(ownPosition(count, adjuster))
   const others = otherNotations(count, adjuster)
-  const lines = [`${own}${carried}`, ...(others.length > 0 ? [`the same as ${others.join(', ')}`] : []), ...shareLines(count, adjuster)]
+  const lines = [`${own}${carried}`, ...(others.length > 0 ? [say`the same as ${others.join(', ')}`] : []), ...shareLines(count, adjuster)]
   const changes = changeLines(entry, slot, count, adjuster)
-  return [{ heading: 'Stands at', lines }, ...(changes.length > 0 ? [{ heading: 'Changed', lines: changes }] : [])]
+  return [{ heading: say('Stands at'), lines }, ...(changes.length > 0 ? [{ heading: say('Changed'), lines: changes }] : [])]
 }
 
 /** Why a written position is no count of this adjuster. */
@@ -56,7 +59,7 @@ function whyNot(text: string, adjuster: Adjuster): string[] {
   const reading = readPosition(text, adjuster.control.counted === undefined)
   if (reading.value === undefined) return [reading.problem]
   const { missing } = ownCount(reading.value, adjuster)
-  return missing === undefined ? [] : [`to convert it, this is missing: ${missing}`]
+  return missing === undefined ? [] : [say`to convert it, this is missing: ${missing}`]
 }
 
 /** Every other notation that the adjuster's ratios allow. */
@@ -80,28 +83,28 @@ function isSameKind(unit: Unit, counts: Unit): boolean {
 
 function shareLines(count: number, adjuster: Adjuster): string[] {
   const { range, counts, end, rangeIs } = adjuster
-  if (range === undefined) return isTurned(adjuster) ? [`how far it goes is not noted: ${counts.dimension === 'length' ? 'measure it once at both its ends' : 'count it once from end to end'}`] : []
+  if (range === undefined) return isTurned(adjuster) ? [say`how far it goes is not noted: ${counts.dimension === 'length' ? say('measure it once at both its ends') : say('count it once from end to end')}`] : []
   if (end === undefined && counts.dimension === 'step') return stepLines(count, range, adjuster)
   // A set length or a dial begins anywhere, so that no share of it can be told.
-  if (end === undefined && adjuster.control.counted !== undefined) return [`it goes over ${printNumber(range)} ${counts.symbol} (${rangeIs === 'measured' ? 'measured' : 'the book’s'})`]
-  const share = `${printNumber((count / range) * 100, 0)} % of its range of ${printNumber(range)} ${counts.symbol} (${rangeIs === 'measured' ? 'measured' : 'the book’s'})`
+  if (end === undefined && adjuster.control.counted !== undefined) return [say`it goes over ${printNumber(range)} ${unitWords(counts)} (${rangeIs === 'measured' ? say('measured') : say('the book’s')})`]
+  const share = say`${printNumber((count / range) * 100, 0)} % of its range of ${printNumber(range)} ${unitWords(counts)} (${rangeIs === 'measured' ? say('measured') : say('the book’s')})`
   if (end === undefined) return [share]
   const [toClosed, toOpen] = end === 'closed' ? [count, range - count] : [range - count, count]
-  return [share, `${amountWords(counts, toClosed)} left to turn in, ${amountWords(counts, toOpen)} to turn out`]
+  return [share, say`${amountWords(counts, toClosed)} left to turn in, ${amountWords(counts, toOpen)} to turn out`]
 }
 
 /** Steps are numbered from 1, so how many are left either way follows. */
 function stepLines(count: number, range: number, { higherIs, control, rangeIs }: Adjuster): string[] {
   const [up, down] = [range - count, count - 1]
   const [more, less] = higherIs === 'more' ? [up, down] : [down, up]
-  return [`of ${printNumber(range)} steps (${rangeIs === 'measured' ? 'counted here' : 'the book’s'})`, `${printNumber(more)} left for ${control.more}, ${printNumber(less)} for ${control.less}`]
+  return [say`of ${printNumber(range)} steps (${rangeIs === 'measured' ? say('counted here') : say('the book’s')})`, say`${printNumber(more)} left for ${say(control.more)}, ${printNumber(less)} for ${say(control.less)}`]
 }
 
 function changeLines(entry: Entry, slot: string, count: number, adjuster: Adjuster): string[] {
   const since = (other: Entry | undefined, words: string): string[] => {
     const before = countOf(other?.state.get(slot)?.setting)
     if (!other || other === entry || before === undefined) return []
-    return [isSame(before, count) ? `not since ${words}` : `since ${words}: ${changeWords(adjuster, count - before)}`]
+    return [isSame(before, count) ? say`not since ${words}` : say`since ${words}: ${changeWords(adjuster, count - before)}`]
   }
   const baseline = baselineFor(entry)
   return [
@@ -111,7 +114,7 @@ function changeLines(entry: Entry, slot: string, count: number, adjuster: Adjust
 }
 
 function effectSection({ control }: Adjuster): CardSection[] {
-  return [{ heading: 'What it does', lines: [`${capital(control.more)}: ${control.moreDoes}.`, `${capital(control.less)}: ${control.lessDoes}.`] }]
+  return [{ heading: say('What it does'), lines: [`${capital(say(control.more))}: ${say(control.moreDoes)}.`, `${capital(say(control.less))}: ${say(control.lessDoes)}.`] }]
 }
 
 function capital(text: string): string {

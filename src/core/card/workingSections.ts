@@ -3,6 +3,7 @@ import { isMissing, type Outcome, type Result, type WorkingInput } from '../comp
 import { printNumber } from '../notation/amount'
 import { fileUnits, shownUnit, toShown, type DisplayUnits } from '../notation/displayUnits'
 import { printWithUncertainty } from '../notation/uncertainty'
+import { phrase, say } from '../words/say'
 import type { CardSection } from './card'
 
 /**
@@ -10,26 +11,26 @@ import type { CardSection } from './card'
  * its unit and uncertainty, what was assumed, and who says so. Of an absent number: what it needs.
  */
 export function workingSections(outcome: Outcome, { heading = usual, units = fileUnits }: { heading?: string; units?: DisplayUnits } = {}): CardSection[] {
-  if (isMissing(outcome)) return [{ heading: heading === usual ? 'What it needs' : heading, lines: outcome.missing.map((fact) => `needs ${fact}`) }]
+  if (isMissing(outcome)) return [{ heading: heading === usual ? say('What it needs') : say(heading), lines: outcome.missing.map((fact) => say`needs ${say(fact)}`) }]
   const { working } = outcome
   const inputs = working.inputs.map((input) => inputLine(input, units))
   return [
-    { heading, lines: [working.formula, ...(working.inputs.length > 0 ? [formulaWithNumbers(working, numberOf)] : []), `= ${inBoth(outcome, outcome.unit, units)}`] },
-    ...(inputs.length > 0 ? [{ heading: 'From', lines: inputs }] : []),
-    ...(working.assumptions.length > 0 ? [{ heading: 'Assumes', lines: [...working.assumptions] }] : []),
-    { heading: 'Source', lines: [working.source] },
+    { heading: say(heading), lines: [working.formula, ...(working.inputs.length > 0 ? [formulaWithNumbers(working, numberOf)] : []), `= ${inBoth(outcome, outcome.unit, units)}`] },
+    ...(inputs.length > 0 ? [{ heading: say('From'), lines: inputs }] : []),
+    ...(working.assumptions.length > 0 ? [{ heading: say('Assumes'), lines: working.assumptions.map((words) => say(words)) }] : []),
+    { heading: say('Source'), lines: [say(working.source)] },
   ]
 }
 
-const usual = 'How it comes about'
+const usual = phrase('How it comes about')
 
 const numberOf = ({ value }: Pick<WorkingInput, 'value'>): string => String(Number(value.toPrecision(6)))
 
 /** 'L1 = 152 ± 0.6 mm: length with the wheel off the ground', and how much of the uncertainty it brings. */
 function inputLine(input: WorkingInput, units: DisplayUnits): string {
   const { symbol, name, contribution } = input
-  const share = contribution === undefined ? '' : `, which brings ± ${digitsOf(contribution)} of the result`
-  return `${symbol} = ${inBoth(input, input.unit, units)}: ${name}${share}`
+  const share = contribution === undefined ? '' : say`, which brings ± ${digitsOf(contribution)} of the result`
+  return `${symbol} = ${inBoth(input, input.unit, units)}: ${say(name)}${share}`
 }
 
 /** In the formula's own unit, for the formula would not hold in another, and behind it in the one asked for. */

@@ -1,6 +1,7 @@
 import { isMissing, reasons, type Outcome } from '../compute/working/result'
 import { geometryOf, type Stance } from '../derived/geometryOf'
 import type { Entry, Notebook } from '../notebook/notebook'
+import { phrase, say } from '../words/say'
 import type { Chart } from './chart'
 import { overEntries, type Followed } from './overEntries'
 
@@ -15,7 +16,7 @@ interface Line {
 }
 
 const stances: readonly { stance: Stance; label: string; group: string }[] = [
-  { stance: 'figures', label: 'as it stands', group: 'geometry' }, { stance: 'riderSag', label: 'at rider sag', group: 'geometry_at_rider_sag' },
+  { stance: 'figures', label: phrase('as it stands'), group: 'geometry' }, { stance: 'riderSag', label: phrase('at rider sag'), group: 'geometry_at_rider_sag' },
 ]
 
 function geometryChart({ key, row, title, unit, digits, span }: Line): Chart {
@@ -27,8 +28,8 @@ function geometryChart({ key, row, title, unit, digits, span }: Line): Chart {
       const hasSag = drawn.series.some((series) => series.key === 'riderSag')
       return {
         key: row, title, bands: [], ...drawn,
-        about: `${title} of each entry after fork height, ride height and tyres, and sunk by its rider sag where both ends were measured.`,
-        notes: hasSag || drawn.series.length === 0 ? [] : ['At rider sag it can be told in an entry that measures the rider sag of both ends.'],
+        about: say`${say(title)} of each entry after fork height, ride height and tyres, and sunk by its rider sag where both ends were measured.`,
+        notes: hasSag || drawn.series.length === 0 ? [] : [say('At rider sag it can be told in an entry that measures the rider sag of both ends.')],
         ...(drawn.series.length === 0 ? { wanting: wantingOf(notebook, (entry) => geometryOf(notebook, entry)[key], title) } : {}),
       }
     },
@@ -38,14 +39,14 @@ function geometryChart({ key, row, title, unit, digits, span }: Line): Chart {
 function wantingOf({ entries }: Notebook, of: (entry: Entry) => Outcome, title: string): string[] {
   const missing = reasons(...entries.map(of).filter(isMissing))
   return [
-    entries.length === 0 ? 'There is no entry yet.' : `${title} needs: ${missing.join(', ')}.`,
-    'Write what the manual or a measurement gives under `machine: geometry`: rake, fork offset, front and rear wheel radius, wheelbase. '
-      + 'Fork height and ride height of the entries then move it.',
+    entries.length === 0 ? say('There is no entry yet.') : say`${say(title)} needs: ${missing.map((fact) => say(fact)).join(', ')}.`,
+    say('Write what the manual or a measurement gives under `machine: geometry`: rake, fork offset, front and rear wheel radius, wheelbase. ')
+      + say('Fork height and ride height of the entries then move it.'),
   ]
 }
 
 /** Rake over the entries. */
-export const rakeChart = geometryChart({ key: 'rakeDeg', row: 'rake_deg', title: 'Rake', unit: '°', digits: 2, span: 0.5 })
+export const rakeChart = geometryChart({ key: 'rakeDeg', row: 'rake_deg', title: phrase('Rake'), unit: '°', digits: 2, span: 0.5 })
 
 /** Trail over the entries. */
-export const trailChart = geometryChart({ key: 'trailMm', row: 'trail_mm', title: 'Trail', unit: 'mm', digits: 1, span: 5 })
+export const trailChart = geometryChart({ key: 'trailMm', row: 'trail_mm', title: phrase('Trail'), unit: 'mm', digits: 1, span: 5 })

@@ -1,6 +1,7 @@
 import { found, type Outcome, type Result } from '../compute/working/result'
 import { printShown, shownUnit, toShown, type DisplayUnits } from '../notation/displayUnits'
 import type { Entry, Notebook } from '../notebook/notebook'
+import { say } from '../words/say'
 import type { ChartAxis, ChartSeries, ChartTable } from './view'
 
 /** One number followed from entry to entry. */
@@ -28,7 +29,8 @@ export function overEntries({ entries }: Notebook, followed: readonly Followed[]
   const shown = shownUnit(unit, units)
   const print = (result: Result) => printShown(result, unit, digits, units)
   const withUnit = (text: string) => (shown === '' ? text : shown === '°' ? `${text}°` : `${text} ${shown}`)
-  const series = followed.map(({ key, label: name, row, judge }, place): ChartSeries => {
+  const series = followed.map(({ key, label: phrase, row, judge }, place): ChartSeries => {
+    const name = say(phrase)
     const own = known.flatMap(({ entry, results }, at) => (results[place] ? [{ at, entry, result: results[place], ...toShown(results[place], unit, digits, units) }] : []))
     return {
       key, label: name, form: 'line', row: `computed/${row}`, x: own.map(({ at }) => at), y: own.map(({ value }) => value), entries: own.map(({ entry }) => entry.key),
@@ -38,11 +40,11 @@ export function overEntries({ entries }: Notebook, followed: readonly Followed[]
   }).filter(({ x }) => x.length > 0)
   const cells = ({ judge }: Followed, result: Result | undefined) => [result ? print(result) : '', ...(judge ? [result ? judge.brief(result) : ''] : [])]
   return {
-    x: { label: 'Entry', unit: '', digits: 0, names: known.map(({ entry }) => entry.key) },
-    y: { label, unit: shown, digits: toShown({ value: 0 }, unit, digits, units).digits, ...(span === undefined ? {} : { span: toShown({ value: span }, unit, digits, units).value }) },
+    x: { label: say('Entry'), unit: '', digits: 0, names: known.map(({ entry }) => entry.key) },
+    y: { label: say(label), unit: shown, digits: toShown({ value: 0 }, unit, digits, units).digits, ...(span === undefined ? {} : { span: toShown({ value: span }, unit, digits, units).value }) },
     series,
     table: {
-      columns: ['Entry', ...followed.flatMap(({ label: name, judge }) => [headed(name, shown), ...(judge ? [judge.heading] : [])])],
+      columns: [say('Entry'), ...followed.flatMap(({ label: name, judge }) => [headed(say(name), shown), ...(judge ? [judge.heading] : [])])],
       rows: known.map(({ entry, results }) => [entry.key, ...followed.flatMap((each, place) => cells(each, results[place]))]),
     },
   }

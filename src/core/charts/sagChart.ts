@@ -5,11 +5,12 @@ import { found, isMissing, type Outcome, type Result } from '../compute/working/
 import { sagOf, sagTargetOf } from '../derived/sagOf'
 import { printShown, sayIn, shownUnit, toShown, type DisplayUnits } from '../notation/displayUnits'
 import type { Notebook } from '../notebook/notebook'
+import { phrase, say } from '../words/say'
 import type { Chart } from './chart'
 import { overEntries, type Followed } from './overEntries'
 import type { ChartBand } from './view'
 
-const loads = [{ load: 'bike', label: 'bike alone', row: 'static_sag_mm' }, { load: 'rider', label: 'rider aboard', row: 'rider_sag_mm' }] as const satisfies readonly { load: LoadCase; label: string; row: string }[]
+const loads = [{ load: 'bike', label: phrase('bike alone'), row: 'static_sag_mm' }, { load: 'rider', label: phrase('rider aboard'), row: 'rider_sag_mm' }] as const satisfies readonly { load: LoadCase; label: string; row: string }[]
 
 /** Sag of one end over the entries, both load cases, each against the window it should lie in. */
 export function sagChart(end: End): Chart {
@@ -22,13 +23,13 @@ export function sagChart(end: End): Chart {
         const target = found(targets[place]!)
         return {
           key: load, label, row: `${end}.${row}`, of: (entry) => sagOf(notebook, entry, end, load),
-          ...(target ? { judge: { heading: `Against ${windowWords(target, units)}`, brief: (result) => judgement(result, target, units), words: (result) => judgement(result, target, units, ' its window') } } : {}),
+          ...(target ? { judge: { heading: say`Against ${windowWords(target, units)}`, brief: (result) => judgement(result, target, units), words: (result) => judgement(result, target, units, say(' its window')) } } : {}),
         }
       })
-      const drawn = overEntries(notebook, followed, { label: 'Sag', unit: 'mm', digits: 1 }, units)
+      const drawn = overEntries(notebook, followed, { label: say('Sag'), unit: 'mm', digits: 1 }, units)
       return {
-        key: `sag_${end}`, title: `Sag, ${end}`,
-        about: 'Sag of each entry that measured it, against the windows it should lie in. The whiskers are one standard uncertainty.',
+        key: `sag_${end}`, title: say`Sag, ${say(end)}`,
+        about: say('Sag of each entry that measured it, against the windows it should lie in. The whiskers are one standard uncertainty.'),
         ...drawn, bands: bandsOf(targets, drawn.series.map(({ key }) => key), units), notes: windowNotes(targets),
         ...(drawn.series.length === 0 ? { wanting: wantingOf(notebook, end) } : {}),
       }
@@ -43,7 +44,7 @@ const windowWords = ({ lowMm, highMm }: SagTarget, units: DisplayUnits): string 
 function judgement(result: Result, target: SagTarget, units: DisplayUnits, window = ''): string {
   const { where, byMm, sure } = judgeSag(result, target)
   const words = where === 'within' ? (window === '' ? 'within' : `in${window}`) : `${sayIn(units)(byMm, 'mm')} ${where}${window}`
-  return sure === false ? `${words}, perhaps` : words
+  return sure === false ? say`${words}, perhaps` : words
 }
 
 /** The windows of the sags that are drawn: one for a load case nobody measured would only be in the way. */
@@ -59,14 +60,14 @@ function bandsOf(targets: readonly Outcome<SagTarget>[], drawn: readonly string[
 function windowNotes(targets: readonly Outcome<SagTarget>[]): string[] {
   return loads.map(({ label }, place) => {
     const target = targets[place]!
-    return isMissing(target) ? `No window for the ${label}: it needs ${target.missing.join(' and ')}.` : `Window, ${label}: ${target.source}.`
+    return isMissing(target) ? say`No window for the ${say(label)}: it needs ${target.missing.map((fact) => say(fact)).join(say(' and '))}.` : say`Window, ${say(label)}: ${say(target.source)}.`
   })
 }
 
 function wantingOf({ entries }: Notebook, end: End): string[] {
   return [
-    entries.length === 0 ? 'There is no entry yet.' : `No entry has measured the ${end} sag.`,
-    'Measure one end three times: with the wheel off the ground, with the bike on its wheels alone, and with the rider aboard. '
-      + `Write the lengths into an entry under ‘Sag, ${end}’: extended, and after lifting and after pushing for each load.`,
+    entries.length === 0 ? say('There is no entry yet.') : say`No entry has measured the ${say(end)} sag.`,
+    say('Measure one end three times: with the wheel off the ground, with the bike on its wheels alone, and with the rider aboard. ')
+      + say`Write the lengths into an entry under ‘Sag, ${say(end)}’: extended, and after lifting and after pushing for each load.`,
   ]
 }

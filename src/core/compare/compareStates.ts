@@ -1,4 +1,5 @@
 import { fileUnits } from '../notation/displayUnits'
+import { phrase, say } from '../words/say'
 import { compareFindings } from './compareFindings'
 import { compareRows } from './compareRows'
 import type { CompareOptions, CompareRow, Comparison, StateRef } from './comparison'
@@ -21,7 +22,7 @@ export function compareStates(from: StateRef, to: StateRef, { oneMachine: known,
   const rows = groups.flatMap((group) => group.rows)
   return {
     left: sideOf(left), right: sideOf(right), oneMachine, groups,
-    notes: a && b && !oneMachine ? [twoMachines] : [],
+    notes: a && b && !oneMachine ? [say(twoMachines)] : [],
     changes: countChanges(rows),
     expected: a && b && oneMachine ? expectedSags(a, b, units) : [],
     between: a && b && oneMachine ? entriesBetween(a, b) : [],
@@ -29,7 +30,7 @@ export function compareStates(from: StateRef, to: StateRef, { oneMachine: known,
   }
 }
 
-const twoMachines = 'These are two machines. A click of one is no click of the other, so positions are compared by their share of the range alone; pressures, spring rates and computed numbers are compared as they are.'
+const twoMachines = phrase('These are two machines. A click of one is no click of the other, so positions are compared by their share of the range alone; pressures, spring rates and computed numbers are compared as they are.')
 
 /** Both legs of a pair count as one change. */
 function countChanges(rows: readonly CompareRow[]): number {

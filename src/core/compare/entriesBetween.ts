@@ -1,6 +1,8 @@
+import { legWords } from '../adjusters/legWords'
 import { changeWords } from '../adjusters/changeWords'
 import type { Entry, Notebook } from '../notebook/notebook'
 import { changesOf, isSame, type Change } from '../rules/standings'
+import { say } from '../words/say'
 import type { EntryBetween } from './comparison'
 import type { State } from './settingRow'
 
@@ -44,7 +46,7 @@ export function changeLines(entry: Entry): string[] {
     const other = changes.find((each) => each !== change && each.setting.adjuster === adjuster)
     const together = other !== undefined && isSame(other.by, change.by)
     if (together && leg === 'right') return []
-    return [`${adjuster.label}${together ? ', both legs' : leg ? `, ${leg} leg` : ''}: ${wordsOf(change)}`]
+    return [`${adjuster.label}${together ? `, ${say('both legs')}` : leg ? `, ${legWords(leg)}` : ''}: ${wordsOf(change)}`]
   })
 }
 

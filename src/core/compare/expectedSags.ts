@@ -6,6 +6,7 @@ import { sagOf } from '../derived/sagOf'
 import { forkSpringsOf, motionRatioAt, shockSpringOf } from '../derived/springsFitted'
 import { sayIn, type DisplayUnits } from '../notation/displayUnits'
 import type { Entry } from '../notebook/notebook'
+import { say } from '../words/say'
 import type { ExpectedSag } from './comparison'
 import { lastKnown } from './lastKnown'
 import type { State } from './settingRow'
@@ -38,15 +39,15 @@ function expectedSag(left: State, right: State, { end, load, units }: { end: End
   const after = sagsAfter({ riderMm: base.known.value }, changeMm, ratio.ratio)
   const by = after.riderMm! - was.known.value
   return {
-    label: load === 'bike' ? 'Static sag' : 'Rider sag', end, measured: length(was.known.value), expected: length(after.riderMm!),
+    label: load === 'bike' ? say('Static sag') : say('Rider sag'), end, measured: length(was.known.value), expected: length(after.riderMm!),
     ...(was.entry === left.entry ? {} : { measuredIn: was.entry.key }),
     change: `${by < 0 ? '−' : '+'}${length(Math.abs(by))}`,
-    about: `from ${length(base.known.value)} in ${base.entry.key} and ${preloadWords(changeMm, length)} since${after.toppingOut.length > 0 ? '; it then stands on its top stop' : ''}; measure it`,
+    about: say`from ${length(base.known.value)} in ${base.entry.key} and ${preloadWords(changeMm, length)} since${after.toppingOut.length > 0 ? say('; it then stands on its top stop') : ''}; measure it`,
   }
 }
 
 function preloadWords(changeMm: number, length: (mm: number) => string): string {
-  return Math.abs(changeMm) < 1e-6 ? 'the same preload' : `${length(Math.abs(changeMm))} ${changeMm > 0 ? 'more' : 'less'} preload at the spring`
+  return Math.abs(changeMm) < 1e-6 ? say('the same preload') : say`${length(Math.abs(changeMm))} ${changeMm > 0 ? say('more') : say('less')} preload at the spring`
 }
 
 /** How much more an end's springs are compressed, mm at the spring, the mean over legs by their rates; `undefined` where some change is not known in mm. */

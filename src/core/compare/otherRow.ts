@@ -6,6 +6,7 @@ import { printNumber } from '../notation/amount'
 import { toShown, type DisplayUnits, type Shown } from '../notation/displayUnits'
 import { baseUnit } from '../notation/quantity'
 import { measured, type Field } from '../notebook/fields'
+import { say } from '../words/say'
 import type { Change, CompareCell, CompareOptions, CompareRow } from './comparison'
 import { lastKnown } from './lastKnown'
 import type { State } from './settingRow'
@@ -86,7 +87,7 @@ function derivedChange(row: NumberRow & Computed, left: State, right: State, uni
   const unit = is.unit === '°' ? '°' : is.unit === '' ? '' : ` ${is.unit}`
   return {
     words: `${signed(is.value - was.value, is.digits)}${unit}`, by, direction: by > 0 ? 'more' : 'less',
-    ...(u === undefined ? {} : { u, sure: sure!, surely: `${sure ? 'more than' : 'within'} twice its uncertainty of ${printNumber(is.u!, Math.max(is.digits, 1))}${unit}` }),
+    ...(u === undefined ? {} : { u, sure: sure!, surely: say`${sure ? say('more than') : say('within')} twice its uncertainty of ${printNumber(is.u!, Math.max(is.digits, 1))}${unit}` }),
   }
 }
 

@@ -1,4 +1,5 @@
 import { slotKey, type Adjuster, type Slot } from '../adjusters/adjuster'
+import { unitWords } from '../adjusters/unitWords'
 import { ownCount, ownPosition } from '../adjusters/convert'
 import { isTurned } from '../adjusters/describeTurning'
 import { lowestCount } from '../adjusters/share'
@@ -6,6 +7,7 @@ import { countAt } from '../derived/countAt'
 import { printNumber } from '../notation/amount'
 import { printPosition } from '../notation/position'
 import { isSame } from '../rules/standings'
+import { say } from '../words/say'
 import type { SlotPair } from './pairSlots'
 import type { State } from './settingRow'
 import { whyNoCount } from './whyNoCount'
@@ -25,9 +27,9 @@ export function reach({ left, right }: SlotPair, now: State, wanted: State): Rea
   if (from?.count !== undefined && isSame(from.count, to)) return { stays: true }
   const beyond = beyondRange(adjuster, to)
   if (beyond) return beyond
-  if (writtenNow === undefined) return { why: 'where it stands now is not recorded', instead: setFromItsEnd(adjuster, to) }
-  if (from?.count === undefined) return { why: `where it stands now, ‘${writtenNow}’, is no count of this adjuster: ${from ? `it needs ${from.missing}` : whyNoCount(left!, now.entry)}`, instead: setFromItsEnd(adjuster, to) }
-  return isBeyond(adjuster, from.count) ? { why: `it is recorded at ${positionWords(adjuster, from.count)}, beyond its end, so that is no place to count from`, instead: setFromItsEnd(adjuster, to) } : { from: from.count, to }
+  if (writtenNow === undefined) return { why: say('where it stands now is not recorded'), instead: setFromItsEnd(adjuster, to) }
+  if (from?.count === undefined) return { why: say`where it stands now, ‘${writtenNow}’, is no count of this adjuster: ${from ? say`it needs ${from.missing!}` : whyNoCount(left!, now.entry)}`, instead: setFromItsEnd(adjuster, to) }
+  return isBeyond(adjuster, from.count) ? { why: say`it is recorded at ${positionWords(adjuster, from.count)}, beyond its end, so that is no place to count from`, instead: setFromItsEnd(adjuster, to) } : { from: from.count, to }
 }
 
 function written(slot: Slot | undefined, { entry }: State): string | undefined {
@@ -38,24 +40,24 @@ const positionWords = (adjuster: Adjuster, count: number) => printPosition(ownPo
 const sameCounting = (a: Adjuster, b: Adjuster) => a.counts === b.counts && a.end === b.end
 
 function unknownGoal(right: Slot | undefined, stands: string): Reach {
-  const why = right ? 'where it should stand is not recorded' : 'the state wanted knows no such adjuster'
-  return { why, instead: `Leave it where it stands, at ${stands}, or set it by the one who knows.` }
+  const why = right ? say('where it should stand is not recorded') : say('the state wanted knows no such adjuster')
+  return { why, instead: say`Leave it where it stands, at ${stands}, or set it by the one who knows.` }
 }
 
 function noCount(slot: Slot, wanted: State): Reach {
   return {
-    why: `where it should stand, ‘${written(slot, wanted)}’, is no count of this adjuster: ${whyNoCount(slot, wanted.entry)}`,
-    instead: 'Set it by hand to what is written, and mend the notebook.',
+    why: say`where it should stand, ‘${written(slot, wanted) ?? ''}’, is no count of this adjuster: ${whyNoCount(slot, wanted.entry)}`,
+    instead: say('Set it by hand to what is written, and mend the notebook.'),
   }
 }
 
 function beyondRange(adjuster: Adjuster, to: number): Reach | undefined {
   if (!isBeyond(adjuster, to)) return undefined
   const { range, rangeIs, counts } = adjuster
-  const ends = range === undefined || to < 0 ? 'below its zero' : `beyond its range of ${printNumber(range)} ${counts.symbol}${rangeIs === 'book' ? ' by the book' : ''}`
+  const ends = range === undefined || to < 0 ? say('below its zero') : say`beyond its range of ${printNumber(range)} ${unitWords(counts)}${rangeIs === 'book' ? say(' by the book') : ''}`
   return {
-    why: `it should stand at ${positionWords(adjuster, to)}, ${ends}`,
-    instead: rangeIs === 'book' && to >= 0 ? 'Do not force it: go as far as it turns freely, count, and note the range as measured.' : 'Do not force it: the record is wrong, so count it anew and find out what was meant.',
+    why: say`it should stand at ${positionWords(adjuster, to)}, ${ends}`,
+    instead: rangeIs === 'book' && to >= 0 ? say('Do not force it: go as far as it turns freely, count, and note the range as measured.') : say('Do not force it: the record is wrong, so count it anew and find out what was meant.'),
   }
 }
 
@@ -70,6 +72,6 @@ function isBeyond(adjuster: Adjuster, count: number): boolean {
 /** How to come to a count when nobody knows where it stands: from the end it is counted from. */
 function setFromItsEnd(adjuster: Adjuster, to: number): string {
   const goal = positionWords(adjuster, to)
-  if (!isTurned(adjuster) || adjuster.end === undefined || ['mark', 'step', 'dial'].includes(adjuster.counts.dimension)) return `Set it to ${goal}.`
-  return adjuster.end === 'closed' ? `Turn it in, lightly, until it seats; then back out, to ${goal}.` : `Back it off fully; then turn it in, to ${goal}.`
+  if (!isTurned(adjuster) || adjuster.end === undefined || ['mark', 'step', 'dial'].includes(adjuster.counts.dimension)) return say`Set it to ${goal}.`
+  return adjuster.end === 'closed' ? say`Turn it in, lightly, until it seats; then back out, to ${goal}.` : say`Back it off fully; then turn it in, to ${goal}.`
 }

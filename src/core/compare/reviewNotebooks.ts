@@ -1,6 +1,7 @@
 import type { Adjuster } from '../adjusters/adjuster'
 import type { Entry, Notebook } from '../notebook/notebook'
 import { scalarAt } from '../notebook/tree'
+import { say } from '../words/say'
 import { compareAllFindings, findingsOf } from './compareFindings'
 import { compareStates } from './compareStates'
 import type { CompareOptions, CompareSide, StateRef } from './comparison'
@@ -96,7 +97,7 @@ function pairEntries(before: Notebook, after: Notebook): Map<Entry, Entry> {
 function factsBeside(before: Notebook, after: Notebook): FactChange[] {
   const beside = ({ root }: Notebook) => new Map((root?.pairs ?? []).filter(({ key }) => key.text !== 'entries' && key.text !== 'accepted').flatMap(({ key, value }) => [...factsOf(value, key.text)]))
   const accepted = ({ accepted: all }: Notebook) => all.map(({ node, finding, entry, about }) => ({
-    path: ['accepted', finding, entry, about].filter(Boolean).join(' '), text: scalarAt(node, ['reason'])?.text.trim() ?? 'without a reason',
+    path: ['accepted', finding, entry, about].filter(Boolean).join(' '), text: scalarAt(node, ['reason'])?.text.trim() ?? say('without a reason'),
   }))
   const [then, now] = [accepted(before), accepted(after)]
   const isIn = (list: typeof then, one: typeof then[number]) => list.some(({ path, text }) => path === one.path && text === one.text)

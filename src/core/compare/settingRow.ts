@@ -10,6 +10,7 @@ import { printNumber } from '../notation/amount'
 import { printPosition } from '../notation/position'
 import { settingRow as rowKey, type Entry, type Notebook } from '../notebook/notebook'
 import { countOf, isSame } from '../rules/standings'
+import { say } from '../words/say'
 import type { Change, CompareCell, CompareRow } from './comparison'
 import type { SlotPair } from './pairSlots'
 import { whyNoCount } from './whyNoCount'
@@ -86,8 +87,8 @@ function onOneScale(a: Standing, b: Standing): Judgement {
   if (before.count === undefined || b.count === undefined) {
     const isSameCounting = a.slot.adjuster.counts === adjuster.counts && a.slot.adjuster.end === adjuster.end
     if (writtenIn(a) === writtenIn(b) && isSameCounting) return { different: false }
-    const why = b.count === undefined ? whyNoCount(b.slot, b.state.entry) : before.missing
-    return { different: true, incomparable: `These cannot be set against each other in one count: ${why}.` }
+    const why = b.count === undefined ? whyNoCount(b.slot, b.state.entry) : before.missing ?? ''
+    return { different: true, incomparable: say`These cannot be set against each other in one count: ${why}.` }
   }
   const by = b.count - before.count
   if (isSame(b.count, before.count)) return { different: false }
@@ -98,12 +99,12 @@ function onOneScale(a: Standing, b: Standing): Judgement {
 function inCountOf({ slot: { adjuster } }: Standing, from: Standing): Conversion {
   if (from.count === undefined) return { missing: whyNoCount(from.slot, from.state.entry) }
   const converted = ownCount(ownPosition(from.count, from.slot.adjuster), adjuster)
-  return converted.count === undefined ? { missing: `it needs ${converted.missing}` } : converted
+  return converted.count === undefined ? { missing: say`it needs ${converted.missing!}` } : converted
 }
 
 function inOwnCount(adjuster: Adjuster, by: number): Pick<Change, 'words' | 'by' | 'direction' | 'gives'> {
   const direction = meansOf(adjuster, by)
-  return { words: changeWords(adjuster, by), by, direction, gives: direction === 'more' ? adjuster.control.more : adjuster.control.less }
+  return { words: changeWords(adjuster, by), by, direction, gives: direction === 'more' ? say(adjuster.control.more) : say(adjuster.control.less) }
 }
 
 function sizeOf(adjuster: Adjuster, by: number, a: Standing, b: Standing): Pick<Change, 'share' | 'size' | 'sizeIs'> {
@@ -126,13 +127,14 @@ function recorded({ slot: { adjuster, leg }, state }: Standing): number[] {
 function byShare(a: Standing, b: Standing): Judgement {
   const [before, now] = [a, b].map(({ slot, count }) => (count === undefined ? undefined : shareAt(slot.adjuster, count)))
   if (before === undefined || now === undefined) {
-    const lacking = before !== undefined ? 'the right side lacks its' : now !== undefined ? 'the left side lacks its' : 'both sides lack their'
-    return { different: true, incomparable: `Not comparable between two machines: ${lacking} \`range\`.` }
+    const incomparable = before !== undefined ? say('Not comparable between two machines: the right side lacks its `range`.')
+      : now !== undefined ? say('Not comparable between two machines: the left side lacks its `range`.') : say('Not comparable between two machines: both sides lack their `range`.')
+    return { different: true, incomparable }
   }
   const by = (now - before) * 100
   if (Math.abs(by) < 0.05) return { different: false }
   const { control } = b.slot.adjuster
   const direction = by > 0 ? 'more' : 'less'
-  const gives = direction === 'more' ? control.more : control.less
-  return { different: true, change: { words: `${printNumber(Math.abs(by), 0)} % of range: ${gives}`, by, direction, gives, share: by, size: Math.min(1, Math.abs(by) / 100), sizeIs: 'range' } }
+  const gives = direction === 'more' ? say(control.more) : say(control.less)
+  return { different: true, change: { words: say`${printNumber(Math.abs(by), 0)} % of range: ${gives}`, by, direction, gives, share: by, size: Math.min(1, Math.abs(by) / 100), sizeIs: 'range' } }
 }

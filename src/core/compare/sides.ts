@@ -2,6 +2,7 @@ import { wordsAt } from '../notebook/machine'
 import type { Entry } from '../notebook/notebook'
 import { scalarAt } from '../notebook/tree'
 import { lineAndColumn } from '../text'
+import { say } from '../words/say'
 import type { CompareSide, SideEntry, StateRef } from './comparison'
 import type { State } from './settingRow'
 
@@ -30,7 +31,7 @@ export function sideOf({ notebook, entry, file, readOnly, missing }: StateRef): 
 
 function troubleOf({ broken, text }: StateRef['notebook'], entry: Entry | undefined): CompareSide['trouble'] {
   if (broken) return { message: broken.message, line: lineAndColumn(text, broken.range.start).line + 1, text }
-  return entry ? undefined : { message: 'this notebook has no entries yet', line: 1 }
+  return entry ? undefined : { message: say('this notebook has no entries yet'), line: 1 }
 }
 
 function entryOf(entry: Entry): SideEntry {

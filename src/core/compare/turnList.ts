@@ -1,7 +1,9 @@
+import { legWords } from '../adjusters/legWords'
 import { slotKey, type Adjuster } from '../adjusters/adjuster'
 import { cautionsFor } from '../adjusters/cautions'
 import { cautions as usualCautions } from '../grid/cautions'
 import { settingRow } from '../notebook/notebook'
+import { phrase, say } from '../words/say'
 import type { CompareOptions, StateRef } from './comparison'
 import { sideOf, stateOf, withEntry } from './sides'
 import { areOneMachine } from './oneMachine'
@@ -22,14 +24,14 @@ export function turnList(from: StateRef, to: StateRef, { oneMachine }: CompareOp
   const [now, wanted] = [stateOf(a), stateOf(b)]
   const sides = { from: sideOf(a), to: sideOf(b) }
   const none = { ...sides, cannot: [], cautions: [], groups: [] }
-  if (!now || !wanted) return { ...none, refused: [sides.from, sides.to].flatMap(({ file, trouble, missing }) => missing ?? (trouble ? [`${file}, line ${trouble.line}: ${trouble.message}`] : [])).join('\n') }
-  if (!(oneMachine ?? areOneMachine(a.notebook, b.notebook))) return { ...none, refused: `These are two machines, ‘${sides.from.title}’ and ‘${sides.to.title}’: a count on one is no count on the other. Compare them by their shares of range instead.` }
+  if (!now || !wanted) return { ...none, refused: [sides.from, sides.to].flatMap(({ file, trouble, missing }) => missing ?? (trouble ? [say`${file}, line ${trouble.line}: ${trouble.message}`] : [])).join('\n') }
+  if (!(oneMachine ?? areOneMachine(a.notebook, b.notebook))) return { ...none, refused: say`These are two machines, ‘${sides.from.title}’ and ‘${sides.to.title}’: a count on one is no count on the other. Compare them by their shares of range instead.` }
 
   const cannot: Unreachable[] = []
   const turns: { adjuster: Adjuster; turn: Turn }[] = []
   for (const pair of pairSlots(now.notebook, wanted.notebook)) {
     const { adjuster, leg } = (pair.right ?? pair.left)!
-    const where = { row: settingRow(slotKey(adjuster.id, leg)), legWords: leg ? `${leg} ${adjuster.on === 'shock' ? 'shock' : 'leg'}` : '' }
+    const where = { row: settingRow(slotKey(adjuster.id, leg)), legWords: leg ? legWords(leg, adjuster.on) : '' }
     const found = reach(pair, now, wanted)
     if ('why' in found) cannot.push({ ...where, label: adjuster.label, ...(adjuster.place ? { place: adjuster.place } : {}), ...found })
     else if ('to' in found) turns.push({ adjuster, turn: { ...where, ...(leg ? { leg } : {}), ...turnOf(adjuster, found.from, found.to) } })
@@ -52,16 +54,16 @@ function stepsOf(turns: readonly { adjuster: Adjuster; turn: Turn }[]): { adjust
   }))
 }
 
-const labels = { stand: 'First', fork: 'Fork', shock: 'Shock', chassis: 'Chassis', tyres: 'Tyres' } as const
+const labels = { stand: phrase('First'), fork: phrase('Fork'), shock: phrase('Shock'), chassis: phrase('Chassis'), tyres: phrase('Tyres') } as const
 
 function groupsOf(steps: readonly { adjuster: Adjuster; step: TurnStep }[]): TurnGroup[] {
   if (steps.length === 0) return []
   const ordered = inWorkingOrder(steps)
   const rest = (['fork', 'shock', 'chassis', 'tyres'] as const).map((key): TurnGroup => ({
-    key, label: labels[key], first: [], steps: ordered.filter(({ adjuster }) => adjuster.on === key).map(({ step }) => step),
+    key, label: say(labels[key]), first: [], steps: ordered.filter(({ adjuster }) => adjuster.on === key).map(({ step }) => step),
   }))
   const first = standFor(ordered.map(({ adjuster }) => adjuster))
-  return [...(first.length > 0 ? [{ key: 'stand' as const, label: labels.stand, first, steps: [] }] : []), ...rest.filter((group) => group.steps.length > 0)]
+  return [...(first.length > 0 ? [{ key: 'stand' as const, label: say(labels.stand), first, steps: [] }] : []), ...rest.filter((group) => group.steps.length > 0)]
 }
 
 /** How the machine has to stand for what follows. */
@@ -69,10 +71,10 @@ function standFor(adjusters: readonly Adjuster[]): string[] {
   const controls = new Set(adjusters.map(({ control }) => control.name))
   const has = (...names: string[]) => names.some((name) => controls.has(name))
   return [
-    ...(adjusters.some(({ on }) => on !== 'tyres') ? ['Put the machine on a stand that holds it safely, on level ground.'] : []),
-    ...(has('fork_height') ? ['Support it so that the front cannot drop when the clamps are loosened.'] : []),
-    ...(has('air_pressure', 'balance_pressure') ? ['Lift the wheel whose air is set off the ground.'] : []),
-    ...(has('tyre_pressure') ? ['Let the tyres cool first: their pressures here are cold ones.'] : []),
+    ...(adjusters.some(({ on }) => on !== 'tyres') ? [say('Put the machine on a stand that holds it safely, on level ground.')] : []),
+    ...(has('fork_height') ? [say('Support it so that the front cannot drop when the clamps are loosened.')] : []),
+    ...(has('air_pressure', 'balance_pressure') ? [say('Lift the wheel whose air is set off the ground.')] : []),
+    ...(has('tyre_pressure') ? [say('Let the tyres cool first: their pressures here are cold ones.')] : []),
   ]
 }
 

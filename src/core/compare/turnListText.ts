@@ -1,19 +1,20 @@
+import { say } from '../words/say'
 import type { CompareSide } from './comparison'
 import { oneLine } from './oneLine'
 import type { Turn, TurnGroup, TurnList, TurnStep, Unreachable } from './turns'
 
 /** The turn list as plain text, to be copied, printed or read on a phone. Ends in a line feed. */
 export function turnListText(list: TurnList): string {
-  const head = [`Turn list: ${list.to.title}`, `From ${nameOf(list.from)}`, `To   ${nameOf(list.to)}`]
+  const head = [say`Turn list: ${list.to.title}`, say`From ${nameOf(list.from)}`, say`To   ${nameOf(list.to)}`]
   if (list.refused !== undefined) return lines([...head, '', list.refused])
-  if (list.cannot.length + list.groups.length === 0) return lines([...head, '', 'Nothing to turn: it stands there already.'])
+  if (list.cannot.length + list.groups.length === 0) return lines([...head, '', say('Nothing to turn: it stands there already.')])
   const said = new Set(list.cautions)
   return lines([
     ...head,
-    ...section('Cannot be reached by turning', list.cannot.flatMap(cannotLines)),
-    ...section('Take care', list.cautions.map((caution) => `- ${caution}`)),
+    ...section(say('Cannot be reached by turning'), list.cannot.flatMap(cannotLines)),
+    ...section(say('Take care'), list.cautions.map((caution) => `- ${caution}`)),
     ...list.groups.flatMap((group) => section(group.label, groupLines(group, said))),
-    ...(list.groups.length === 0 ? ['', 'Nothing else to turn.'] : []),
+    ...(list.groups.length === 0 ? ['', say('Nothing else to turn.')] : []),
   ])
 }
 
@@ -41,7 +42,7 @@ function stepLines(step: TurnStep, said: ReadonlySet<string>): string[] {
   const shared = alike ? howLines(turns[0]!) : []
   return [
     head,
-    ...turns.flatMap((turn) => [`  [ ] ${turn.legWords ? `${turn.legWords}: ` : ''}${turn.amount}${turn.also ? ` (${turn.also})` : ''}, from ${turn.from} to ${turn.to}`, ...(alike ? [] : howLines(turn))]),
+    ...turns.flatMap((turn) => [say`  [ ] ${turn.legWords ? `${turn.legWords}: ` : ''}${turn.amount}${turn.also ? ` (${turn.also})` : ''}, from ${turn.from} to ${turn.to}`, ...(alike ? [] : howLines(turn))]),
     ...shared,
     ...cautions.filter((caution) => !said.has(caution)).map((caution) => `      Care: ${caution}`),
   ]

@@ -5,6 +5,7 @@ import type { Slot } from '../adjusters/adjuster'
 import { slotKey } from '../adjusters/adjuster'
 import { measured } from '../notebook/fields'
 import type { Entry, Notebook } from '../notebook/notebook'
+import { say } from '../words/say'
 import { assuming } from './assuming'
 import { atmosphereOf } from './atmosphereOf'
 import { countAt, slotsFor } from './countAt'
@@ -20,19 +21,19 @@ export function forkAirSlots(notebook: Notebook): Slot[] {
  */
 export function airElsewhere(notebook: Notebook, entry: Entry): Outcome {
   const slot = forkAirSlots(notebook)[0]
-  if (!slot) return { missing: ['a fork whose air is set by pressure'] }
+  if (!slot) return { missing: [say('a fork whose air is set by pressure')] }
   const set = lastSet(entry, slot)
-  if (!set) return { missing: ['a pressure set in an entry before'] }
+  if (!set) return { missing: [say('a pressure set in an entry before')] }
   const [fromC, toC] = [dayOf(set), measured(entry, 'conditions.air')?.base]
   const [from, to] = [atmosphereOf(withDay(set)), atmosphereOf(entry)]
   const count = countAt(set, slot)
-  const assumptions = [...new Set([...from.assumptions, ...to.assumptions, `set in ${set.key}`, 'read with the wheel off the ground, cold'])]
+  const assumptions = [...new Set([...from.assumptions, ...to.assumptions, say`set in ${set.key}`, say('read with the wheel off the ground, cold')])]
   // One unknown altitude is taken for the other's, so that none of them makes a difference up.
   const both = from.known && to.known
   return assuming(sealedPressure({
     gaugeBar: count === undefined ? undefined : toBase(count, slot.adjuster.counts), fromC, toC,
     ...(both ? { fromAtmosphereBar: from.bar, toAtmosphereBar: to.bar } : {}),
-  }), both ? assumptions : ['no difference of altitude, since it is not noted on both days', ...assumptions.filter((line) => !line.startsWith('air pressure'))])
+  }), both ? assumptions : [say('no difference of altitude, since it is not noted on both days'), ...assumptions.filter((line) => !from.assumptions.includes(line) && !to.assumptions.includes(line))])
 }
 
 /** The entry before that last set the pressure, rather than found it. */

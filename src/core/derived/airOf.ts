@@ -6,6 +6,7 @@ import type { Dimension } from '../notation/units'
 import { factAt } from '../notebook/machine'
 import type { Entry, Notebook } from '../notebook/notebook'
 import { nodeAt } from '../notebook/tree'
+import { phrase, say } from '../words/say'
 import { atmosphereOf } from './atmosphereOf'
 import { countAt, slotsFor } from './countAt'
 import { numberAt } from './numberAt'
@@ -23,7 +24,7 @@ export interface ForkAir {
 
 /** Our own choice between 1 and 1.4, where the notebook has none. */
 const usualExponent = 1.2
-const slow = 'read so slowly that the air keeps its temperature (n = 1)'
+const slow = phrase('read so slowly that the air keeps its temperature (n = 1)')
 
 /** Whether the notebook tells of the air above the fork's oil. */
 export function hasAir(notebook: Notebook): boolean {
@@ -37,7 +38,7 @@ export const forkAirOf = perEntry((notebook, entry): Outcome<ForkAir> => {
     sealDiameterMm: fact('seal_diameter', 'length'), boreMm: fact('bore', 'length'),
     oilLevelMm: meanSet(notebook, entry, 'oil_level', 'length') ?? fact('oil_level', 'length'), travelMm: travelOf(notebook, 'front'),
   }
-  const names = { sealDiameterMm: 'seal diameter of the fork', boreMm: 'bore of the fork', oilLevelMm: 'oil level of the fork in mm', travelMm: 'travel of this end' }
+  const names = { sealDiameterMm: say('seal diameter of the fork'), boreMm: say('bore of the fork'), oilLevelMm: say('oil level of the fork in mm'), travelMm: say('travel of this end') }
   const missing = (Object.keys(names) as (keyof typeof names)[]).filter((key) => needed[key] === undefined)
   if (missing.length > 0) return { missing: missing.map((key) => names[key]) }
   const gaugeBar = meanSet(notebook, entry, 'air_pressure', 'pressure') ?? fact('pressure', 'pressure')
@@ -46,7 +47,7 @@ export const forkAirOf = perEntry((notebook, entry): Outcome<ForkAir> => {
   return {
     leg: { ...(needed as Required<typeof needed> as AirSpring), gaugeBar: gaugeBar ?? 0, springVolumeMl: fact('spring_volume', 'volume') ?? 0, atmosphereBar: atmosphere.bar },
     legs: numberAt(notebook, ['machine', 'front', 'air', 'legs']) === 1 ? 1 : 2, exponent,
-    assumptions: [...(gaugeBar === undefined ? ['air let in or out at the cap with the wheel off the ground, so 0 bar'] : []), ...atmosphere.assumptions],
+    assumptions: [...(gaugeBar === undefined ? [say('air let in or out at the cap with the wheel off the ground, so 0 bar')] : []), ...atmosphere.assumptions],
   }
 })
 
@@ -68,5 +69,5 @@ export function airAt(notebook: Notebook, entry: Entry, what: keyof typeof sums,
   if (isMissing(air)) return air
   const { leg, exponent, assumptions } = air
   const question: AirQuestion = { ...leg, oilLevelMm: leg.oilLevelMm + (at.levelByMm ?? 0), atMm: at.mm, exponent: at.stroke === 'slow' ? 1 : exponent }
-  return sums[what](question, [at.stroke === 'slow' ? slow : `a fast stroke (n = ${exponent})`, ...assumptions])
+  return sums[what](question, [at.stroke === 'slow' ? say(slow) : say`a fast stroke (n = ${exponent})`, ...assumptions])
 }

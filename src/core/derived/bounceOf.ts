@@ -10,6 +10,7 @@ import { found, isMissing, reasons, type Measured, type Outcome } from '../compu
 import { factIn } from '../notebook/machine'
 import type { Entry, Notebook } from '../notebook/notebook'
 import { nodeAt, scalarAt } from '../notebook/tree'
+import { say } from '../words/say'
 import { hasAir } from './airOf'
 import { assuming } from './assuming'
 import { sprungLoadOf } from './loadsOf'
@@ -37,7 +38,7 @@ function heightsAt(entry: Entry, end: End) {
 /** Damping ratio from the heights of this entry's bounce test, each half a cycle from the next. */
 export function dampingRatioOf(notebook: Notebook, entry: Entry, end: End): Outcome {
   const heights = bounceHeightsOf(entry, end)
-  if (heights.length === 0) return { missing: [`the heights of a bounce test of the ${end}`] }
+  if (heights.length === 0) return { missing: [say`the heights of a bounce test of the ${say(end)}`] }
   const heightsMm = heights.map(({ mm }): Measured => readLength(mm, readingHalfWidth(notebook)))
   return dampingRatio({ heightsMm, spacing: 'halfCycle' })
 }
@@ -46,7 +47,7 @@ export function dampingRatioOf(notebook: Notebook, entry: Entry, end: End): Outc
 export function dampingBalanceOf(notebook: Notebook, entry: Entry): Outcome {
   const [front, rear] = (['front', 'rear'] as const).map((end) => dampingRatioOf(notebook, entry, end))
   if (isMissing(front) || isMissing(rear)) return { missing: reasons(front, rear) }
-  return frontOverRear({ name: 'damping ratio', unit: '', front, rear })
+  return frontOverRear({ name: say('damping ratio'), unit: '', front, rear })
 }
 
 /** Damped frequency, Hz: timed where the swings were, else from the natural frequency of springs and load. */
@@ -56,7 +57,7 @@ export function dampedFrequencyOf(notebook: Notebook, entry: Entry, end: End): O
   const ratio = dampingRatioOf(notebook, entry, end)
   if (isMissing(ratio)) return ratio
   const natural = frequencyOfSprings(notebook, entry, end)
-  if (isMissing(natural)) return { missing: [`the seconds the swings took, or ${natural.missing.join(' and ')}`] }
+  if (isMissing(natural)) return { missing: [say`the seconds the swings took, or ${natural.missing.join(say(' and '))}`] }
   return assuming(dampedFromNatural({ naturalHz: natural, ratio }), natural.working.assumptions)
 }
 
@@ -79,7 +80,7 @@ function frequencyOfSprings(notebook: Notebook, entry: Entry, end: End): Outcome
   const frequency = frequencyFromRate({ wheelRateNPerMm: found(rate), sprungLoadN: found(load) })
   const why = [rate, load].flatMap((outcome) => (isMissing(outcome) ? outcome.missing : []))
   if (why.length > 0) return { missing: [...new Set(why)] }
-  return assuming(frequency, [...(isMissing(rate) ? [] : rate.working.assumptions), 'the bike alone, without its rider'])
+  return assuming(frequency, [...(isMissing(rate) ? [] : rate.working.assumptions), say('the bike alone, without its rider')])
 }
 
 function verticalRateOf(notebook: Notebook, entry: Entry, end: End): Outcome {

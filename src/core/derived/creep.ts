@@ -3,6 +3,7 @@ import { movementWords } from '../adjusters/changeWords'
 import { ownCount } from '../adjusters/convert'
 import { isTurned } from '../adjusters/describeTurning'
 import type { Entry, Notebook, Setting } from '../notebook/notebook'
+import { phrase, say } from '../words/say'
 
 /**
  * Where adjusters were found against where they were last left, over all as-found entries: one surprise may be a
@@ -71,8 +72,8 @@ function countOf({ reading, adjuster }: Setting): number | undefined {
 }
 
 const suspects: Record<string, string> = {
-  ball: 'Its ball detent is worn or dirty', o_ring: 'Its O-ring is worn or dry', friction: 'Friction alone does not hold it',
-  locknut: 'Its locknut works loose', nothing: 'Nothing holds it',
+  ball: phrase('Its ball detent is worn or dirty'), o_ring: phrase('Its O-ring is worn or dry'), friction: phrase('Friction alone does not hold it'),
+  locknut: phrase('Its locknut works loose'), nothing: phrase('Nothing holds it'),
 }
 
 /**
@@ -81,12 +82,12 @@ const suspects: Record<string, string> = {
  * @example 'Found elsewhere than it was left in 3 of 3 checks: 2 clicks out, 1 click out, 2 clicks out; always the same way. Its ball detent is worn or dirty: …'
  */
 export function creepWords({ adjuster, checks, moved, pattern, oneWay }: Creep): string {
-  const looked = checks.length === 1 ? 'once' : `${checks.length} times`
-  if (pattern === 'holds') return `Looked at again ${looked}, and found where it was left.`
+  const looked = checks.length === 1 ? say('once') : say`${checks.length} times`
+  if (pattern === 'holds') return say`Looked at again ${looked}, and found where it was left.`
   const steps = moved.map(({ by }) => movementWords(adjuster, by)).join(', ')
-  const found = `Found elsewhere than it was left in ${moved.length} of ${checks.length} ${checks.length === 1 ? 'check' : 'checks'}: ${steps}`
+  const found = say`Found elsewhere than it was left in ${moved.length} of ${checks.length} ${checks.length === 1 ? say('check') : say('checks')}: ${steps}`
   if (pattern === 'once') return `${found}.`
-  const suspect = suspects[adjuster.heldBy ?? ''] ?? 'What holds it is worn'
-  const advice = 'have it seen to, and check where it stands before every ride until then'
-  return `${found}${oneWay ? '; always the same way' : ''}. ${suspect}, or someone turns it: ${advice}.`
+  const suspect = say(suspects[adjuster.heldBy ?? ''] ?? phrase('What holds it is worn'))
+  const advice = say('have it seen to, and check where it stands before every ride until then')
+  return say`${found}${oneWay ? say('; always the same way') : ''}. ${suspect}, or someone turns it: ${advice}.`
 }

@@ -5,6 +5,7 @@ import { dualRateForce } from '../compute/springs/dualRate'
 import { coilPart, type ForcePart } from '../compute/springs/forceCurve'
 import { isMissing, type Outcome } from '../compute/working/result'
 import type { Entry, Notebook } from '../notebook/notebook'
+import { say } from '../words/say'
 import { forkAirOf, hasAir } from './airOf'
 import { hasStack, stackOf } from './stackOf'
 import { forkSpringsOf, leverageOf, shockSpringOf } from './springsFitted'
@@ -29,11 +30,11 @@ export function endForceOf(notebook: Notebook, entry: Entry, end: End, stroke: S
 
 function forkForce(notebook: Notebook, entry: Entry, stroke: Stroke): Outcome<EndForce> {
   const springs = springParts(notebook, entry)
-  const air = hasAir(notebook) ? airParts(notebook, entry, stroke) : { parts: [], assumptions: ['springs alone, without the air above the oil'] }
+  const air = hasAir(notebook) ? airParts(notebook, entry, stroke) : { parts: [], assumptions: [say('springs alone, without the air above the oil')] }
   if (isMissing(springs)) return springs
   if (isMissing(air)) return air
   const parts = [...springs, ...air.parts]
-  return parts.length === 0 ? { missing: ['spring rate of the fork'] } : { parts, assumptions: air.assumptions }
+  return parts.length === 0 ? { missing: [say('spring rate of the fork')] } : { parts, assumptions: air.assumptions }
 }
 
 function springParts(notebook: Notebook, entry: Entry): Outcome<ForcePart[]> {
@@ -44,7 +45,7 @@ function springParts(notebook: Notebook, entry: Entry): Outcome<ForcePart[]> {
   if (isMissing(preload)) return preload
   if (!isStack) return [coilPart(rates.reduce((sum, rate) => sum + rate, 0), preload.mm, 'springs')]
   const stack = stackOf(notebook, 'front')
-  return isMissing(stack) ? stack : [{ name: 'spring stacks', at: (mm) => 2 * dualRateForce(stack, preload.mm + mm) }]
+  return isMissing(stack) ? stack : [{ name: say('spring stacks'), at: (mm) => 2 * dualRateForce(stack, preload.mm + mm) }]
 }
 
 function airParts(notebook: Notebook, entry: Entry, stroke: Stroke): Outcome<EndForce> {
@@ -63,14 +64,14 @@ function shockForce(notebook: Notebook, entry: Entry): Outcome<EndForce> {
   const stack = rateNPerMm === undefined && hasStack(notebook, 'rear') ? stackOf(notebook, 'rear') : undefined
   if (isMissing(preload)) return preload
   if (isMissing(stack)) return stack
-  if (rateNPerMm === undefined && !stack) return { missing: ['spring rate of the shock'] }
+  if (rateNPerMm === undefined && !stack) return { missing: [say('spring rate of the shock')] }
   const atShock = (mm: number) => (stack ? dualRateForce(stack, preload.mm + mm) : rateNPerMm! * (preload.mm + mm))
   // Past the end of a measured leverage there is no force that anyone knows: NaN, which a curve leaves out.
   const at = (mm: number) => {
     const point = drive.at(mm)
     return point ? count * atShock(point.value) * point.slope : NaN
   }
-  return { parts: [{ name: stack ? 'spring stack' : count === 2 ? 'springs' : 'spring', at }], assumptions: [] }
+  return { parts: [{ name: stack ? say('spring stack') : count === 2 ? say('springs') : say('spring'), at }], assumptions: [] }
 }
 
 /** The force of all parts together at a travel, N; `undefined` where it is not known. */

@@ -6,6 +6,7 @@ import { isMissing, type Outcome } from '../compute/working/result'
 import { printPosition } from '../notation/position'
 import { factIn } from '../notebook/machine'
 import type { Entry, Notebook } from '../notebook/notebook'
+import { say } from '../words/say'
 import { countAt, millimetresFor, slotsFor } from './countAt'
 import { motionRatioAt } from './springsFitted'
 
@@ -61,10 +62,10 @@ function movedSince(notebook: Notebook, entry: Entry, control: 'fork_height' | '
     const first = firstRecord(notebook, slot)
     const now = countAt(entry, slot)
     if (!first) continue
-    datum.add(`the geometry figures hold for ${slot.adjuster.label} at ${printPosition(ownPosition(first.count, slot.adjuster))}, as first recorded in ${first.entry.key}`)
+    datum.add(say`the geometry figures hold for ${slot.adjuster.label} at ${printPosition(ownPosition(first.count, slot.adjuster))}, as first recorded in ${first.entry.key}`)
     if (now === undefined) continue
     const moved = millimetresFor(slot.adjuster, now - first.count)
-    if (moved.count === undefined) return { missing: [`${moved.missing}, for its ${movementWords(slot.adjuster, now - first.count)}`] }
+    if (moved.count === undefined) return { missing: [say`${moved.missing}, for its ${movementWords(slot.adjuster, now - first.count)}`] }
     moves.push(moved.count)
   }
   return { mm: moves.length === 0 ? 0 : moves.reduce((sum, mm) => sum + mm, 0) / moves.length, datum: [...datum] }

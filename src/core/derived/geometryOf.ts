@@ -7,6 +7,7 @@ import { found, isMissing, reasons, type Outcome } from '../compute/working/resu
 import type { Dimension } from '../notation/units'
 import { factAt } from '../notebook/machine'
 import type { Entry, Notebook } from '../notebook/notebook'
+import { say } from '../words/say'
 import { assuming } from './assuming'
 import { geometryMovesOf, type GeometryMoves } from './geometryMoves'
 import { perVersion } from './perEntry'
@@ -54,7 +55,7 @@ const workedOut = perVersion((notebook, entry, stance: Stance): Geometry => {
   const sunk = stance === 'riderSag' ? sunkBy(notebook, entry) : {}
   if (isMissing(sunk)) return all(sunk)
   const now = moved(notebook, moves, sunk)
-  const assumptions = [...moves.assumptions, ...(stance === 'riderSag' ? ['the geometry figures hold for the machine fully extended'] : [])]
+  const assumptions = [...moves.assumptions, ...(stance === 'riderSag' ? [say('the geometry figures hold for the machine fully extended')] : [])]
   if (!isMissing(now)) return mapped((key) => assuming(now[key], assumptions))
   if (stance === 'riderSag' || !moves.none) return all(now)
   return mapped((key) => assuming(fromFigures(notebook, key, now.missing), assumptions))
@@ -82,7 +83,7 @@ function moved(notebook: Notebook, moves: GeometryMoves, sunk: { frontSagMm?: nu
 
 function sunkBy(notebook: Notebook, entry: Entry): Outcome<{ frontSagMm: number; rearSagMm: number }> {
   const [front, rear] = [sagOf(notebook, entry, 'front', 'rider'), sagOf(notebook, entry, 'rear', 'rider')]
-  if (isMissing(front) || isMissing(rear)) return { missing: ['the rider sag of both ends, measured in this entry'] }
+  if (isMissing(front) || isMissing(rear)) return { missing: [say('the rider sag of both ends, measured in this entry')] }
   return { frontSagMm: front.value, rearSagMm: rear.value }
 }
 
@@ -92,8 +93,8 @@ function fromFigures(notebook: Notebook, key: GeometryKey, missing: string[]): O
   const solved = key === 'wheelbaseMm' ? undefined : found(solvedSteeringOf(notebook))?.values[key]
   if (solved) return solved
   const written: Geometry = {
-    rakeDeg: asWritten('rake', '°', figure(notebook, 'rake', 'angle')), trailMm: asWritten('trail', 'mm', figure(notebook, 'trail')),
-    normalTrailMm: normalFromTrail({ rakeDeg, trailMm }), wheelbaseMm: asWritten('wheelbase', 'mm', figure(notebook, 'wheelbase')),
+    rakeDeg: asWritten(say('rake'), '°', figure(notebook, 'rake', 'angle')), trailMm: asWritten(say('trail'), 'mm', figure(notebook, 'trail')),
+    normalTrailMm: normalFromTrail({ rakeDeg, trailMm }), wheelbaseMm: asWritten(say('wheelbase'), 'mm', figure(notebook, 'wheelbase')),
   }
   return isMissing(written[key]) ? { missing } : written[key]
 }

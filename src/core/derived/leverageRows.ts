@@ -2,6 +2,7 @@ import { progressivity, ratioProgress } from '../compute/leverage/progressivity'
 import { wheelSpring } from '../compute/leverage/wheelRate'
 import { found, isMissing, reasons, type Outcome } from '../compute/working/result'
 import type { Entry, Notebook } from '../notebook/notebook'
+import { say } from '../words/say'
 import { assuming } from './assuming'
 import { sagOf, travelOf } from './sagOf'
 import { leverageOf, shockSpringOf } from './springsFitted'
@@ -22,5 +23,5 @@ export function rateAtRiderSagOf(notebook: Notebook, entry: Entry): Outcome {
   const { amount, count } = shockSpringOf(notebook, entry)
   const springs = amount === undefined ? undefined : typeof amount === 'number' ? amount * count : { ...amount, value: amount.value * count, ...(amount.u === undefined ? {} : { u: amount.u * count }) }
   const spring = wheelSpring({ springRateNPerMm: springs, preloadMm: preload.mm, leverage: leverageOf(notebook), wheelMm: sag.value })
-  return isMissing(spring) ? spring : assuming(spring.rate, [...(count === 2 ? ['k is both springs together'] : []), `at a rider sag of ${Math.round(10 * found(sag)!.value) / 10} mm`])
+  return isMissing(spring) ? spring : assuming(spring.rate, [...(count === 2 ? [say('k is both springs together')] : []), say`at a rider sag of ${Math.round(10 * found(sag)!.value) / 10} mm`])
 }

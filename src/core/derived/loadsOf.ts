@@ -4,6 +4,7 @@ import type { End, LoadCase } from '../compute/sag/loadCase'
 import { isMissing, type Outcome } from '../compute/working/result'
 import { factAt, factIn } from '../notebook/machine'
 import type { Entry, Notebook } from '../notebook/notebook'
+import { say } from '../words/say'
 import { perEntry } from './perEntry'
 
 /** What scales under one wheel read, kg: this entry's weighing, else the machine's. A rider may weigh in for one entry alone. */
@@ -23,7 +24,7 @@ export const riderLoadOf = perEntry((notebook, entry, end: End): Outcome => {
   const withoutRiderKg = axleMassOf(notebook, entry, 'bike', end)
   if (withRiderKg !== undefined && withoutRiderKg !== undefined) return weighedRiderLoad({ withRiderKg, withoutRiderKg })
   const shared = sharedRiderLoad({ end, riderKg: riderMassOf(notebook) })
-  return isMissing(shared) ? { missing: [`the ${end} axle’s load with and without the rider, or the rider’s kitted mass`] } : shared
+  return isMissing(shared) ? { missing: [say`the ${say(end)} axle’s load with and without the rider, or the rider’s kitted mass`] } : shared
 })
 
 /** What hangs on the springs of one end, N: its axle load less the unsprung mass there. */

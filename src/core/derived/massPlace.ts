@@ -10,6 +10,7 @@ import { found, isMissing, reasons, type Measured, type Outcome } from '../compu
 import type { Dimension } from '../notation/units'
 import { factAt, factIn } from '../notebook/machine'
 import type { Entry, Notebook } from '../notebook/notebook'
+import { say } from '../words/say'
 import { assuming } from './assuming'
 import { geometryOf } from './geometryOf'
 import { axleMassOf, riderMassOf } from './loadsOf'
@@ -53,8 +54,8 @@ export const massHeightOf = perEntry((notebook, entry): { height: Outcome; load:
     if (liftFact(notebook, entry, load, 'lift', 'length') !== undefined) return { height: lifted(notebook, entry, load), load }
   }
   const written = factAt(notebook, ['machine', 'mass_height'], 'length')?.base
-  if (written !== undefined && written > 0) return { height: asWritten('height of the centre of mass', 'mm', written), load: weighedCase(notebook, entry) }
-  return { height: { missing: ['the height of the centre of mass (`mass_height`), or the front axle weighed with the rear lifted (`front_lifted`, `lift`)'] }, load: 'bike' }
+  if (written !== undefined && written > 0) return { height: asWritten(say('height of the centre of mass'), 'mm', written), load: weighedCase(notebook, entry) }
+  return { height: { missing: [say('the height of the centre of mass (`mass_height`), or the front axle weighed with the rear lifted (`front_lifted`, `lift`)')] }, load: 'bike' }
 })
 
 function lifted(notebook: Notebook, entry: Entry, load: LoadCase): Outcome {

@@ -2,6 +2,7 @@ import type { End } from '../compute/sag/loadCase'
 import { preloadForce } from '../compute/springs/preloadForce'
 import { isMissing, type Outcome } from '../compute/working/result'
 import type { Entry, Notebook } from '../notebook/notebook'
+import { say } from '../words/say'
 import { assuming } from './assuming'
 import { forkSpringAmountsOf, shockSpringOf } from './springsFitted'
 import { springPreloadOf } from './springPreloadOf'
@@ -14,8 +15,8 @@ export function preloadForceOf(notebook: Notebook, entry: Entry, end: End): Outc
   const same = second === undefined || JSON.stringify(first) === JSON.stringify(second)
   const rateNPerMm = same ? first : meanOf(rates.map((rate) => (typeof rate === 'number' ? rate : rate?.value ?? NaN)))
   const force = preloadForce({ rateNPerMm, preloadMm: isMissing(preload) ? undefined : preload.mm })
-  if (isMissing(preload)) return { missing: [...preload.missing, ...(rateNPerMm === undefined ? ['spring rate'] : [])] }
-  return same ? force : assuming(force, ['the mean of unequal legs'])
+  if (isMissing(preload)) return { missing: [...preload.missing, ...(rateNPerMm === undefined ? [say('spring rate')] : [])] }
+  return same ? force : assuming(force, [say('the mean of unequal legs')])
 }
 
 const meanOf = (numbers: readonly number[]): number => numbers.reduce((sum, each) => sum + each, 0) / numbers.length

@@ -9,6 +9,7 @@ import { found, isMissing, type Outcome } from '../compute/working/result'
 import { fileUnits, sayIn } from '../notation/displayUnits'
 import { printPosition } from '../notation/position'
 import type { Entry, Notebook } from '../notebook/notebook'
+import { say } from '../words/say'
 import { countAt, millimetresFor, slotsFor } from './countAt'
 import { sagOf, sagTargetOf } from './sagOf'
 import { forkSpringsOf, motionRatioAt } from './springsFitted'
@@ -28,7 +29,7 @@ export interface EndPreload {
 export function preloadOf(notebook: Notebook, entry: Entry, end: End, units = fileUnits): Outcome<EndPreload> {
   const slots = slotsFor(notebook, 'preload', end === 'front' ? 'fork' : 'shock')
   if (slots.length === 0 && slotsFor(notebook, 'air_pressure', end === 'front' ? 'fork' : 'shock').length > 0) {
-    return { missing: ['a spring to preload: this end stands on air, so its pressure sets the sag'] }
+    return { missing: [say('a spring to preload: this end stands on air, so its pressure sets the sag')] }
   }
   const [bike, rider] = [sagOf(notebook, entry, end, 'bike'), sagOf(notebook, entry, end, 'rider')]
   const ratio = ratioOf(notebook, entry, end, slots, found(rider)?.value ?? found(bike)?.value ?? 0)
@@ -61,14 +62,14 @@ function ratioOf(notebook: Notebook, entry: Entry, end: End, slots: readonly Slo
   if (springs.length === 0 || slots.length === 0) return { ratio: 1 }
   const adjustable = (leg: string) => slots.some((slot) => slot.leg === undefined || slot.leg === leg)
   const ratio = forkPreloadRatio(springs.map(([leg, rateNPerMm]) => ({ rateNPerMm, adjustable: adjustable(leg) })))
-  return ratio === undefined ? { missing: ['a preload adjuster on a leg with a spring'] } : { ratio }
+  return ratio === undefined ? { missing: [say('a preload adjuster on a leg with a spring')] } : { ratio }
 }
 
 /** A preload adjuster as it stands in an entry, in the words of the computation. */
 function turned(slot: Slot, entry: Entry): Outcome<PreloadAdjuster> {
   const { adjuster } = slot
   const at = countAt(entry, slot)
-  if (at === undefined) return { missing: [`where ${adjuster.label} stands`] }
+  if (at === undefined) return { missing: [say`where ${adjuster.label} stands`] }
   const perCount = millimetresFor(adjuster, 1)
   if (perCount.count === undefined) return { missing: [perCount.missing] }
   return { at, mmPerCount: perCount.count, step: stepOf(adjuster), ...boundsOf(adjuster) }
@@ -103,10 +104,10 @@ function boundsOf({ end, range, counts }: Adjuster): { lowest?: number; highest?
  * @example 'in its window' ; '2 1/2 turns in, to 8 1/2 turns in' ; '4.6 mm less preload at the spring'
  */
 export function preloadWords({ plan, moves, wanting }: EndPreload, units = fileUnits): string {
-  if (plan.needed === 'none') return 'in its window'
+  if (plan.needed === 'none') return say('in its window')
   if (moves.length === 0) {
-    const amount = `${sayIn(units)(Math.abs(plan.toMiddle.value), 'mm')} ${plan.needed} preload at the spring`
-    return wanting.length > 0 ? `${amount}; in its own count once there is ${wanting.join(' and ')}` : amount
+    const amount = say`${sayIn(units)(Math.abs(plan.toMiddle.value), 'mm')} ${say(plan.needed)} preload at the spring`
+    return wanting.length > 0 ? say`${amount}; in its own count once there is ${wanting.join(say(' and '))}` : amount
   }
   const words = moves.map(({ slot, move }) => ({ leg: slot.leg, text: moveWords(slot.adjuster, move) }))
   const alike = words.every(({ text }) => text === words[0]!.text)
@@ -115,5 +116,5 @@ export function preloadWords({ plan, moves, wanting }: EndPreload, units = fileU
 
 function moveWords(adjuster: Adjuster, { byCounts, to }: AdjusterMove): string {
   const stands = printPosition(ownPosition(to, adjuster))
-  return byCounts === 0 ? `stays at ${stands}` : `${movementWords(adjuster, byCounts)}, to ${stands}`
+  return byCounts === 0 ? say`stays at ${stands}` : `${movementWords(adjuster, byCounts)}, to ${stands}`
 }

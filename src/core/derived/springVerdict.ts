@@ -9,6 +9,7 @@ import { springForTargets } from '../compute/springs/springForTargets'
 import { targetRate } from '../compute/springs/targetRate'
 import { isMissing, reasons, type Outcome, type Result } from '../compute/working/result'
 import type { Entry, Notebook } from '../notebook/notebook'
+import { say } from '../words/say'
 import { airAt, forkAirOf, hasAir } from './airOf'
 import { assuming } from './assuming'
 import { riderLoadOf, sprungLoadOf } from './loadsOf'
@@ -53,7 +54,7 @@ export const springWantedOf = perEntry((notebook, entry, end: End): Outcome<Spri
   if (isMissing(spring)) return spring
   const sold = nearestRates(spring.value, usualRateStepsNPerMm[end === 'front' ? 'fork' : 'shock'])
   const preload = preloadWith(notebook, entry, end, { wheelRate, ...targets })
-  return sold ? { rate: spring, sold, preload } : { missing: ['a spring rate above zero'] }
+  return sold ? { rate: spring, sold, preload } : { missing: [say('a spring rate above zero')] }
 })
 
 /** A rate that meets two sags, and those. */
@@ -67,7 +68,7 @@ function atSpring(notebook: Notebook, entry: Entry, end: End, wanted: Wanted): O
   const { wheelRate, riderSagMm } = wanted
   if (end === 'front') {
     const legs = Object.keys(forkSpringsOf(notebook, entry)).length
-    if (legs === 0) return { missing: ['spring rate of the fork'] }
+    if (legs === 0) return { missing: [say('spring rate of the fork')] }
     const left = hasAir(notebook) ? withoutAir(notebook, entry, wanted) : wheelRate
     return isMissing(left) ? left : forkSpringFor({ rateAlongTubesNPerMm: left, rakeDeg: rakeOf(notebook), legs: legs === 1 ? 1 : 2, withAir: hasAir(notebook) })
   }
@@ -88,7 +89,7 @@ function withoutAir(notebook: Notebook, entry: Entry, { wheelRate, bikeSagMm, ri
 
 /** The preload at each spring that goes with the rate, for straight lines only: a fork with air has none that is told so simply. */
 function preloadWith(notebook: Notebook, entry: Entry, end: End, { bikeSagMm, riderSagMm }: Wanted): Outcome {
-  if (end === 'front' && hasAir(notebook)) return { missing: ['a fork whose springs carry alone'] }
+  if (end === 'front' && hasAir(notebook)) return { missing: [say('a fork whose springs carry alone')] }
   const [bikeLoad, riderLoad] = [sprungLoadOf(notebook, entry, end, 'bike'), riderLoadOf(notebook, entry, end)]
   const ratio = end === 'front' ? { ratio: 1 } : motionRatioAt(notebook, riderSagMm)
   if (isMissing(bikeLoad) || isMissing(riderLoad) || isMissing(ratio)) return { missing: reasons(bikeLoad, riderLoad, ratio) }

@@ -7,6 +7,7 @@ import { factAt } from '../notebook/machine'
 import type { Entry, Notebook } from '../notebook/notebook'
 import { nodeAt, scalarAt } from '../notebook/tree'
 import { found, isMissing, type Amount, type Outcome } from '../compute/working/result'
+import { say } from '../words/say'
 import { countAt, slotsFor } from './countAt'
 import { rateFromCoil } from './coilOf'
 import { numberAt } from './numberAt'
@@ -81,6 +82,6 @@ export function motionRatioAt(notebook: Notebook, wheelMm: number): Outcome<{ ra
   const drive = readLeverage(leverageOf(notebook))
   if (isMissing(drive)) return drive
   const point = drive.at(wheelMm)
-  return point && point.slope > 0 ? { ratio: point.slope } : { missing: [`a leverage table that reaches ${Math.round(wheelMm)} mm of wheel travel`] }
+  return point && point.slope > 0 ? { ratio: point.slope } : { missing: [say`a leverage table that reaches ${Math.round(wheelMm)} mm of wheel travel`] }
 }
 

@@ -8,6 +8,7 @@ import { shockWheelRate } from '../compute/springs/shockWheelRate'
 import { found, isMissing, reasons, type Outcome } from '../compute/working/result'
 import { factAt } from '../notebook/machine'
 import type { Entry, Notebook } from '../notebook/notebook'
+import { say } from '../words/say'
 import { hasAir } from './airOf'
 import { assuming } from './assuming'
 import { endForceOf, totalForce } from './endForce'
@@ -55,11 +56,11 @@ function meanRateOf(notebook: Notebook, entry: Entry, end: End): Outcome {
   const [bike, rider] = [sagOf(notebook, entry, end, 'bike'), sagOf(notebook, entry, end, 'rider')]
   if (isMissing(force) || isMissing(bike) || isMissing(rider)) return { missing: reasons(force, bike, rider) }
   const [force1N, force2N] = [totalForce(force, bike.value), totalForce(force, rider.value)]
-  if (force1N === undefined || force2N === undefined) return { missing: ['a leverage table that reaches both sags'] }
-  const names = force.parts.map(({ name }) => name).join(' and ')
+  if (force1N === undefined || force2N === undefined) return { missing: [say('a leverage table that reaches both sags')] }
+  const names = force.parts.map(({ name }) => name).join(say(' and '))
   return meanRate({
     force1N, force2N, fromMm: bike.value, toMm: rider.value, ...(end === 'front' ? { rakeDeg: { value: rakeOf(notebook) } } : {}),
-    assumptions: [`forces of ${names}${end === 'front' ? ', both legs together, along the tubes' : ', at the wheel'}`, ...force.assumptions],
+    assumptions: [say`forces of ${names}${end === 'front' ? say(', both legs together, along the tubes') : say(', at the wheel')}`, ...force.assumptions],
   })
 }
 

@@ -15,6 +15,7 @@ import { settingRow, type Notebook } from '../notebook/notebook'
 import { readNotebook } from '../notebook/readNotebook'
 import { nodeAt, scalarAt } from '../notebook/tree'
 import { applyChanges, type TextChange } from '../text'
+import { say } from '../words/say'
 import { clearOne, setOne } from './cellEdits'
 import { cautions } from './cautions'
 import { entryAt } from './entryAt'
@@ -35,8 +36,9 @@ export type Answer = { changes: TextChange[]; reveal?: GridPlace; left?: LeftOut
  * done is refused with a sentence that says why.
  */
 export function applyGesture(notebook: Notebook, findings: readonly Finding[], gesture: Gesture): Answer {
-  if (notebook.broken) return { refused: `The text has an error, so the grid does not write: ${notebook.broken.message}` }
-  if (notebook.newer) return { refused: 'This notebook is written in a newer format. Update Detent to edit it.' }
+  if (notebook.broken) return { refused: say`The text has an error, so the grid does not write: ${notebook.broken.message}` }
+  if (notebook.older) return { refused: say('This notebook is written in an older format. Take the fix of its finding first; it stays undoable.') }
+  if (notebook.newer) return { refused: say('This notebook is written in a newer format. Update Detent to edit it.') }
   try {
     return answer(notebook, findings, gesture)
   } catch (error) {
@@ -87,7 +89,7 @@ function setSome(notebook: Notebook, cells: readonly ({ text: string } & GridPla
 function setBothLegs(notebook: Notebook, { column, row, text }: Extract<Gesture, { kind: 'setBothLegs' }>): TextChange[] {
   const slot = slotOf(notebook, entryAt(notebook, column), row)
   const legs = slot ? notebook.adjusters.get(slot.id)!.legs : []
-  if (!slot || legs.length < 2) throw new Refusal('there is only one of this, so there are no two legs to set')
+  if (!slot || legs.length < 2) throw new Refusal(say('there is only one of this, so there are no two legs to set'))
   const entry = entryAt(notebook, column)
   const isSplit = nodeAt(entry.node, ['settings', slot.id])?.kind === 'map'
   if (text.trim() !== '' && !isSplit) return setSetting(notebook.text, entry, slot.id, undefined, text)
@@ -125,8 +127,8 @@ function setHeader(notebook: Notebook, { column, field, text }: Extract<Gesture,
   const typed = text.trim()
   if (field === 'id') {
     const id = typed.replace(/\s+/g, ' ')
-    if (id === '') throw new Refusal('an entry needs an id: it is what others come from and go back to')
-    if (notebook.entries.some((other) => other !== entry && other.id?.value === id)) throw new Refusal(`‘${id}’ names another entry already`)
+    if (id === '') throw new Refusal(say('an entry needs an id: it is what others come from and go back to'))
+    if (notebook.entries.some((other) => other !== entry && other.id?.value === id)) throw new Refusal(say`‘${id}’ names another entry already`)
     return renameEntry(notebook, entry, id)
   }
   if (typed === '') return clearPath(notebook.text, entry.node, [field])
@@ -137,7 +139,7 @@ function newEntry(notebook: Notebook, { after, id, date, reason }: Extract<Gestu
   const wanted = freeId(notebook, id)
   const parent = after === undefined ? undefined : entryAt(notebook, after)
   const isLast = parent === undefined || parent === notebook.entries.at(-1)
-  if (!isLast && !parent.id) return { refused: 'only an entry with an id can be come from; give it one first' }
+  if (!isLast && !parent.id) return { refused: say('only an entry with an id can be come from; give it one first') }
   const changes = addEntry(notebook, {
     id: wanted, date,
     ...(isLast ? {} : { from: parent.id!.value }),
@@ -175,7 +177,7 @@ const firstRow = (notebook: Notebook): string => rowsOf(notebook).find(({ kind }
 /** The id typed for a new entry, else one that is offered. @throws Refusal where it is taken */
 function freeId(notebook: Notebook, typed: string | undefined): string {
   const wanted = typed?.trim().replace(/\s+/g, ' ') || suggestId(notebook)
-  if (notebook.entries.some((entry) => entry.id?.value === wanted)) throw new Refusal(`‘${wanted}’ names another entry already`)
+  if (notebook.entries.some((entry) => entry.id?.value === wanted)) throw new Refusal(say`‘${wanted}’ names another entry already`)
   return wanted
 }
 
@@ -190,32 +192,32 @@ export function suggestId(notebook: Notebook): string {
 
 function annotate(notebook: Notebook, { column, row, text }: Extract<Gesture, { kind: 'annotate' }>): TextChange[] {
   const entry = entryAt(notebook, column)
-  if (!rowsOf(notebook).some((source) => source.kind !== 'group' && source.row.key === row)) throw new Refusal('there is no such row any more')
+  if (!rowsOf(notebook).some((source) => source.kind !== 'group' && source.row.key === row)) throw new Refusal(say('there is no such row any more'))
   const about = row.replace(/^settings\//, '')
   if (text.trim() !== '') return setPath(notebook.text, entry.node, ['remarks', about], text.trim(), asProse)
   const wider = about.replace(/\/(?:left|right)$|\.[a-z]+$/, '')
   if (!scalarAt(entry.node, ['remarks', about]) && scalarAt(entry.node, ['remarks', wider])) {
-    throw new Refusal(`this remark is about \`${wider}\` as a whole; change it in the text`)
+    throw new Refusal(say`this remark is about \`${wider}\` as a whole; change it in the text`)
   }
   return clearPath(notebook.text, entry.node, ['remarks', about])
 }
 
 function applyFix(finding: Finding | undefined, fix: number): Answer {
   const chosen = finding?.fixes?.[fix]
-  return chosen ? { changes: chosen.changes } : { refused: 'this finding is gone' }
+  return chosen ? { changes: chosen.changes } : { refused: say('this finding is gone') }
 }
 
 function accept(notebook: Notebook, finding: Finding | undefined, reason: string): Answer {
-  if (!finding) return { refused: 'this finding is gone' }
-  if (reason.trim() === '') return { refused: 'a finding is accepted with a reason, so that the next reader can judge it' }
+  if (!finding) return { refused: say('this finding is gone') }
+  if (reason.trim() === '') return { refused: say('a finding is accepted with a reason, so that the next reader can judge it') }
   return { changes: acceptFinding(notebook, finding, reason.trim()) }
 }
 
 /** Writes a new notebook into a file that holds nothing, or comments only, which stay on top. */
 function begin({ text, root }: Notebook, { start, date, name }: Extract<Gesture, { kind: 'begin' }>): Answer {
   const architecture = findArchitecture(start)
-  if (!architecture) return { refused: 'there is no such kind of machine to begin from' }
-  if (root) return { refused: 'this file holds something already: go on in the text, or begin in an empty file' }
+  if (!architecture) return { refused: say('there is no such kind of machine to begin from') }
+  if (root) return { refused: say('this file holds something already: go on in the text, or begin in an empty file') }
   const written = writeNotebook(architecture, { date, cautions, ...(name ? { name } : {}) })
   if (text.trim() === '') return { changes: [{ start: text.startsWith('\ufeff') ? 1 : 0, end: text.length, text: written }] }
   return { changes: [{ start: text.length, end: text.length, text: `${text.endsWith('\n') ? '\n' : '\n\n'}${written}` }] }

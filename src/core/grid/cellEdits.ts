@@ -5,6 +5,7 @@ import { clearList, setBesideList, setList } from '../notebook/edits/setList'
 import { findField, listPathOf, pathOf, type Field } from '../notebook/fields'
 import type { Notebook } from '../notebook/notebook'
 import type { TextChange } from '../text'
+import { say } from '../words/say'
 import { entryAt } from './entryAt'
 import { slotOf } from './slotOf'
 import type { GridPlace } from './view'
@@ -47,6 +48,6 @@ function besideList({ key }: Field): { path: string[]; listKey: string; key: str
 
 function fieldFor(row: string): Field {
   const field = findField(row)
-  if (!field) throw new Refusal(row.startsWith('computed/') ? 'this is worked out from the other cells' : 'this row cannot be written')
+  if (!field) throw new Refusal(row.startsWith('computed/') ? say('this is worked out from the other cells') : say('this row cannot be written'))
   return field
 }

@@ -5,6 +5,7 @@ import type { Entry, Notebook } from '../notebook/notebook'
 import { scalarAt } from '../notebook/tree'
 import { countOf, isSame } from '../rules/standings'
 import { lineEnd } from '../text'
+import { say } from '../words/say'
 import type { Computed, NumberRow } from './computedRow'
 import type { RowSource } from './rows'
 import type { Cell } from './view'
@@ -23,7 +24,7 @@ function settingCell(slot: string, adjusterId: string, notebook: Notebook, entry
   if (!standing) return { state: 'empty', text: '', ...remarkOf(notebook, entry, [slot, adjusterId]) }
   const { setting, setIn } = standing
   const text = setting.node.text.trimEnd()
-  if (setIn !== entry) return { state: 'carried', text, about: `as in ${setIn.key}`, ...remarkOf(notebook, entry, [slot, adjusterId]) }
+  if (setIn !== entry) return { state: 'carried', text, about: say`as in ${setIn.key}`, ...remarkOf(notebook, entry, [slot, adjusterId]) }
   return { state: 'set', text, ...(isChanged(slot, entry) ? { changed: true } : {}), ...remarkOf(notebook, entry, [slot, adjusterId], setting.node.range.end) }
 }
 
@@ -42,7 +43,7 @@ function fieldCell(field: Field, notebook: Notebook, entry: Entry): Cell {
 function computedCell(computed: Computed, notebook: Notebook, entry: Entry, units: DisplayUnits): Cell {
   const remark = remarkOf(notebook, entry, [`computed/${computed.key}`])
   const said = 'compute' in computed ? numberCell(computed, notebook, entry, units) : computed.say(notebook, entry, units)
-  if (isMissing(said)) return { state: 'computed', text: '', about: `needs ${said.missing.join(' and ')}`, ...remark }
+  if (isMissing(said)) return { state: 'computed', text: '', about: say`needs ${said.missing.map((fact) => say(fact)).join(say(' and '))}`, ...remark }
   return { state: 'computed', text: said.text, ...(said.about ? { about: said.about } : {}), ...remark }
 }
 

@@ -5,6 +5,7 @@ import { sagOf, travelOf } from '../derived/sagOf'
 import { sayIn } from '../notation/displayUnits'
 import { measured } from '../notebook/fields'
 import type { Entry, Notebook } from '../notebook/notebook'
+import { say } from '../words/say'
 import type { Computed } from './computedRow'
 
 const shared = { group: 'springs' } as const
@@ -31,10 +32,10 @@ export const computedAir: readonly Computed[] = [
       const more = found(atTheEnd(notebook, entry, 'force', -stepMm))
       const gauge = found(atTheEnd(notebook, entry, 'pressure'))
       const figure = sayIn(units)
-      const lines = [gauge && `${figure(gauge.value, 'bar', 2)} there`, more && `with the oil ${figure(stepMm, 'mm', 0)} higher ${figure(more.value - value, 'N', 0)} more`]
+      const lines = [gauge && say`${figure(gauge.value, 'bar', 2)} there`, more && say`with the oil ${figure(stepMm, 'mm', 0)} higher ${figure(more.value - value, 'N', 0)} more`]
       return lines.filter(Boolean).join('; ') || undefined
     },
-    steps: (notebook, entry) => [{ name: 'Pressure there', outcome: atTheEnd(notebook, entry, 'pressure') }, { name: `With the oil ${stepMm} mm higher`, outcome: atTheEnd(notebook, entry, 'force', -stepMm) }] },
+    steps: (notebook, entry) => [{ name: say('Pressure there'), outcome: atTheEnd(notebook, entry, 'pressure') }, { name: say`With the oil ${stepMm} mm higher`, outcome: atTheEnd(notebook, entry, 'force', -stepMm) }] },
   { ...shared, key: 'front.air_elsewhere_bar', label: 'Fork air, as last set', detail: 'on this day', unit: 'bar', digits: 2,
     wanted: (notebook) => forkAirSlots(notebook).length > 0 && notebook.entries.some((entry) => entry.asFound && entry.parent && measured(entry, 'conditions.air')),
     about: 'What the gauge should show, cold, for the air that was last set: the same air on this day’s temperature and altitude. A reading that is near it is no leak.',

@@ -5,6 +5,7 @@ import { frontShareOf, liftingLimitOf, loadsAt, massBehindFrontOf, massHeightOf,
 import { printNumber } from '../notation/amount'
 import { sayIn, type DisplayUnits } from '../notation/displayUnits'
 import type { Entry, Notebook } from '../notebook/notebook'
+import { phrase, say } from '../words/say'
 import { anyEntry, type Computed } from './computedRow'
 
 const weighed = (load: LoadCase) => anyEntry((notebook, entry) => (['front', 'rear'] as const).every((end) => axleMassOf(notebook, entry, load, end) !== undefined))
@@ -15,7 +16,7 @@ const exampleG = 0.8
 
 /** Weight and where it is: what scales tell, and what braking and drive make of it. */
 export const computedLoads: readonly Computed[] = [
-  ...([['bike', 'Bike alone'], ['rider', 'Rider aboard']] as const).map(([load, detail]): Computed => ({
+  ...([['bike', phrase('Bike alone')], ['rider', phrase('Rider aboard')]] as const).map(([load, detail]): Computed => ({
     ...shared, key: `loads.${load}_front_pct`, label: 'Front share', detail: detail.toLowerCase(), unit: '%', digits: 1, wanted: weighed(load),
     about: `Share of the weight on the front axle, ${detail.toLowerCase()}.`, compute: (notebook, entry) => frontShareOf(notebook, entry, load),
   })),
@@ -40,6 +41,6 @@ function example(notebook: Notebook, entry: Entry, units: DisplayUnits): string 
   const loads = found(loadsAt(notebook, entry, exampleG))
   if (!loads) return undefined
   const figure = sayIn(units)
-  if (loads.lifted) return `braking with ${printNumber(exampleG, 1)} g is past its limit: the ${loads.lifted} wheel would leave the ground`
-  return `braking with ${printNumber(exampleG, 1)} g: ${figure(loads.frontN.value, 'N', 0)} on the front, ${figure(loads.rearN.value, 'N', 0)} on the rear`
+  if (loads.lifted) return say`braking with ${printNumber(exampleG, 1)} g is past its limit: the ${say(loads.lifted)} wheel would leave the ground`
+  return say`braking with ${printNumber(exampleG, 1)} g: ${figure(loads.frontN.value, 'N', 0)} on the front, ${figure(loads.rearN.value, 'N', 0)} on the rear`
 }

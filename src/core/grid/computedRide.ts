@@ -5,6 +5,7 @@ import { tyreRiseOf, tyreTemperatureOf } from '../derived/tyresOf'
 import { measured } from '../notebook/fields'
 import { sayIn, type DisplayUnits } from '../notation/displayUnits'
 import type { Entry, Notebook } from '../notebook/notebook'
+import { say } from '../words/say'
 import { anyEntry, type Computed } from './computedRow'
 
 /** What a ride's readings of one end come to. */
@@ -28,7 +29,7 @@ function shareUsed(notebook: Notebook, entry: Entry, end: End): Outcome {
 
 function suggestion(notebook: Notebook, entry: Entry, end: End, units: DisplayUnits): string | undefined {
   const used = travelUsedOf(notebook, entry, end)
-  return isMissing(used) ? undefined : `${sayIn(units)(used.reserveMm.value, 'mm')} in reserve: ${used.suggests[0]}`
+  return isMissing(used) ? undefined : say`${sayIn(units)(used.reserveMm.value, 'mm')} in reserve: ${say(used.suggests[0]!)}`
 }
 
-const warmth = (outcome: Outcome, units: DisplayUnits): string | undefined => (isMissing(outcome) ? undefined : `its air was at ${sayIn(units)(outcome.value, '°C', 0)}, were it as cold as the day when set`)
+const warmth = (outcome: Outcome, units: DisplayUnits): string | undefined => (isMissing(outcome) ? undefined : say`its air was at ${sayIn(units)(outcome.value, '°C', 0)}, were it as cold as the day when set`)

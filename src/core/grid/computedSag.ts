@@ -5,6 +5,7 @@ import { found, type Result } from '../compute/working/result'
 import { frictionOf, sagOf, sagPercentOf, sagTargetOf, useOf } from '../derived/sagOf'
 import { printShown, sayIn, type DisplayUnits } from '../notation/displayUnits'
 import type { Notebook } from '../notebook/notebook'
+import { phrase, say } from '../words/say'
 import type { Computed } from './computedRow'
 
 /** Sag and friction of one end. */
@@ -32,16 +33,16 @@ function againstWindow(notebook: Notebook, end: End, load: LoadCase, sag: Result
   if (!window) return undefined
   const figure = sayIn(units)
   const { where, byMm, sure } = judgeSag(sag, window)
-  const range = `${printShown({ value: window.lowMm }, 'mm', 1, units)} to ${figure(window.highMm, 'mm')} (${window.source})`
-  if (where === 'within') return `within ${range}`
-  return `${figure(byMm, 'mm')} ${where} ${range}${sure === false ? ', within the uncertainty' : ''}`
+  const range = say`${printShown({ value: window.lowMm }, 'mm', 1, units)} to ${figure(window.highMm, 'mm')} (${say(window.source)})`
+  if (where === 'within') return say`within ${range}`
+  return `${figure(byMm, 'mm')} ${say(where)} ${range}${sure === false ? say(', within the uncertainty') : ''}`
 }
 
-const friction = { low: 'less than', usual: 'within', high: 'more than' } as const
+const friction = { low: phrase('less than'), usual: phrase('within'), high: phrase('more than') } as const
 
 function againstZone(notebook: Notebook, end: End, band: Result, units: DisplayUnits): string | undefined {
   const use = useOf(notebook)
   const zone = use && frictionZone(end, use)
   if (!zone) return undefined
-  return `${friction[judgeFriction(band.value, zone)]} the usual ${printShown({ value: zone.lowMm }, 'mm', 1, units)} to ${sayIn(units)(zone.highMm, 'mm')} (${zone.source})`
+  return say`${say(friction[judgeFriction(band.value, zone)])} the usual ${printShown({ value: zone.lowMm }, 'mm', 1, units)} to ${sayIn(units)(zone.highMm, 'mm')} (${zone.source})`
 }

@@ -8,6 +8,7 @@ import { hasStack, stackChangeOf, stackRatesOf } from '../derived/stackOf'
 import { leverageOf } from '../derived/springsFitted'
 import type { Entry, Notebook } from '../notebook/notebook'
 import { printNumber } from '../notation/amount'
+import { say } from '../words/say'
 import { anyEntry, type Computed } from './computedRow'
 
 /** What is known of the springs of one end by themselves, before any sag. */
@@ -34,9 +35,9 @@ export function computedSpringFacts(end: End): Computed[] {
 
 function besideSag(notebook: Notebook, entry: Entry, end: End, changeMm: number): string | undefined {
   const sag = found(sagOf(notebook, entry, end, 'rider'))
-  if (changeMm <= 0) return 'the preload alone has used the soft spring up'
+  if (changeMm <= 0) return say('the preload alone has used the soft spring up')
   if (!sag) return undefined
-  return sag.value < changeMm ? 'the rider stands on its soft part' : 'the rider stands past it, on the stiff spring'
+  return sag.value < changeMm ? say('the rider stands on its soft part') : say('the rider stands past it, on the stiff spring')
 }
 
 const hasTable = (notebook: Notebook): boolean => 'table' in (leverageOf(notebook) ?? {})
@@ -49,6 +50,6 @@ const leverageRows: readonly Computed[] = [
     compute: (notebook, entry) => rateAtRiderSagOf(notebook, entry),
     note: (_notebook, _entry, { working }) => {
       const ratio = working.inputs.find(({ symbol }) => symbol === 'm')
-      return ratio && `motion ratio ${printNumber(ratio.value, 3)} there`
+      return ratio && say`motion ratio ${printNumber(ratio.value, 3)} there`
     } },
 ]

@@ -1,10 +1,12 @@
 import { meansOf } from '../adjusters/changeWords'
+import { unitWords } from '../adjusters/unitWords'
 import { slotKey, type Adjuster, type Leg } from '../adjusters/adjuster'
 import { convertAmount, inNotation, ownCount } from '../adjusters/convert'
 import { lowestCount } from '../adjusters/share'
 import { printPosition, type Position } from '../notation/position'
 import { Refusal } from '../notebook/edits/refusal'
 import type { Entry, Notebook } from '../notebook/notebook'
+import { say } from '../words/say'
 import { entryAt } from './entryAt'
 import { slotOf } from './slotOf'
 import type { GridPlace } from './view'
@@ -31,7 +33,7 @@ export function nudge(notebook: Notebook, cells: readonly GridPlace[], toward: '
   return cells.flatMap((place) => {
     const entry = entryAt(notebook, place.column)
     const slot = slotOf(notebook, entry, place.row)
-    if (!slot) throw new Refusal('only a position is moved by a count; type the figure here')
+    if (!slot) throw new Refusal(say('only a position is moved by a count; type the figure here'))
     const adjuster = notebook.adjusters.get(slot.id)!
     const key = place.row.slice('settings/'.length)
     if (done.has(`${entry.index} ${key}`)) return []
@@ -51,17 +53,17 @@ function pairOfOne(entry: Entry, adjuster: Adjuster, key: string): string[] | un
 
 function nudgedText(entry: Entry, adjuster: Adjuster, key: string, toward: 'more' | 'less'): string {
   const setting = entry.state.get(key)?.setting
-  if (!setting) throw new Refusal(`where ${adjuster.label} stands is not known here; write it down first`)
+  if (!setting) throw new Refusal(say`where ${adjuster.label} stands is not known here; write it down first`)
   const { value: position } = setting.reading
   const from = position && ownCount(position, adjuster).count
   if (position === undefined || from === undefined || adjuster.contradiction !== undefined) {
-    throw new Refusal(`‘${setting.node.text.trim()}’ is no position of ${adjuster.label} to count on from; write it anew`)
+    throw new Refusal(say`‘${setting.node.text.trim()}’ is no position of ${adjuster.label} to count on from; write it anew`)
   }
   const size = stepOf(position, adjuster)
   const by = meansOf(adjuster, 1) === toward ? size : -size
   refuseBeyond(adjuster, from, from + by)
   const amount = inNotation(from + by, adjuster, position.unit ?? adjuster.counts, position.end ?? adjuster.end)
-  if (amount.count === undefined) throw new Refusal(`${adjuster.label} cannot be counted on in this notation; it needs ${amount.missing}`)
+  if (amount.count === undefined) throw new Refusal(say`${adjuster.label} cannot be counted on in this notation; it needs ${amount.missing}`)
   return printPosition({ ...position, amount: amount.count })
 }
 
@@ -77,10 +79,10 @@ function refuseBeyond(adjuster: Adjuster, from: number, to: number): void {
   const { label, counts, end, range, control } = adjuster
   const isSetLength = counts.dimension === 'length' && end === undefined
   const lowest = isSetLength ? -Infinity : lowestCount(adjuster)
-  if (to < from && to < lowest - 1e-9) throw new Refusal(`${label} stands at ${end === 'closed' ? 'its seat' : 'the end it is counted from'}; there is nothing further that way`)
-  if (to > from && range !== undefined && to > range + 1e-9) throw new Refusal(`${label} stands at the end of its range of ${range} ${counts.symbol}; there is nothing further that way`)
+  if (to < from && to < lowest - 1e-9) throw new Refusal(say`${label} stands at ${end === 'closed' ? say('its seat') : say('the end it is counted from')}; there is nothing further that way`)
+  if (to > from && range !== undefined && to > range + 1e-9) throw new Refusal(say`${label} stands at the end of its range of ${range} ${unitWords(counts)}; there is nothing further that way`)
   const seat = end === 'closed' ? 0 : end === 'open' ? range : undefined
   if (control.damping && seat !== undefined && Math.abs(to - seat) < 1e-9) {
-    throw new Refusal(`one more would seat ${label}: fully closed is where counting begins, no setting; type it if it was found so`)
+    throw new Refusal(say`one more would seat ${label}: fully closed is where counting begins, no setting; type it if it was found so`)
   }
 }

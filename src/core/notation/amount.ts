@@ -1,3 +1,4 @@
+import { say } from '../words/say'
 import { notUnderstood, understood, type Reading } from './reading'
 
 const glyphs: Record<string, number> = {
@@ -30,7 +31,7 @@ export interface Amount {
  * @example readAmount('1 3/4 turns in') // { value: { amount: 1.75, rest: 'turns in' } }
  */
 export function readAmount(text: string): Reading<Amount> {
-  if (text.length > longestAmountText) return notUnderstood('this is too long for a number')
+  if (text.length > longestAmountText) return notUnderstood(say('this is too long for a number'))
   const words = text.trim().replace(/\s+/g, ' ')
   const withGlyph = glyph.exec(words)
   if (withGlyph) return amountOf(withGlyph, glyphs[withGlyph[3]!]!, words)
@@ -52,26 +53,26 @@ function amountOf(match: RegExpExecArray, part: number, words: string): Reading<
 function fromStroke(match: RegExpExecArray, words: string): Reading<Amount> {
   const above = Number(match[3])
   const below = Number(match[4])
-  if (below === 0) return notUnderstood('a fraction cannot be over zero')
+  if (below === 0) return notUnderstood(say('a fraction cannot be over zero'))
   if (denominators.includes(below) && above < below) return amountOf(match, above / below, words)
   if (match[2] === undefined) return countOfTotal(match[1]! + match[3]!, words.slice(match[0].length))
-  return notUnderstood(`${above}/${below} is no fraction in use: halves, thirds, quarters, sixths and eighths are`)
+  return notUnderstood(say`${above}/${below} is no fraction in use: halves, thirds, quarters, sixths and eighths are`)
 }
 
 function countOfTotal(count: string, rest: string): Reading<Amount> {
-  return notUnderstood('write the count alone: the total belongs to the adjuster, as its range', `${count} ${rest.trim()}`.trim())
+  return notUnderstood(say('write the count alone: the total belongs to the adjuster, as its range'), `${count} ${rest.trim()}`.trim())
 }
 
 function noNumber(words: string): Reading<Amount> {
-  if (words === '') return notUnderstood('nothing is written here')
+  if (words === '') return notUnderstood(say('nothing is written here'))
   const withComma = comma.exec(words)
   if (withComma) {
     // `1,400` may be a thousand and more or a little over one: guessing could be out by a factor of a thousand.
-    if (withComma[2]!.length === 3) return notUnderstood('write the number without a comma')
-    return notUnderstood('write the decimal with a point', `${withComma[1]}.${withComma[2]}${words.slice(withComma[0].length)}`)
+    if (withComma[2]!.length === 3) return notUnderstood(say('write the number without a comma'))
+    return notUnderstood(say('write the decimal with a point'), `${withComma[1]}.${withComma[2]}${words.slice(withComma[0].length)}`)
   }
-  if (/^[+\-−]?\.?\d/.test(words)) return notUnderstood('this is no number we can read')
-  return notUnderstood('it does not start with a number')
+  if (/^[+\-−]?\.?\d/.test(words)) return notUnderstood(say('this is no number we can read'))
+  return notUnderstood(say('it does not start with a number'))
 }
 
 function signOf(sign: string | undefined): number {

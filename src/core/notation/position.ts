@@ -1,3 +1,4 @@
+import { say } from '../words/say'
 import { longestAmountText, printNumber, printTurns, readAmount } from './amount'
 import { notUnderstood, understood, type Reading } from './reading'
 import { nearest } from '../nearest'
@@ -37,12 +38,12 @@ const unitAhead = /^(steps?|dial|positions?|numbers?|no\.?|clicks?|turns?|flats?
  * `in` is the direction, never the inch, which is written `inch`; pass `inchAllowed` for a thing that has no ends.
  */
 export function readPosition(text: string, inchAllowed = false): Reading<Position> {
-  if (text.length > longestAmountText) return notUnderstood('this is too long for a position')
+  if (text.length > longestAmountText) return notUnderstood(say('this is too long for a position'))
   const words = text.trim().replace(/\s+/g, ' ')
   const stop = stops.get(words.toLowerCase())
   if (stop) return understood({ ...stop })
   // `+2` is what one changes, not where it stands; read as a position it would be wrong without a sign of it.
-  if (words.startsWith('+')) return notUnderstood('write where it stands, not by how much it changed')
+  if (words.startsWith('+')) return notUnderstood(say('write where it stands, not by how much it changed'))
   const ahead = unitAhead.exec(words)
   const number = readAmount(ahead ? words.slice(ahead[0].length) : words)
   if (number.value === undefined) return number
@@ -55,7 +56,7 @@ function readAfterUnit(amount: number, name: string, rest: string): Reading<Posi
   const plain = name.toLowerCase().replace('.', '')
   const unit = findUnit(/^positions?$/.test(plain) ? 'step' : plain === 'numbers' ? 'number' : plain)!
   const end = rest === '' ? undefined : ends[rest.toLowerCase()]
-  if (rest !== '' && !end) return notUnderstood(`‘${rest}’ is no direction known here`)
+  if (rest !== '' && !end) return notUnderstood(say`‘${rest}’ is no direction known here`)
   return understood(end ? { amount, unit, end } : { amount, unit })
 }
 
@@ -66,7 +67,7 @@ function readUnitAndEnd(amount: number, rest: string, inchAllowed: boolean): Rea
   const unitText = end ? rest.slice(0, rest.length - end.text.length).trim() : rest
   if (unitText === '') return understood({ amount, end: end!.end })
   const unit = findUnit(unitText)
-  if (!unit) return notUnderstood(`‘${unitText}’ is no unit or direction known here`, guess(amount, unitText, end?.end))
+  if (!unit) return notUnderstood(say`‘${unitText}’ is no unit or direction known here`, guess(amount, unitText, end?.end))
   return understood(end ? { amount, unit, end: end.end } : { amount, unit })
 }
 

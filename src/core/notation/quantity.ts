@@ -1,3 +1,4 @@
+import { say } from '../words/say'
 import { printNumber, readAmount } from './amount'
 import { notUnderstood, understood, type Reading } from './reading'
 import { nearest } from '../nearest'
@@ -25,8 +26,8 @@ export function readQuantity(text: string, ...allowed: [Dimension, ...Dimension[
   if (number.value === undefined) return number
   const { amount, rest } = number.value
   const unit = rest === '' ? baseUnit(allowed[0]) : unitFor(rest, allowed)
-  if (!unit) return notUnderstood(`‘${rest}’ is no unit known here`, guess(amount, rest, allowed))
-  if (!allowed.includes(unit.dimension)) return notUnderstood(`${unit.symbol} is no unit of ${allowed.join(' or ')}`)
+  if (!unit) return notUnderstood(say`‘${rest}’ is no unit known here`, guess(amount, rest, allowed))
+  if (!allowed.includes(unit.dimension)) return notUnderstood(say`${unit.symbol} is no unit of ${allowed.map((each) => say(each)).join(say(' or '))}`)
   return understood({ amount, unit, base: toBase(amount, unit) })
 }
 

@@ -1,6 +1,7 @@
 import { isAlias, isMap, isPair, isScalar, isSeq, parseDocument, type Node, type Scalar, type YAMLError, type YAMLMap, type YAMLSeq } from 'yaml'
 import type { Finding } from '../finding'
 import type { Range } from '../text'
+import { phrase, say } from '../words/say'
 import { findForbidden } from './findForbidden'
 import { markShared, type ListNode, type MapNode, type Pair, type ScalarNode, type TreeNode } from './tree'
 
@@ -27,7 +28,7 @@ const betweenDocuments = /^(?:---|\.\.\.|%)/m
 
 /** Parses YAML 1.2 into a tree; never throws. An error in the findings means that the text must not be edited by us. */
 export function parseTree(text: string): Parsed {
-  if (isTooMuch(text)) return unread('this file is too long for a notebook, which holds one machine’s history', text)
+  if (isTooMuch(text)) return unread(say('this file is too long for a notebook, which holds one machine’s history'), text)
   try {
     // Looking for keys that stand twice is left to us: the parser's way takes minutes for a long map.
     const document = parseDocument(text, { prettyErrors: false, version: '1.2', schema: 'core', resolveKnownTags: false, logLevel: 'error', uniqueKeys: false })
@@ -37,7 +38,7 @@ export function parseTree(text: string): Parsed {
     const inseparable = builder.sawAnchor || betweenDocuments.test(text)
     return { ...(root ? { root } : {}), findings: findings.slice(0, mostFindings), ...(inseparable ? { inseparable } : {}) }
   } catch (error) {
-    return unread(error instanceof RangeError ? 'this is nested too deeply to be read' : `this cannot be read: ${String(error)}`, text)
+    return unread(error instanceof RangeError ? say('this is nested too deeply to be read') : say`this cannot be read: ${String(error)}`, text)
   }
 }
 
@@ -81,8 +82,8 @@ class TreeBuilder {
     const keys = new Set<string>()
     for (const item of source.items) {
       const key = this.#key(item.key as Node | null, source)
-      if (key.style === 'empty') this.#complain('a key is missing here, before the colon', key.range)
-      if (keys.has(key.text)) this.#complain('this key stands here twice; keep one of them', key.range)
+      if (key.style === 'empty') this.#complain(say('a key is missing here, before the colon'), key.range)
+      if (keys.has(key.text)) this.#complain(say('this key stands here twice; keep one of them'), key.range)
       keys.add(key.text)
       pairs.push({ key, value: item.value ? this.node(item.value as Node) : emptyAt(key.range.end) })
     }
@@ -115,12 +116,12 @@ class TreeBuilder {
     const target = this.#anchors.get(name)
     const empty = { ...emptyAt(range.start), range, style: 'plain', alias: true } satisfies ScalarNode
     if (!target) {
-      this.#complain(this.#anchors.has(name) ? 'this value would hold itself' : `no anchor \`&${name}\` stands before this`, range)
+      this.#complain(this.#anchors.has(name) ? say('this value would hold itself') : say`no anchor \`&${name}\` stands before this`, range)
       return empty
     }
     this.#aliased += target.size
     if (this.#aliased > mostAliased) {
-      this.#complain('too many values are shared by way of this', range)
+      this.#complain(say('too many values are shared by way of this'), range)
       return empty
     }
     this.#nodes += target.size
@@ -168,21 +169,21 @@ function trimmedEnd(text: string, start: number, end: number): number {
 }
 
 const said: Partial<Record<YAMLError['code'], string>> = {
-  TAB_AS_INDENT: 'a tab cannot indent; use spaces',
-  BAD_INDENT: 'this line is indented differently from its neighbours',
-  MULTIPLE_DOCS: 'a notebook is one YAML document; put a second one into a file of its own',
-  MULTILINE_IMPLICIT_KEY: 'a line seems to be missing its `:`, or a quote or bracket is not closed',
-  MISSING_CHAR: 'something is missing here: a closing quote or bracket, or the `:` after a key',
-  BLOCK_AS_IMPLICIT_KEY: 'a nested value cannot stand on the line of its key; put it on the next line, indented',
-  UNEXPECTED_TOKEN: 'this does not belong here',
-  RESOURCE_EXHAUSTION: 'this is nested too deeply to be read',
+  TAB_AS_INDENT: phrase('a tab cannot indent; use spaces'),
+  BAD_INDENT: phrase('this line is indented differently from its neighbours'),
+  MULTIPLE_DOCS: phrase('a notebook is one YAML document; put a second one into a file of its own'),
+  MULTILINE_IMPLICIT_KEY: phrase('a line seems to be missing its `:`, or a quote or bracket is not closed'),
+  MISSING_CHAR: phrase('something is missing here: a closing quote or bracket, or the `:` after a key'),
+  BLOCK_AS_IMPLICIT_KEY: phrase('a nested value cannot stand on the line of its key; put it on the next line, indented'),
+  UNEXPECTED_TOKEN: phrase('this does not belong here'),
+  RESOURCE_EXHAUSTION: phrase('this is nested too deeply to be read'),
 }
 
 function toFinding(severity: 'error' | 'warning', text: string) {
   return (error: YAMLError): Finding => {
     const start = Math.min(error.pos[0], text.length)
     const isOpen = error.code === 'BAD_INDENT' && error.message.startsWith('Flow')
-    const words = isOpen ? 'a bracket is not closed' : said[error.code]
+    const words = isOpen ? say('a bracket is not closed') : said[error.code] && say(said[error.code]!)
     const message = words ? `${words} (${error.message})` : error.message
     return { code: 'yaml-syntax', severity, message, range: { start, end: Math.max(start, Math.min(error.pos[1], text.length)) } }
   }

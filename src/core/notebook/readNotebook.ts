@@ -1,4 +1,5 @@
 import type { Finding, Severity } from '../finding'
+import { say } from '../words/say'
 import { checkShape } from './checkShape'
 import type { Accepted, Notebook } from './notebook'
 import { parseByEntry } from './parseByEntry'
@@ -23,16 +24,17 @@ export function readNotebook(text: string, earlier?: Notebook): Notebook {
   const adjusters = known?.adjusters ?? readAdjusters(root)
   const format = scalarAt(root, ['format'])
   const newer = typeof format?.value === 'number' && format.value > currentFormat
+  const older = typeof format?.value === 'number' && format.value < currentFormat
   const entries = readEntries(root, adjusters, known?.entries)
   return {
-    text, parsed, newer, adjusters,
+    text, parsed, newer, older, adjusters,
     ...(root ? { root } : {}),
     ...(broken ? { broken } : {}),
     ...(typeof format?.value === 'number' ? { format: { value: format.value, range: format.range } } : {}),
     entries,
     severities: readSeverities(root),
     accepted: readAccepted(root),
-    findings: [...findings, ...(broken || newer ? [] : shapeFindings(parsed.root, text, { entries, adjusters }))],
+    findings: [...findings, ...(broken || newer || older ? [] : shapeFindings(parsed.root, text, { entries, adjusters }))],
   }
 }
 
@@ -50,7 +52,7 @@ function shapeFindings(parsed: TreeNode | undefined, text: string, read: Omit<Pl
   if (!parsed || (parsed.kind === 'scalar' && parsed.style === 'empty')) return []
   if (parsed.kind === 'map') return checkShape({ root: parsed, ...read }, text)
   const range = { start: parsed.range.start, end: Math.min(text.length, parsed.range.start + 1) }
-  return [{ code: 'wrong-shape', severity: 'error', message: 'a notebook is a group of `key: value` lines, beginning with `format: 1`', range }]
+  return [{ code: 'wrong-shape', severity: 'error', message: say('a notebook is a group of `key: value` lines, beginning with `format: 1`'), range }]
 }
 
 function readSeverities(root: MapNode | undefined): Map<string, Severity | 'off'> {

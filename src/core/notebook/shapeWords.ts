@@ -1,6 +1,7 @@
 import type { Finding } from '../finding'
 import { nearest } from '../nearest'
 import { readAmount } from '../notation/amount'
+import { phrase, say } from '../words/say'
 import type { ShapeError } from './checkShape'
 import { isPlainKey } from './edits/layout'
 import { writeRaw } from './edits/writeInstead'
@@ -30,13 +31,13 @@ export function shapeWords(errors: readonly ShapeError[], { subject, node, text 
 
 /** The same for the notebook as a whole, which can only lack its format. */
 export function rootWords(errors: readonly ShapeError[], root: TreeNode, text: string): Words {
-  const message = `${missingMessage(missingNames(errors))}: begin with \`format: 1\``
+  const message = say`${missingMessage(missingNames(errors))}: begin with \`format: 1\``
   const first = root.kind === 'map' ? root.pairs[0] : undefined
   if (root.kind !== 'map' || !first || root.pairs.some(({ key }) => key.text === 'format')) return { message }
   // Behind an anchor or a `? ` it would become another key's.
   if (root.marked || !(root.flow ? text[root.range.start] === '{' && !first.key.marked : isPlainKey(text, first.key))) return { message }
   const at = first.key.range.start
-  return { message, fixes: [{ title: 'Write ‘format: 1’', changes: [{ start: at, end: at, text: `format: 1${root.flow ? ', ' : lineEndOf(text)}` }] }] }
+  return { message, fixes: [{ title: say('Write ‘format: 1’'), changes: [{ start: at, end: at, text: `format: 1${root.flow ? ', ' : lineEndOf(text)}` }] }] }
 }
 
 function missingNames(errors: readonly ShapeError[]): string[] {
@@ -44,7 +45,7 @@ function missingNames(errors: readonly ShapeError[]): string[] {
 }
 
 function missingMessage(names: readonly string[]): string {
-  return `${names.map((name) => `\`${name}\``).join(' and ')} ${names.length === 1 ? 'is' : 'are'} missing here`
+  return say`${names.map((name) => `\`${name}\``).join(say(' and '))} ${names.length === 1 ? say('is') : say('are')} missing here`
 }
 
 function exactWords({ keyword, params }: ShapeError, place: Place): Words {
@@ -52,40 +53,40 @@ function exactWords({ keyword, params }: ShapeError, place: Place): Words {
   const limit = String(params['limit'])
   switch (keyword) {
     case 'enum': return choiceWords((params['allowedValues'] as unknown[]).map(String), place)
-    case 'minItems': return { message: `${subject} needs at least ${limit} ${limit === '1' ? 'value' : 'values'}` }
-    case 'maxItems': return { message: `${subject} takes at most ${limit} values` }
-    case 'minimum': return { message: `${subject} must be ${limit} or more` }
-    case 'maximum': return { message: `${subject} must be ${limit} or less` }
-    case 'exclusiveMinimum': return { message: `${subject} must be more than ${limit}` }
-    case 'uniqueItems': return { message: `the same value stands twice in ${subject}` }
-    default: return { message: `${subject} does not belong here in this form` }
+    case 'minItems': return { message: say`${subject} needs at least ${limit} ${limit === '1' ? say('value') : say('values')}` }
+    case 'maxItems': return { message: say`${subject} takes at most ${limit} values` }
+    case 'minimum': return { message: say`${subject} must be ${limit} or more` }
+    case 'maximum': return { message: say`${subject} must be ${limit} or less` }
+    case 'exclusiveMinimum': return { message: say`${subject} must be more than ${limit}` }
+    case 'uniqueItems': return { message: say`the same value stands twice in ${subject}` }
+    default: return { message: say`${subject} does not belong here in this form` }
   }
 }
 
 function choiceWords(names: readonly string[], { subject, node, text }: Place): Words {
-  if (node?.kind !== 'scalar') return { message: `${subject} must be one of these: ${names.join(', ')}` }
+  if (node?.kind !== 'scalar') return { message: say`${subject} must be one of these: ${names.join(', ')}` }
   const meant = nearest(node.text, names)
-  return { message: `‘${node.text}’ is not one of these: ${names.join(', ')}`, ...(meant ? { fixes: writeRaw(text, node, meant, meant) } : {}) }
+  return { message: say`‘${node.text}’ is not one of these: ${names.join(', ')}`, ...(meant ? { fixes: writeRaw(text, node, meant, meant) } : {}) }
 }
 
 const kinds: Record<string, string> = {
-  string: 'a text', number: 'a number', integer: 'a whole number', object: 'a group of `key: value` lines', array: 'a list', boolean: 'true or false',
+  string: phrase('a text'), number: phrase('a number'), integer: phrase('a whole number'), object: phrase('a group of `key: value` lines'), array: phrase('a list'), boolean: phrase('true or false'),
 }
 
 function kindWords(wanted: readonly string[], { subject, node, text }: Place): Words {
-  const names = [...new Set(wanted)].map((kind) => kinds[kind] ?? kind)
-  const message = `${subject} must be ${names.length > 1 ? `${names.slice(0, -1).join(', ')} or ${names.at(-1)}` : names[0]}`
+  const names = [...new Set(wanted)].map((kind) => say(kinds[kind] ?? kind))
+  const message = say`${subject} must be ${names.length > 1 ? say`${names.slice(0, -1).join(', ')} or ${names.at(-1)!}` : names[0]!}`
   if (node?.kind !== 'scalar') return { message }
   if (wanted.includes('number') || wanted.includes('integer')) return wanted.includes('string') ? { message } : numberWords(message, node, text)
   if (wanted.includes('boolean')) return { message, ...truthFix(node, text) }
-  if (wanted.includes('string')) return { message: `${message}: put it in quotes`, fixes: quoteFix(node, text) }
+  if (wanted.includes('string')) return { message: say`${message}: put it in quotes`, fixes: quoteFix(node, text) }
   return { message }
 }
 
 /** A number in quotes, with a decimal comma or with a unit, where only a bare one is expected. */
 function numberWords(message: string, node: ScalarNode, source: string): Words {
   const reading = readAmount(node.text)
-  if (reading.value && reading.value.rest !== '') return { message: `${message} without a unit` }
+  if (reading.value && reading.value.rest !== '') return { message: say`${message} without a unit` }
   const text = reading.value ? String(reading.value.amount) : reading.suggestion
   return text !== undefined && /^-?\d+(\.\d+)?$/.test(text) ? { message, fixes: writeRaw(source, node, text, text) } : { message }
 }

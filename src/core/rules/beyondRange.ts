@@ -1,4 +1,5 @@
 import { ownCount } from '../adjusters/convert'
+import { unitWords } from '../adjusters/unitWords'
 import { printNumber } from '../notation/amount'
 import { say } from '../words/say'
 import type { EntryRule } from './rule'
@@ -15,7 +16,7 @@ export const beyondRange: EntryRule = {
       // Below its own end is another rule's word, unless it was counted from the other end and went past this one.
       if (position.amount < 0 || count === undefined || adjuster.range === undefined) return []
       if (count <= adjuster.range + tolerance && count >= -tolerance) return []
-      const range = `${printNumber(adjuster.range)} ${adjuster.counts.symbol}`
+      const range = `${printNumber(adjuster.range)} ${unitWords(adjuster.counts)}`
       return [adjuster.rangeIs === 'measured'
         ? { message: say`${adjuster.label}: ${node.text} is more than its measured range of ${range}; count it again`, range: node.range, row }
         : { message: say`${adjuster.label}: ${node.text} is more than the book’s range of ${range}; count the range once and note it with \`range_is: measured\``, range: node.range, row, severity: 'warning' as const }]

@@ -2,6 +2,7 @@ import { fieldNodes, fields } from '../notebook/fields'
 import type { Entry } from '../notebook/notebook'
 import { pairOf, scalarAt } from '../notebook/tree'
 import { oneLine } from '../compare/oneLine'
+import { say } from '../words/say'
 
 /** What someone wrote in an entry, and what it is. */
 export interface EntryText {
@@ -17,7 +18,7 @@ export function entryTexts(entry: Entry): EntryText[] {
   return [
     ...ordered.flatMap((field) => fieldNodes(entry, field).map(({ text }) => ({ label: field.label, text }))),
     ...remarks(entry),
-    { label: 'Entry', text: [entry.id?.value, entry.date?.value, entry.asFound ? 'as found' : '', entry.baseline ? 'baseline' : ''].filter(Boolean).join(' ') },
+    { label: say('Entry'), text: [entry.id?.value, entry.date?.value, entry.asFound ? say('as found') : '', entry.baseline ? say('baseline') : ''].filter(Boolean).join(' ') },
   ].map(({ label, text }) => ({ label, text: oneLine(text) })).filter(({ text }) => text !== '')
 }
 
@@ -28,6 +29,6 @@ function remarks(entry: Entry): EntryText[] {
   if (all?.kind !== 'map') return []
   return all.pairs.flatMap(({ key }) => {
     const text = scalarAt(all, [key.text])?.text
-    return text === undefined ? [] : [{ label: `Remark on ${key.text}`, text }]
+    return text === undefined ? [] : [{ label: say`Remark on ${key.text}`, text }]
   })
 }

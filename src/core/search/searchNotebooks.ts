@@ -2,6 +2,7 @@ import { nearest } from '../nearest'
 import { wordsAt } from '../notebook/machine'
 import type { Entry, Notebook } from '../notebook/notebook'
 import { isDay } from '../rules/unreadableDate'
+import { say } from '../words/say'
 import { entryTexts, type EntryText } from './entryTexts'
 import { adjusterNames, findAdjusters } from './findAdjusters'
 import { fold, readQuery, type Query } from './readQuery'
@@ -47,7 +48,7 @@ const namesIn = ({ comparisons, extremes }: Query) => [...comparisons, ...extrem
 
 function unknown(name: string, sources: readonly { notebook: Notebook }[]): string {
   const meant = nearest(name, sources.flatMap(({ notebook }) => adjusterNames(notebook)))
-  return `No notebook here has an adjuster ‘${name}’${meant ? `; did you mean ‘${meant}’?` : ''}`
+  return say`No notebook here has an adjuster ‘${name}’${meant ? say`; did you mean ‘${meant}’?` : ''}`
 }
 
 function searchOne<Source>(source: Source, notebook: Notebook, query: Query): Found<Source> {

@@ -4,6 +4,7 @@ import { endOf, ownCount, ownPosition } from '../adjusters/convert'
 import { printPosition, readPosition } from '../notation/position'
 import type { Entry, Notebook } from '../notebook/notebook'
 import { countOf, isSame } from '../rules/standings'
+import { say } from '../words/say'
 import { findAdjusters } from './findAdjusters'
 import type { Comparison, Extreme, Sign } from './readQuery'
 
@@ -26,7 +27,7 @@ export function comparing(notebook: Notebook, { adjuster: name, sign, position: 
 export function furthest(notebook: Notebook, { word, adjuster: name }: Extreme): Asked {
   const adjusters = findAdjusters(notebook, name)
   const unclear = word === 'softest' || word === 'stiffest' ? adjusters.find((adjuster) => !isSoftOrStiff(adjuster)) : undefined
-  if (unclear) return { at: () => undefined, problem: `‘${word}’ says nothing clear of ${unclear.label}: look for \`least ${unclear.id}\` or \`most ${unclear.id}\`` }
+  if (unclear) return { at: () => undefined, problem: say`‘${word}’ says nothing clear of ${unclear.label}: look for \`least ${unclear.id}\` or \`most ${unclear.id}\`` }
   const ends = new Map(adjusters.map((adjuster) => [adjuster, endOfRecord(notebook, adjuster, word === 'most' || word === 'stiffest')]))
   return { at: (entry) => words(entry, adjusters.flatMap((adjuster) => slotsOf(adjuster).filter((slot) => equals(countIn(entry, slot), ends.get(adjuster))))) }
 }
@@ -46,9 +47,9 @@ function endOfRecord(notebook: Notebook, adjuster: Adjuster, wantsMost: boolean)
 /** A comparison in an adjuster's own count, or why there is none. Counted from the other end, more is less. */
 function limitOn(adjuster: Adjuster, sign: Sign, typed: string): { holds: (count: number | undefined) => boolean } | string {
   const reading = readPosition(typed, adjuster.end === undefined)
-  if (reading.value === undefined) return `‘${typed}’ is no position: ${reading.problem}`
+  if (reading.value === undefined) return say`‘${typed}’ is no position: ${reading.problem}`
   const { count, missing } = ownCount(reading.value, adjuster)
-  if (count === undefined) return `‘${typed}’ is no count of ${adjuster.label}: it needs ${missing}`
+  if (count === undefined) return say`‘${typed}’ is no count of ${adjuster.label}: it needs ${missing}`
   const end = endOf(reading.value, adjuster)
   const own = end === undefined || end === adjuster.end ? sign : mirrored[sign]
   return { holds: (at) => at !== undefined && tests[own](at, count) }
@@ -75,7 +76,7 @@ function words(entry: Entry, slots: readonly Slot[]): string | undefined {
     const { adjuster, leg } = slot
     const both = leg !== undefined && slots.some((other) => other.adjuster === adjuster && other.leg !== leg && equals(countIn(entry, other), countIn(entry, slot)))
     const setIn = entry.state.get(slotKey(adjuster.id, leg))!.setIn
-    const since = setIn === entry ? '' : ` (since ${setIn.key})`
+    const since = setIn === entry ? '' : say` (since ${setIn.key})`
     return `${adjuster.label}${leg && !both && adjuster.legs.length > 1 ? ` ${leg}` : ''} ${printPosition(ownPosition(countIn(entry, slot)!, adjuster))}${since}`
   })
   return told.length === 0 ? undefined : [...new Set(told)].join(', ')

@@ -5,6 +5,7 @@ import { factAt, wordsAt } from '../notebook/machine'
 import type { Entry, Notebook } from '../notebook/notebook'
 import { scalarAt } from '../notebook/tree'
 import { checkNotebook } from '../rules/checkNotebook'
+import { say } from '../words/say'
 import type { Sheet } from './sheet'
 import { sheetMeasures } from './sheetMeasures'
 import { sheetPositions } from './sheetPositions'
@@ -13,9 +14,9 @@ import { sheetWatch } from './sheetWatch'
 /** The hand-over sheet of a state: what stands on one page. `findings` are those of the notebook, where they are known already. */
 export function makeSheet(notebook: Notebook, entry: Entry, units: DisplayUnits = fileUnits, findings = checkNotebook(notebook)): Sheet {
   const notes = scalarAt(entry.node, ['notes'])?.text.trim()
-  const marks = [entry.from && `from ${entry.from.value}`, entry.asFound && 'as found', entry.baseline && 'baseline'].filter((mark) => typeof mark === 'string')
+  const marks = [entry.from && say`from ${entry.from.value}`, entry.asFound && say('as found'), entry.baseline && say('baseline')].filter((mark) => typeof mark === 'string')
   return {
-    machine: oneLine(wordsAt(notebook, ['machine', 'name']) ?? '') || 'a machine without a name',
+    machine: oneLine(wordsAt(notebook, ['machine', 'name']) ?? '') || say('a machine without a name'),
     about: aboutWords(notebook, units),
     entry: oneLine(entry.key), ...(entry.date ? { date: oneLine(entry.date.value) } : {}), marks: marks.map(oneLine),
     ...(entry.reason?.value.trim() ? { reason: entry.reason.value.trim() } : {}), ...(notes ? { notes } : {}),
@@ -26,6 +27,6 @@ export function makeSheet(notebook: Notebook, entry: Entry, units: DisplayUnits 
 function aboutWords(notebook: Notebook, units: DisplayUnits): string[] {
   const [use, rider] = [wordsAt(notebook, ['machine', 'use']), wordsAt(notebook, ['rider', 'name'])]
   const mass = factAt(notebook, ['rider', 'kitted_mass'], 'mass')
-  const who = [rider, mass && `${sayIn(units)(mass.base, 'kg', 0)} in kit`].filter(Boolean).join(', ')
-  return [use, who && `rider ${who}`].filter((words) => typeof words === 'string' && words !== '').map((words) => oneLine(words as string))
+  const who = [rider, mass && say`${sayIn(units)(mass.base, 'kg', 0)} in kit`].filter(Boolean).join(', ')
+  return [use, who && say`rider ${who}`].filter((words) => typeof words === 'string' && words !== '').map((words) => oneLine(words as string))
 }

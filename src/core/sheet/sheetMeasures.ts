@@ -9,14 +9,15 @@ import { sayIn, type DisplayUnits } from '../notation/displayUnits'
 import { findField, measured } from '../notebook/fields'
 import type { Entry, Notebook } from '../notebook/notebook'
 import { countOf, isSame } from '../rules/standings'
+import { phrase, say } from '../words/say'
 import type { SheetGroup, SheetMeasure } from './sheet'
 
 /** What was measured and what follows from it: sag of either end, springs, geometry, tyres as they got warm. */
 export function sheetMeasures(notebook: Notebook, entry: Entry, units: DisplayUnits): SheetGroup<SheetMeasure>[] {
   const asked = { notebook, entry, units }
   const groups = [
-    ...sagGroups(asked, 'front'), ...sagGroups(asked, 'rear'), { label: 'Springs', rows: springRows(notebook, entry, units) },
-    { label: 'Geometry', rows: geometryRows(notebook, entry, units) }, { label: 'Tyres, hot', rows: hotTyreRows(entry, units) },
+    ...sagGroups(asked, 'front'), ...sagGroups(asked, 'rear'), { label: say('Springs'), rows: springRows(notebook, entry, units) },
+    { label: say('Geometry'), rows: geometryRows(notebook, entry, units) }, { label: say('Tyres, hot'), rows: hotTyreRows(entry, units) },
   ]
   return groups.filter(({ rows }) => rows.length > 0)
 }
@@ -27,7 +28,7 @@ interface Asked {
   units: DisplayUnits
 }
 
-const loads: readonly (readonly [LoadCase, string])[] = [['bike', 'Static'], ['rider', 'Rider']]
+const loads: readonly (readonly [LoadCase, string])[] = [['bike', phrase('Static')], ['rider', phrase('Rider')]]
 
 /** A sag is one of the day it was measured: an older one says from when it is, and whether it can still hold. */
 function sagGroups({ notebook, entry, units }: Asked, end: End): SheetGroup<SheetMeasure>[] {
@@ -36,18 +37,18 @@ function sagGroups({ notebook, entry, units }: Asked, end: End): SheetGroup<Shee
     if (!last) return []
     const share = found(sagPercentOf(notebook, last.entry, end, load))
     const text = `${sayIn(units)(last.known.value, 'mm')}${share ? ` (${sayIn(units)(share.value, '%', 0)})` : ''}`
-    return [{ from: last.entry, row: { label, text } }]
+    return [{ from: last.entry, row: { label: say(label), text } }]
   })
   const days = [...new Set(told.map(({ from }) => from))]
   return days.map((from, at) => ({
-    label: at === 0 ? `Sag, ${end}` : `Sag, ${end}, older`, rows: told.filter((each) => each.from === from).map(({ row }) => row),
+    label: at === 0 ? say`Sag, ${say(end)}` : say`Sag, ${say(end)}, older`, rows: told.filter((each) => each.from === from).map(({ row }) => row),
     ...(from === entry ? {} : { note: sinceWords(notebook, from, entry, end) }),
   }))
 }
 
 function sinceWords(notebook: Notebook, from: Entry, entry: Entry, end: End): string {
   const turned = supportChanged(notebook, from, entry, end)
-  return `measured in ${from.key}${turned.length > 0 ? `; ${turned.join(' and ')} changed since: measure again` : ''}`
+  return say`measured in ${from.key}${turned.length > 0 ? say`; ${turned.join(say(' and '))} changed since: measure again` : ''}`
 }
 
 /** What carries an end and stands elsewhere than it did then. */
@@ -66,12 +67,12 @@ function springRows(notebook: Notebook, entry: Entry, units: DisplayUnits): Shee
   const { left, right } = isListed('fork') ? {} : forkSpringsOf(notebook, entry)
   const { rateNPerMm, count } = shockSpringOf(notebook, entry)
   const fork = left !== undefined && right !== undefined && isSame(left, right)
-    ? [{ label: 'Fork', text: `${figure(left)}, each leg` }]
-    : [['left', left] as const, ['right', right] as const].flatMap(([leg, rate]) => (rate === undefined ? [] : [{ label: `Fork, ${leg} leg`, text: figure(rate) }]))
-  return [...fork, ...(rateNPerMm === undefined || isListed('shock') ? [] : [{ label: count === 2 ? 'Shocks' : 'Shock', text: `${figure(rateNPerMm)}${count === 2 ? ', each' : ''}` }])]
+    ? [{ label: say('Fork'), text: say`${figure(left)}, each leg` }]
+    : [['left', left] as const, ['right', right] as const].flatMap(([leg, rate]) => (rate === undefined ? [] : [{ label: say`Fork, ${say(leg)} leg`, text: figure(rate) }]))
+  return [...fork, ...(rateNPerMm === undefined || isListed('shock') ? [] : [{ label: count === 2 ? say('Shocks') : say('Shock'), text: `${figure(rateNPerMm)}${count === 2 ? say(', each') : ''}` }])]
 }
 
-const geometry: readonly (readonly [GeometryKey, string, string, number])[] = [['rakeDeg', 'Rake', '°', 1], ['trailMm', 'Trail', 'mm', 1], ['wheelbaseMm', 'Wheelbase', 'mm', 0]]
+const geometry: readonly (readonly [GeometryKey, string, string, number])[] = [['rakeDeg', phrase('Rake'), '°', 1], ['trailMm', phrase('Trail'), 'mm', 1], ['wheelbaseMm', phrase('Wheelbase'), 'mm', 0]]
 
 function geometryRows(notebook: Notebook, entry: Entry, units: DisplayUnits): SheetMeasure[] {
   const now = geometryOf(notebook, entry)
@@ -85,6 +86,6 @@ function hotTyreRows(entry: Entry, units: DisplayUnits): SheetMeasure[] {
   return (['front', 'rear'] as const).flatMap((end) => {
     const key = `ride.${end}_tyre_hot`
     const pressure = findField(key) && measured(entry, key)
-    return pressure ? [{ label: end === 'front' ? 'Front' : 'Rear', text: sayIn(units)(pressure.base, 'bar', 2) }] : []
+    return pressure ? [{ label: end === 'front' ? say('Front') : say('Rear'), text: sayIn(units)(pressure.base, 'bar', 2) }] : []
   })
 }

@@ -1,13 +1,16 @@
+import { legWords } from '../adjusters/legWords'
 import { slotKey, slotsOf, type Adjuster, type Assembly, type Leg } from '../adjusters/adjuster'
+import { unitWords } from '../adjusters/unitWords'
 import { changeWords } from '../adjusters/changeWords'
 import { ownPosition } from '../adjusters/convert'
 import { describeTurning, type Turning } from '../adjusters/describeTurning'
 import { printPosition } from '../notation/position'
 import type { Entry, Notebook } from '../notebook/notebook'
 import { countOf, isSame } from '../rules/standings'
+import { phrase, say } from '../words/say'
 import type { SheetGroup, SheetPosition } from './sheet'
 
-const assemblies: readonly (readonly [Assembly, string])[] = [['fork', 'Fork'], ['shock', 'Shock'], ['chassis', 'Chassis'], ['tyres', 'Tyres']]
+const assemblies: readonly (readonly [Assembly, string])[] = [['fork', phrase('Fork')], ['shock', phrase('Shock')], ['chassis', phrase('Chassis')], ['tyres', phrase('Tyres')]]
 
 /** Where everything stands in an entry, by where it sits on the machine. */
 export function sheetPositions(notebook: Notebook, entry: Entry): SheetGroup<SheetPosition>[] {
@@ -28,15 +31,15 @@ function position(adjuster: Adjuster, entry: Entry): SheetPosition {
 
 /** Both legs as one where they stand alike. */
 function standsOf(adjuster: Adjuster, entry: Entry): SheetPosition['stands'] {
-  const stands = slotsOf(adjuster).map(({ leg }) => ({ leg: leg ? `${leg} leg` : '', text: textOf(adjuster, leg, entry) }))
+  const stands = slotsOf(adjuster).map(({ leg }) => ({ leg: leg ? legWords(leg) : '', text: textOf(adjuster, leg, entry) }))
   const [one, other] = stands
-  return other && one!.text === other.text ? [{ leg: 'both legs', text: one!.text }] : stands
+  return other && one!.text === other.text ? [{ leg: say('both legs'), text: one!.text }] : stands
 }
 
 /** In the adjuster's own count; as it was written where that cannot be told. */
 function textOf(adjuster: Adjuster, leg: Leg | undefined, entry: Entry): string {
   const setting = entry.state.get(slotKey(adjuster.id, leg))?.setting
-  if (!setting) return 'not recorded'
+  if (!setting) return say('not recorded')
   const count = countOf(setting)
   return count === undefined ? setting.node.text.trim() : printPosition(ownPosition(count, adjuster))
 }
@@ -51,30 +54,30 @@ function changeOf(adjuster: Adjuster, entry: Entry): string | undefined {
   if (!one) return undefined
   const isBoth = more.length > 0 && more.every(({ words }) => words === one.words)
   const whole = slotsOf(adjuster).length === 1 || isBoth
-  return whole ? one.words : said.map(({ leg, words }) => `${leg} ${words}`).join('; ')
+  return whole ? one.words : said.map(({ leg, words }) => `${leg ? say(leg) : ''} ${words}`).join('; ')
 }
 
 const measuredWays: Record<string, string> = {
-  fork_height: 'from the clamp’s top to the tube’s top', ride_height: 'between the usual two points', air_pressure: 'cold, wheel off the ground', balance_pressure: 'cold, wheel off the ground',
-  oil_level: 'fork compressed, spring out', spring_rate: 'by its mark', tyre_pressure: 'cold',
+  fork_height: phrase('from the clamp’s top to the tube’s top'), ride_height: phrase('between the usual two points'), air_pressure: phrase('cold, wheel off the ground'), balance_pressure: phrase('cold, wheel off the ground'),
+  oil_level: phrase('fork compressed, spring out'), spring_rate: phrase('by its mark'), tyre_pressure: phrase('cold'),
 }
 
 /** From which end it is counted, or how it is measured, in few words. */
 export function countedWords(adjuster: Adjuster): string {
   const { counts, end, control, higherIs } = adjuster
-  if (counts.dimension === 'mark' && end !== undefined) return `counted by the ${counts.symbol} that ${end === 'closed' ? 'show' : 'are covered'}`
-  if (end !== undefined) return end === 'closed' ? 'counted out from closed' : 'counted in from backed off'
-  if (counts.dimension === 'step') return `step 1 is the ${higherIs === 'more' ? 'least' : 'most'} ${control.words}`
+  if (counts.dimension === 'mark' && end !== undefined) return say`counted by the ${unitWords(counts)} that ${end === 'closed' ? say('show') : say('are covered')}`
+  if (end !== undefined) return end === 'closed' ? say('counted out from closed') : say('counted in from backed off')
+  if (counts.dimension === 'step') return say`step 1 is the ${higherIs === 'more' ? say('least') : say('most')} ${say(control.words)}`
   const way = measuredWays[control.name]
-  if (way !== undefined) return `measured ${way}`
-  return `a higher figure is ${higherIs === 'more' ? control.more : control.less}`
+  if (way !== undefined) return say`measured ${say(way)}`
+  return say`a higher figure is ${higherIs === 'more' ? say(control.more) : say(control.less)}`
 }
 
-const froms: Record<string, string> = { above: 'seen from above', below: 'seen from below', front: 'seen from the front', rear: 'seen from behind', left: 'seen from the left', right: 'seen from the right' }
+const froms: Record<string, string> = { above: phrase('seen from above'), below: phrase('seen from below'), front: phrase('seen from the front'), rear: phrase('seen from behind'), left: phrase('seen from the left'), right: phrase('seen from the right') }
 
 /** Where one looks from, in few words; from the side only facing the head tells. */
 function seenFrom({ workedFrom }: Adjuster, { view }: Turning): string {
-  return view === 'side' || view === 'unknown' ? 'facing its head' : froms[workedFrom ?? ''] ?? 'facing its head'
+  return view === 'side' || view === 'unknown' ? say('facing its head') : say(froms[workedFrom ?? ''] ?? phrase('facing its head'))
 }
 
 /** Which way turns it in; for what has no ends, which way gives more of what it controls. */
@@ -83,5 +86,5 @@ export function wayWords(adjuster: Adjuster): string {
   if (!turning) return ''
   const { rotation, gives } = turning.in
   const isTurnedIn = adjuster.control.counted !== undefined && adjuster.end !== undefined
-  return `${rotation}, ${seenFrom(adjuster, turning)}, ${isTurnedIn ? `turns it in: ${gives}` : `is ${gives}`}`
+  return `${say(rotation)}, ${seenFrom(adjuster, turning)}, ${isTurnedIn ? say`turns it in: ${gives}` : say`is ${gives}`}`
 }

@@ -1,3 +1,4 @@
+import { say } from '../words/say'
 import type { Sheet } from './sheet'
 
 /** In points, from the largest; what a page of either size holds at each, in lines, beside what every sheet has. */
@@ -23,7 +24,7 @@ function linesOf({ positions, measures, watch, reason, notes }: Sheet, points: n
   ))
   const groups = measures.map(({ rows, note }) => 1.7 + rows.length + (note === undefined ? 0 : 0.85 * wrapped(note, 0.34)))
   const prose = [reason, notes].reduce((lines, text) => lines + (text === undefined ? 0 : 1.7 + wrapped(text, 1)), 0)
-  return sum(rowLines) + positions.length * 1.2 + Math.max(sum(groups) / 3, ...groups) + prose + sum(watch.map(({ message }) => wrapped(`Watch: ${message}`, 0.95)))
+  return sum(rowLines) + positions.length * 1.2 + Math.max(sum(groups) / 3, ...groups) + prose + sum(watch.map(({ message }) => wrapped(say`Watch: ${message}`, 0.95)))
 }
 
 function sum(numbers: readonly number[]): number {

@@ -1,6 +1,7 @@
 import type { Finding } from '../finding'
 import type { Adjuster } from '../adjusters/adjuster'
 import { settingRow, type Entry } from '../notebook/notebook'
+import { say } from '../words/say'
 import type { SheetFinding } from './sheet'
 
 const rank = { error: 0, warning: 1, info: 2 } as const
@@ -18,8 +19,8 @@ export function sheetWatch(findings: readonly Finding[], entry: Entry, adjusters
     return place.row !== undefined && severity !== 'info' && standing.has(`${place.entry} ${place.row}`)
   }
   const told = findings.filter((finding) => concerns(finding) && !aboutWriting.has(finding.code)).sort((a, b) => rank[a.severity] - rank[b.severity])
-  const once = new Map(told.map(({ severity, message, place }): [string, SheetFinding] => [message, { severity, message: place?.entry === undefined || place.entry === entry.key ? message : `${message} (since ${place.entry})` }]))
-  const worn = [...adjusters].filter(({ condition }) => condition === 'worn').map(({ label }): SheetFinding => ({ severity: 'warning', message: `${label}: what holds it is worn. Check where it stands before every ride.` }))
+  const once = new Map(told.map(({ severity, message, place }): [string, SheetFinding] => [message, { severity, message: place?.entry === undefined || place.entry === entry.key ? message : say`${message} (since ${place.entry})` }]))
+  const worn = [...adjusters].filter(({ condition }) => condition === 'worn').map(({ label }): SheetFinding => ({ severity: 'warning', message: say`${label}: what holds it is worn. Check where it stands before every ride.` }))
   return [...once.values(), ...worn].sort((a, b) => rank[a.severity] - rank[b.severity])
 }
 

@@ -1,4 +1,5 @@
 import { isDay } from '../rules/unreadableDate'
+import { say } from '../words/say'
 
 const msInDay = 86_400_000
 
@@ -15,9 +16,9 @@ export function daysSince(date: string, today: string): number | undefined {
 
 /** That in words. @example daysWords(12) // '12 days ago' */
 export function daysWords(days: number): string {
-  if (days < 0) return 'dated ahead'
-  if (days === 0) return 'today'
-  return days === 1 ? 'yesterday' : `${days} days ago`
+  if (days < 0) return say('dated ahead')
+  if (days === 0) return say('today')
+  return days === 1 ? say('yesterday') : say`${days} days ago`
 }
 
 /** Reckoned in days of the calendar alone, so that no change of the clocks makes one of 23 hours. */

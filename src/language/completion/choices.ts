@@ -1,4 +1,5 @@
 import { schemasAt } from '../../core/notebook/schemaKeys'
+import { say } from '../../core/words/say'
 import { choiceWords } from '../choiceWords'
 import type { Asked, Completion } from './completion'
 
@@ -11,7 +12,7 @@ export function choiceCompletions({ path, cursor }: Asked): Completion[] {
   return [...named, ...examples].map((value) => {
     const label = textOf(value)
     const detail = choiceWords(path, label)
-    return { label, kind: 'choice', insert: label, ...(detail ? { detail } : {}), ...(about ? { about } : {}), fromSchema: true }
+    return { label, kind: 'choice', insert: label, ...(detail ? { detail } : {}), ...(about ? { about: say(about) } : {}), fromSchema: true }
   })
 }
 
@@ -22,6 +23,6 @@ function textOf(value: unknown): string {
 /** Both legs, or one of them. */
 export function legsCompletions({ cursor }: Asked): Completion[] {
   if (cursor.expects !== 'value') return []
-  return [['[left, right]', 'one in each leg'], ['[left]', 'in the left leg only'], ['[right]', 'in the right leg only']].map(([label, detail]) =>
+  return [['[left, right]', say('one in each leg')], ['[left]', say('in the left leg only')], ['[right]', say('in the right leg only')]].map(([label, detail]) =>
     ({ label: label!, kind: 'choice', detail: detail!, insert: label! }))
 }

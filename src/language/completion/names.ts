@@ -4,6 +4,7 @@ import { countWords } from '../../core/grid/rows'
 import { fields } from '../../core/notebook/fields'
 import type { Entry } from '../../core/notebook/notebook'
 import { lineEndOf } from '../../core/text'
+import { say } from '../../core/words/say'
 import { keyText, type Asked, type Completion } from './completion'
 
 /** The adjusters that an entry does not set yet: first those whose position nobody knows, then as the notebook lists them. */
@@ -12,7 +13,7 @@ export function adjusterCompletions({ adjusters, cursor, entry }: Asked): Comple
   const unknown = free.filter((adjuster) => standings(adjuster, entry).length === 0)
   return [...unknown, ...free.filter((adjuster) => !unknown.includes(adjuster))].map((adjuster) => {
     const stands = standings(adjuster, entry)
-    const detail = `${countWords(adjuster)} · ${stands.length === 0 ? 'not recorded yet' : `stands at ${stands.join(', ')}`}`
+    const detail = `${countWords(adjuster)} · ${stands.length === 0 ? say('not recorded yet') : say`stands at ${stands.join(', ')}`}`
     return { label: adjuster.id, kind: 'adjuster', detail, ...aboutOf(adjuster), insert: keyText(adjuster.id, cursor), again: true }
   })
 }
@@ -42,7 +43,7 @@ export function legCompletions({ adjusters, cursor, entry, path }: Asked): Compl
   const adjuster = adjusters.get(path.at(-1)!)
   return (adjuster?.legs ?? []).filter((leg) => !cursor.beside.has(leg)).map((leg) => {
     const stands = entry?.state.get(slotKey(adjuster!.id, leg))?.setting.node.text
-    return { label: leg, kind: 'leg', detail: `the ${leg} leg${stands === undefined ? '' : ` · stands at ${stands}`}`, insert: keyText(leg, cursor), again: true }
+    return { label: leg, kind: 'leg', detail: say`the ${say(leg)} leg${stands === undefined ? '' : say` · stands at ${stands}`}`, insert: keyText(leg, cursor), again: true }
   })
 }
 
@@ -55,7 +56,7 @@ export function subjectKeys(asked: Asked): Completion[] {
 export function subjects({ adjusters, cursor }: Asked): Completion[] {
   const ofAdjusters = [...adjusters.values()].flatMap((adjuster) => [
     { label: adjuster.id, kind: 'adjuster' as const, detail: adjuster.label },
-    ...adjuster.legs.map((leg) => ({ label: slotKey(adjuster.id, leg), kind: 'leg' as const, detail: `${adjuster.label}, ${leg} leg` })),
+    ...adjuster.legs.map((leg) => ({ label: slotKey(adjuster.id, leg), kind: 'leg' as const, detail: say`${adjuster.label}, ${say(leg)} leg` })),
   ])
   const measured = fields.map(({ key, label, detail }) => ({ label: key, kind: 'key' as const, detail: detail ? `${label}, ${detail}` : label }))
   return [...ofAdjusters, ...measured].filter(({ label }) => !cursor.beside.has(label)).map((item) => ({ ...item, insert: item.label }))
@@ -66,5 +67,5 @@ export function newAdjuster({ cursor, notebook }: Asked): Completion[] {
   if (cursor.hasColon || cursor.flow) return []
   const next = `${lineEndOf(notebook.text)}${cursor.indent}  `
   const lines = ['on: $2', 'controls: $3', 'counts: $4']
-  return [{ label: 'new adjuster', kind: 'shape', detail: 'what it sits on, controls and counts in', insert: `$1:${next}${lines.join(next)}`, snippet: true }]
+  return [{ label: say('new adjuster'), kind: 'shape', detail: say('what it sits on, controls and counts in'), insert: `$1:${next}${lines.join(next)}`, snippet: true }]
 }

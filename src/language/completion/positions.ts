@@ -5,6 +5,7 @@ import { readAmount } from '../../core/notation/amount'
 import { printPosition, type Position } from '../../core/notation/position'
 import type { Entry, Setting } from '../../core/notebook/notebook'
 import { countOf } from '../../core/rules/standings'
+import { say } from '../../core/words/say'
 import { typedPositions } from './typedPositions'
 import { plainSnippet, type Asked, type Completion } from './completion'
 
@@ -61,7 +62,7 @@ function like(before: Position, position: Position): Position {
 function otherLeg({ entry }: Asked, adjuster: Adjuster, leg: Leg | undefined): Completion[] {
   const other = leg && adjuster.legs.find((each) => each !== leg)
   const set = other && entry?.settings.get(slotKey(adjuster.id, other))
-  return set && !set.shared ? [{ label: set.node.text, kind: 'position', detail: `like the ${other} leg`, insert: set.node.text }] : []
+  return set && !set.shared ? [{ label: set.node.text, kind: 'position', detail: say`like the ${say(other)} leg`, insert: set.node.text }] : []
 }
 
 /** The unit and end, with room for the number. */
@@ -79,7 +80,7 @@ function blanks(adjuster: Adjuster, before: Position | undefined): Completion[] 
 /** `{left: …, right: …}`, where a pair is written as one value so far. */
 function pairShape({ cursor }: Asked, adjuster: Adjuster, leg: Leg | undefined): Completion[] {
   if (leg || adjuster.legs.length < 2 || cursor.quote || cursor.typed !== '') return []
-  return [{ label: '{left, right}', kind: 'shape', detail: 'leg by leg', insert: '{left: $1, right: $2}', snippet: true, again: true }]
+  return [{ label: '{left, right}', kind: 'shape', detail: say('leg by leg'), insert: '{left: $1, right: $2}', snippet: true, again: true }]
 }
 
 function unique(items: readonly Completion[]): Completion[] {

@@ -2,6 +2,7 @@ import { acceptedForNothing } from '../../core/rules/acceptFindings'
 import { rules } from '../../core/rules'
 import type { Entry } from '../../core/notebook/notebook'
 import { lineEndOf } from '../../core/text'
+import { say } from '../../core/words/say'
 import { keyText, type Asked, type Completion } from './completion'
 
 /** The entries that this one can come from, the nearest above it first; none that itself comes from this one. */
@@ -50,13 +51,13 @@ export function ruleCodes({ findings, cursor }: Asked): Completion[] {
   const found = new Set(findings.map(({ code }) => code))
   const known = [...rules, acceptedForNothing].filter(({ code }) => !cursor.beside.has(code))
   return [...known.filter(({ code }) => found.has(code)), ...known.filter(({ code }) => !found.has(code))].map(({ code, severity, says, why }) =>
-    ({ label: code, kind: 'rule', detail: found.has(code) ? `${severity} · found here` : severity, about: `${says}\n\n${why}`, insert: code }))
+    ({ label: code, kind: 'rule', detail: found.has(code) ? say`${say(severity)} · found here` : say(severity), about: `${say(says)}\n\n${say(why)}`, insert: code }))
 }
 
 /** The day by the editor's own calendar, as its snippets know it: core has no clock. */
 export function today({ cursor }: Asked): Completion[] {
   if (cursor.typed !== '' || cursor.quote) return []
-  return [{ label: 'today', kind: 'shape', detail: 'as YYYY-MM-DD', insert: day, snippet: true }]
+  return [{ label: 'today', kind: 'shape', detail: say('as YYYY-MM-DD'), insert: day, snippet: true }]
 }
 
 const day = '$CURRENT_YEAR-$CURRENT_MONTH-$CURRENT_DATE'
@@ -71,8 +72,8 @@ export function itemCompletions({ path, cursor, notebook }: Asked): Completion[]
     return [{ label, kind: 'shape', detail, filter: `${dash}${lines[0]!.split(':')[0]}`, insert: dash + lines.join(next), snippet: true }]
   }
   switch (path.join('/').replace(/\/\*$/, '')) {
-    case 'entries': return shape('new entry', 'id, date, settings and reason', ['id: $1', `date: ${day}`, 'settings: {$2}', 'reason: $3'])
-    case 'accepted': return shape('new acceptance', 'the finding and why it is all right', ['finding: $1', 'reason: $2'])
+    case 'entries': return shape(say('new entry'), say('id, date, settings and reason'), ['id: $1', `date: ${day}`, 'settings: {$2}', 'reason: $3'])
+    case 'accepted': return shape(say('new acceptance'), say('the finding and why it is all right'), ['finding: $1', 'reason: $2'])
     default: return []
   }
 }

@@ -1,5 +1,6 @@
 import { schemasAt, schemasBelow, type SchemaNode } from '../../core/notebook/schemaKeys'
 import { lineEndOf } from '../../core/text'
+import { say } from '../../core/words/say'
 import type { Asked, Completion } from './completion'
 
 /** The keys that the format knows here and that do not stand here yet, each with a sensible beginning of its value. */
@@ -9,7 +10,7 @@ export function schemaKeyCompletions(asked: Asked): Completion[] {
   return [...names].filter((name) => !asked.cursor.beside.has(name)).map((name) => {
     const below = schemasBelow(nodes, name)
     const about = below.find((node) => node.description !== undefined)?.description
-    return { label: name, kind: 'key', fromSchema: true, ...(about ? { about } : {}), ...insertion(name, below, asked) }
+    return { label: name, kind: 'key', fromSchema: true, ...(about ? { about: say(about) } : {}), ...insertion(name, below, asked) }
   })
 }
 

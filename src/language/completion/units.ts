@@ -2,6 +2,7 @@ import { readAmount } from '../../core/notation/amount'
 import { units, type Dimension } from '../../core/notation/units'
 import { dimensionsOf } from '../../core/notebook/dimensionsOf'
 import { schemasAt } from '../../core/notebook/schemaKeys'
+import { phrase, say } from '../../core/words/say'
 import type { Asked, Completion } from './completion'
 
 /** The units that fit behind a number; the first is what a bare number is in. */
@@ -13,12 +14,17 @@ export function unitCompletions({ path, cursor }: Asked): Completion[] {
   return dimensions.flatMap((dimension) => units.filter((unit) => unit.dimension === dimension).map(({ symbol }, at) => {
     const bare = at === 0 && dimension === dimensions[0]
     const label = `${number} ${symbol}`
-    return { label, kind: 'unit', detail: bare ? `${names[dimension]}; what a bare number is in` : names[dimension] ?? '', insert: label } satisfies Completion
+    return { label, kind: 'unit', detail: bare ? say`${nameOf(dimension)}; what a bare number is in` : nameOf(dimension), insert: label } satisfies Completion
   }))
 }
 
+function nameOf(dimension: Dimension): string {
+  const name = names[dimension]
+  return name === undefined ? '' : say(name)
+}
+
 const names: Partial<Record<Dimension, string>> = {
-  length: 'length', mass: 'mass', stiffness: 'spring rate', pressure: 'pressure', temperature: 'temperature', angle: 'angle', share: 'share of travel',
+  length: phrase('length'), mass: phrase('mass'), stiffness: phrase('spring rate'), pressure: phrase('pressure'), temperature: phrase('temperature'), angle: phrase('angle'), share: phrase('share of travel'),
 }
 
 /** A typed number as it is written, without the words behind it. */

@@ -2,6 +2,7 @@ import { readFileSync, readdirSync } from 'node:fs'
 import { join } from 'node:path'
 import ts from 'typescript'
 import { templateKey } from '../../../src/core/words/say'
+import { tablePhrases } from './tables'
 import { english as compare } from '../../../webview/compare/strings'
 import { english as grid } from '../../../webview/grid/strings'
 import { english as turns } from '../../../webview/turns/strings'
@@ -18,7 +19,7 @@ export function everyPhrase(): Said[] {
   const said = sourceFiles().flatMap(({ file, source }) => phrasesOf(source).map((key) => ({ key, english: key, file })))
   const pages = Object.entries({ compare, grid, turns }).flatMap(([page, words]) =>
     Object.entries(words).map(([key, english]) => ({ key: `${page}:${key}`, english, file: `webview/${page}/strings.ts` })))
-  return [...said, ...pages]
+  return [...said, ...tablePhrases(), ...pages]
 }
 
 /** The sources that say something to a person through the editor, parsed. */

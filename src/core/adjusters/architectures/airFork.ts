@@ -1,17 +1,18 @@
+import { phrase } from '../../words/say'
 import type { Architecture, Question } from './architecture'
 import { askLeg, forkCompression, forkHeight, forkReboundAtFoot, legAndOther, shockCollar, shockDualSpeed, shockRebound, tyres } from './parts'
 
 const askGauge: Question = {
   key: 'gauge',
-  label: 'What does your fork pump read in?',
+  label: phrase('What does your fork pump read in?'),
   choices: [{ value: 'psi', label: 'psi' }, { value: 'bar', label: 'bar' }, { value: 'kPa', label: 'kPa' }],
   usual: 'psi',
 }
 
 export const airFork: Architecture = {
   key: 'air-fork',
-  label: 'Air fork with split functions, dual-speed shock',
-  about: 'Off-road: air with a balance chamber in one fork leg, all the damping in the other, and a shock with high- and low-speed compression.',
+  label: phrase('Air fork with split functions, dual-speed shock'),
+  about: phrase('Off-road: air with a balance chamber in one fork leg, all the damping in the other, and a shock with high- and low-speed compression.'),
   asks: [askLeg('air_leg', 'Which fork leg has the air?', 'left'), askGauge],
   adjusters: (answer) => {
     const [air, damping] = legAndOther(answer('air_leg'))

@@ -1,3 +1,4 @@
+import { phrase } from '../../words/say'
 import type { Facts, NewAdjuster, Question } from './architecture'
 
 /**
@@ -60,7 +61,7 @@ export const tyres: readonly NewAdjuster[] = [
 /** Steps count up on one machine and down on another, and nobody can tell from outside. */
 export const askHardest: Question = {
   key: 'most_preload',
-  label: 'Which step of the rear preload gives the most preload?',
+  label: phrase('Which step of the rear preload gives the most preload?'),
   choices: [{ value: 'highest', label: 'The highest number' }, { value: 'lowest', label: 'The lowest number' }],
   usual: 'highest',
 }

@@ -1,3 +1,4 @@
+import { say } from '../../words/say'
 import { derive, given } from '../working/derive'
 import type { Amount, Outcome } from '../working/result'
 
@@ -8,9 +9,9 @@ import type { Amount, Outcome } from '../working/result'
 export function frontOverRear({ name, unit, front, rear }: { name: string; unit: string; front: Amount | undefined; rear: Amount | undefined }): Outcome {
   return derive({
     formula: 'ratio = front / rear', unit: '',
-    from: { front: given(`${name}, front`, unit, front), rear: given(`${name}, rear`, unit, rear) },
+    from: { front: given(say`${name}, front`, unit, front), rear: given(say`${name}, rear`, unit, rear) },
     by: (v) => v.front / v.rear,
-    unless: (v) => (v.rear > 0 ? undefined : `${name} of the rear above zero`),
-    source: 'front against rear, common practice, no source',
+    unless: (v) => (v.rear > 0 ? undefined : say`${name} of the rear above zero`),
+    source: say('front against rear, common practice, no source'),
   })
 }

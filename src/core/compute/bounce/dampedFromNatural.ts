@@ -1,3 +1,4 @@
+import { say } from '../../words/say'
 import { derive, given } from '../working/derive'
 import type { Amount, Outcome } from '../working/result'
 
@@ -5,9 +6,9 @@ import type { Amount, Outcome } from '../working/result'
 export function dampedFromNatural({ naturalHz, ratio }: { naturalHz: Amount | undefined; ratio: Amount | undefined }): Outcome {
   return derive({
     formula: 'fd = fn · √(1 − ratio²)', unit: 'Hz',
-    from: { fn: given('natural frequency', 'Hz', naturalHz), ratio: given('damping ratio', '', ratio) },
+    from: { fn: given(say('natural frequency'), 'Hz', naturalHz), ratio: given(say('damping ratio'), '', ratio) },
     by: ({ fn, ratio: z }) => fn * Math.sqrt(1 - z * z),
-    unless: ({ ratio: z }) => (z >= 0 && z < 1 ? undefined : 'a damping ratio below 1'),
+    unless: ({ ratio: z }) => (z >= 0 && z < 1 ? undefined : say('a damping ratio below 1')),
     source: 'S. S. Rao, Mechanical Vibrations',
   })
 }

@@ -1,3 +1,4 @@
+import { say } from '../../words/say'
 import { derive, given } from '../working/derive'
 import type { Amount, Outcome } from '../working/result'
 
@@ -13,10 +14,10 @@ export function dampingCoefficient({ massKg, naturalHz, ratio }: {
 }): Outcome {
   return derive({
     formula: 'c = 4 · π · ratio · m · fn', unit: 'N·s/m',
-    from: { m: given('sprung mass', 'kg', massKg), fn: given('natural frequency', 'Hz', naturalHz), ratio: given('damping ratio', '', ratio) },
+    from: { m: given(say('sprung mass'), 'kg', massKg), fn: given(say('natural frequency'), 'Hz', naturalHz), ratio: given(say('damping ratio'), '', ratio) },
     by: ({ m, fn, ratio: z }) => 4 * Math.PI * z * m * fn,
-    unless: ({ m, fn }) => (m > 0 && fn > 0 ? undefined : 'a mass and a frequency above zero'),
-    assumptions: ['damping in proportion to speed, alike both ways'],
+    unless: ({ m, fn }) => (m > 0 && fn > 0 ? undefined : say('a mass and a frequency above zero')),
+    assumptions: [say('damping in proportion to speed, alike both ways')],
     source: 'S. S. Rao, Mechanical Vibrations',
   })
 }

@@ -1,3 +1,4 @@
+import { say } from '../../words/say'
 import { derive, given, type Given } from '../working/derive'
 import type { Amount, Outcome } from '../working/result'
 
@@ -30,16 +31,16 @@ export function decrement(heights: readonly number[]): number {
  * @example dampingRatio({ heightsMm: [40, 10], spacing: 'halfCycle' }) // 0.4037
  */
 export function dampingRatio({ heightsMm, spacing }: { heightsMm: readonly Amount[]; spacing: Spacing }): Outcome {
-  if (heightsMm.length < 2) return { missing: ['two swing heights or more; one that settles without a second swing is damped beyond this test'] }
-  const from: Record<string, Given> = Object.fromEntries(heightsMm.map((height, swing) => [`x${swing}`, given(`swing height ${swing + 1}`, 'mm', absolute(height))]))
+  if (heightsMm.length < 2) return { missing: [say('two swing heights or more; one that settles without a second swing is damped beyond this test')] }
+  const from: Record<string, Given> = Object.fromEntries(heightsMm.map((height, swing) => [`x${swing}`, given(say`swing height ${swing + 1}`, 'mm', absolute(height))]))
   const phase = spacing === 'halfCycle' ? 'π²' : '4 · π²'
   const last = heightsMm.length - 1
-  const slope = last === 1 ? 'ln(x0 / x1)' : `−slope of ln(x0), … ln(x${last}) over the swings`
+  const slope = last === 1 ? 'ln(x0 / x1)' : say`−slope of ln(x0), … ln(x${last}) over the swings`
   return derive<string>({
     formula: `ratio = δ / √(${phase} + δ²), δ = ${slope}`, unit: '', from,
     by: (values) => ratioFromDecrement(decrement(Object.values(values)), spacing),
     unless: (values) => findObjection(Object.values(values)),
-    assumptions: ['damping in proportion to speed, alike both ways', spacing === 'halfCycle' ? 'heights half a cycle apart' : 'heights a whole cycle apart'],
+    assumptions: [say('damping in proportion to speed, alike both ways'), spacing === 'halfCycle' ? say('heights half a cycle apart') : say('heights a whole cycle apart')],
     source: 'S. S. Rao, Mechanical Vibrations (logarithmic decrement)',
   })
 }
@@ -49,6 +50,6 @@ function absolute(height: Amount): Amount {
 }
 
 function findObjection(heights: number[]): string | undefined {
-  if (heights.some((height) => height === 0)) return 'swing heights above zero: leave out the ones that were not there'
-  return decrement(heights) > 0 ? undefined : 'swings that die away'
+  if (heights.some((height) => height === 0)) return say('swing heights above zero: leave out the ones that were not there')
+  return decrement(heights) > 0 ? undefined : say('swings that die away')
 }

@@ -1,3 +1,4 @@
+import { phrase, say } from '../../words/say'
 import { overshoot } from './overshoot'
 
 /** What someone may see or feel of an end that was pushed and let go, or on the road. */
@@ -14,11 +15,11 @@ const serviceManual = 'a manufacturer’s service manual, suspension tuning tabl
 
 /** Rebound damping only: a push by hand is too slow to tell of the rest. */
 export const bounceMeanings: Record<Seen, BounceMeaning> = {
-  keepsBouncing: { words: 'goes on bouncing after it is let go', rebound: 'more', source: serviceManual },
+  keepsBouncing: { words: phrase('goes on bouncing after it is let go'), rebound: 'more', source: serviceManual },
   wallows: { words: 'wallows', rebound: 'more', source: serviceManual },
-  settlesAtOnce: { words: 'comes up, passes its rest once and settles', rebound: 'keep', source: 'common practice, no source' },
-  returnsSlowly: { words: 'creeps back without passing its rest', rebound: 'less', source: 'common practice, no source' },
-  packsDown: { words: 'packs down over several bumps', rebound: 'less', source: serviceManual },
+  settlesAtOnce: { words: phrase('comes up, passes its rest once and settles'), rebound: 'keep', source: phrase('common practice, no source') },
+  returnsSlowly: { words: phrase('creeps back without passing its rest'), rebound: 'less', source: phrase('common practice, no source') },
+  packsDown: { words: phrase('packs down over several bumps'), rebound: 'less', source: serviceManual },
 }
 
 /** Swings smaller than this share of the push are not seen by eye. Our own choice. */
@@ -31,8 +32,8 @@ export const visibleShare = 0.05
 export function describeRatio(ratio: number): string | undefined {
   const past = overshoot(ratio)
   if (past === undefined) return undefined
-  if (past < visibleShare) return 'comes back to its rest without passing it visibly'
-  if (past === 1) return 'swings on without end'
+  if (past < visibleShare) return say('comes back to its rest without passing it visibly')
+  if (past === 1) return say('swings on without end')
   const swings = Math.ceil(Math.log(visibleShare) / Math.log(past))
-  return `swings ${Math.round(100 * past)} % past its rest and has settled to ${100 * visibleShare} % after ${swings} swing${swings === 1 ? '' : 's'}`
+  return say`swings ${Math.round(100 * past)} % past its rest and has settled to ${100 * visibleShare} % after ${swings} swing${swings === 1 ? '' : 's'}`
 }

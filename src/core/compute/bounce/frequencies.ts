@@ -1,3 +1,4 @@
+import { say } from '../../words/say'
 import { derive, given } from '../working/derive'
 import type { Amount, Outcome } from '../working/result'
 import { standardGravity } from '../loads/gravity'
@@ -8,10 +9,10 @@ const rao = 'S. S. Rao, Mechanical Vibrations'
 export function dampedFrequency({ cycles, seconds }: { cycles: Amount | undefined; seconds: Amount | undefined }): Outcome {
   return derive({
     formula: 'fd = cycles / seconds', unit: 'Hz',
-    from: { cycles: given('cycles counted', '', cycles), seconds: given('time they took', 's', seconds) },
+    from: { cycles: given(say('cycles counted'), '', cycles), seconds: given(say('time they took'), 's', seconds) },
     by: (v) => v.cycles / v.seconds,
-    unless: (v) => (v.cycles > 0 && v.seconds > 0 ? undefined : 'cycles and a time above zero'),
-    source: 'definition of frequency',
+    unless: (v) => (v.cycles > 0 && v.seconds > 0 ? undefined : say('cycles and a time above zero')),
+    source: say('definition of frequency'),
   })
 }
 
@@ -19,9 +20,9 @@ export function dampedFrequency({ cycles, seconds }: { cycles: Amount | undefine
 export function naturalFrequency({ dampedHz, ratio }: { dampedHz: Amount | undefined; ratio: Amount | undefined }): Outcome {
   return derive({
     formula: 'fn = fd / √(1 − ratio²)', unit: 'Hz',
-    from: { fd: given('damped frequency', 'Hz', dampedHz), ratio: given('damping ratio', '', ratio) },
+    from: { fd: given(say('damped frequency'), 'Hz', dampedHz), ratio: given(say('damping ratio'), '', ratio) },
     by: ({ fd, ratio: z }) => fd / Math.sqrt(1 - z * z),
-    unless: ({ ratio: z }) => (z >= 0 && z < 1 ? undefined : 'a damping ratio below 1'),
+    unless: ({ ratio: z }) => (z >= 0 && z < 1 ? undefined : say('a damping ratio below 1')),
     source: rao,
   })
 }
@@ -35,13 +36,13 @@ export function frequencyFromRate({ wheelRateNPerMm, sprungLoadN }: { wheelRateN
   return derive({
     formula: 'fn = √(1000 · k · g / W) / (2 · π)', unit: 'Hz',
     from: {
-      k: given('wheel rate', 'N/mm', wheelRateNPerMm),
-      g: given('standard gravity', 'm/s²', standardGravity),
-      W: given('sprung load on this end', 'N', sprungLoadN),
+      k: given(say('wheel rate'), 'N/mm', wheelRateNPerMm),
+      g: given(say('standard gravity'), 'm/s²', standardGravity),
+      W: given(say('sprung load on this end'), 'N', sprungLoadN),
     },
     by: ({ k, g, W }) => Math.sqrt((1000 * k * g) / W) / (2 * Math.PI),
-    unless: ({ k, W }) => (k > 0 && W > 0 ? undefined : 'a wheel rate and a load above zero'),
-    assumptions: ['tyre left out', 'front and rear move apart from each other'],
+    unless: ({ k, W }) => (k > 0 && W > 0 ? undefined : say('a wheel rate and a load above zero')),
+    assumptions: [say('tyre left out'), say('front and rear move apart from each other')],
     source: rao,
   })
 }
@@ -54,10 +55,10 @@ export function frequencyFromRate({ wheelRateNPerMm, sprungLoadN }: { wheelRateN
 export function frequencyFromDeflection(deflectionMm: Amount | undefined): Outcome {
   return derive({
     formula: 'fn = √(1000 · g / x) / (2 · π)', unit: 'Hz',
-    from: { g: given('standard gravity', 'm/s²', standardGravity), x: given('deflection: sag and preload at the wheel', 'mm', deflectionMm) },
+    from: { g: given(say('standard gravity'), 'm/s²', standardGravity), x: given(say('deflection: sag and preload at the wheel'), 'mm', deflectionMm) },
     by: ({ g, x }) => Math.sqrt((1000 * g) / x) / (2 * Math.PI),
-    unless: ({ x }) => (x > 0 ? undefined : 'a deflection above zero'),
-    assumptions: ['linear spring'],
+    unless: ({ x }) => (x > 0 ? undefined : say('a deflection above zero')),
+    assumptions: [say('linear spring')],
     source: rao,
   })
 }

@@ -1,3 +1,4 @@
+import { say } from '../../words/say'
 import { derive, given } from '../working/derive'
 import { isMissing, reasons, type Amount, type Outcome, type Result } from '../working/result'
 import { attitude, type Attitude } from './attitude'
@@ -55,24 +56,24 @@ const formulas: Record<keyof Attitude, string> = {
 export function geometryNow(facts: GeometryFacts): Outcome<GeometryNow> {
   const moved = facts.moved ?? {}
   const from = {
-    ε: given('rake of the figures', '°', facts.rakeDeg),
-    d: given('offset of the axle from the steering axis', 'mm', facts.offsetMm),
-    L: given('wheelbase of the figures', 'mm', facts.wheelbaseMm),
-    R: given('front tyre radius of the figures', 'mm', facts.frontRadiusMm),
-    r: given('rear tyre radius of the figures', 'mm', facts.rearRadiusMm),
-    t: given('tubes up through the clamps', 'mm', moved.forkUpMm ?? 0),
-    f: given('front sag along the tubes', 'mm', moved.frontSagMm ?? 0),
-    s: given('rear sag', 'mm', moved.rearSagMm ?? 0),
-    h: given('rear raised', 'mm', moved.rearRaisedMm ?? 0),
-    F: given(`front tyre radius ${moved.frontRadiusMm === undefined ? 'of the figures' : 'now'}`, 'mm', moved.frontRadiusMm ?? facts.frontRadiusMm),
-    H: given(`rear tyre radius ${moved.rearRadiusMm === undefined ? 'of the figures' : 'now'}`, 'mm', moved.rearRadiusMm ?? facts.rearRadiusMm),
+    ε: given(say('rake of the figures'), '°', facts.rakeDeg),
+    d: given(say('offset of the axle from the steering axis'), 'mm', facts.offsetMm),
+    L: given(say('wheelbase of the figures'), 'mm', facts.wheelbaseMm),
+    R: given(say('front tyre radius of the figures'), 'mm', facts.frontRadiusMm),
+    r: given(say('rear tyre radius of the figures'), 'mm', facts.rearRadiusMm),
+    t: given(say('tubes up through the clamps'), 'mm', moved.forkUpMm ?? 0),
+    f: given(say('front sag along the tubes'), 'mm', moved.frontSagMm ?? 0),
+    s: given(say('rear sag'), 'mm', moved.rearSagMm ?? 0),
+    h: given(say('rear raised'), 'mm', moved.rearRaisedMm ?? 0),
+    F: given(say`front tyre radius ${moved.frontRadiusMm === undefined ? say('of the figures') : say('now')}`, 'mm', moved.frontRadiusMm ?? facts.frontRadiusMm),
+    H: given(say`rear tyre radius ${moved.rearRadiusMm === undefined ? say('of the figures') : say('now')}`, 'mm', moved.rearRadiusMm ?? facts.rearRadiusMm),
   }
   const result = (key: keyof Attitude) => derive({
     formula: formulas[key], unit: key.endsWith('Deg') ? '°' : 'mm', from,
     by: (v) => attitudeOf(v, moved)[key],
-    unless: (v) => steeringProblem(v) ?? (Math.min(v.L, v.r, v.F, v.H) > 0 ? undefined : 'a wheelbase and tyre radii above zero'),
-    assumptions: ['the figures hold without the movements shown', 'the rear axle moves vertically', 'level ground, steering straight, tyres without width'],
-    source: 'plane geometry: both axles moved in the chassis, chassis turned until both tyres touch',
+    unless: (v) => steeringProblem(v) ?? (Math.min(v.L, v.r, v.F, v.H) > 0 ? undefined : say('a wheelbase and tyre radii above zero')),
+    assumptions: [say('the figures hold without the movements shown'), say('the rear axle moves vertically'), say('level ground, steering straight, tyres without width')],
+    source: say('plane geometry: both axles moved in the chassis, chassis turned until both tyres touch'),
   })
   const now = { rakeDeg: result('rakeDeg'), trailMm: result('trailMm'), normalTrailMm: result('normalTrailMm'), wheelbaseMm: result('wheelbaseMm'), pitchDeg: result('pitchDeg') }
   return Object.values(now).some(isMissing) ? { missing: reasons(...Object.values(now)) } : (now as GeometryNow)

@@ -1,3 +1,4 @@
+import { say } from '../../words/say'
 import { derive, given } from '../working/derive'
 import type { Amount, Outcome } from '../working/result'
 import { cosDeg } from './degrees'
@@ -6,8 +7,8 @@ import { cosDeg } from './degrees'
 export function normalFromTrail({ rakeDeg, trailMm }: { rakeDeg: Amount | undefined; trailMm: Amount | undefined }): Outcome {
   return derive({
     formula: 'normal = trail · cos ε', unit: 'mm',
-    from: { trail: given('trail', 'mm', trailMm), ε: given('rake', '°', rakeDeg) },
+    from: { trail: given(say('trail'), 'mm', trailMm), ε: given(say('rake'), '°', rakeDeg) },
     by: (v) => v.trail * cosDeg(v.ε),
-    source: 'plane trigonometry',
+    source: say('plane trigonometry'),
   })
 }

@@ -1,3 +1,4 @@
+import { say } from '../../words/say'
 import { derive, given } from '../working/derive'
 import type { Amount, Outcome } from '../working/result'
 
@@ -9,10 +10,10 @@ import type { Amount, Outcome } from '../working/result'
 export function raiseAtWheel({ shockLongerMm, motionRatio }: { shockLongerMm: Amount | undefined; motionRatio: Amount | undefined }): Outcome {
   return derive({
     formula: 'raise = longer / m', unit: 'mm',
-    from: { longer: given('change of shock length', 'mm', shockLongerMm), m: given('motion ratio, shock to wheel', '', motionRatio) },
+    from: { longer: given(say('change of shock length'), 'mm', shockLongerMm), m: given(say('motion ratio, shock to wheel'), '', motionRatio) },
     by: ({ longer, m }) => longer / m,
-    unless: ({ m }) => (m > 0 ? undefined : 'a motion ratio above zero'),
-    assumptions: ['the motion ratio is the same over the change'],
-    source: 'definition of the motion ratio',
+    unless: ({ m }) => (m > 0 ? undefined : say('a motion ratio above zero')),
+    assumptions: [say('the motion ratio is the same over the change')],
+    source: say('definition of the motion ratio'),
   })
 }

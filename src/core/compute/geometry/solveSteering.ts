@@ -1,3 +1,4 @@
+import { say } from '../../words/say'
 import { derive, given, type Given } from '../working/derive'
 import { isMissing, type Amount, type Outcome, type Result } from '../working/result'
 import { steeringRecipes, steeringSymbols, type SteeringKey, type SteeringRecipe, type SteeringSymbol } from './steeringRecipes'
@@ -57,13 +58,13 @@ function solve(set: SteeringSet, key: SteeringKey): Outcome | undefined {
   return derive<string>({
     formula: recipe.formula, unit: steeringSymbols[key].unit, from,
     by: (values) => recipe.by(values as Record<SteeringSymbol, number>),
-    assumptions: ['machine upright on level ground, tyre without width'], source,
+    assumptions: [say('machine upright on level ground, tyre without width')], source,
   })
 }
 
 function asWritten(set: SteeringSet, key: SteeringKey): Outcome {
   const { symbol, unit } = steeringSymbols[key]
-  return derive<string>({ formula: symbol, unit, from: { [symbol]: named(set, key) }, by: (values) => values[symbol]!, source: 'as written' })
+  return derive<string>({ formula: symbol, unit, from: { [symbol]: named(set, key) }, by: (values) => values[symbol]!, source: say('as written') })
 }
 
 function findContradiction(set: SteeringSet, key: SteeringKey): Contradiction | undefined {
@@ -80,6 +81,6 @@ function findWanting(set: SteeringSet, found: string[]): string[] {
   if (found.length > 0) return [...new Set(found)]
   const open = (['rakeDeg', 'offsetMm', 'frontRadiusMm'] as const).filter((key) => !isWritten(set, key)).map((key) => steeringSymbols[key].name)
   const hasTrail = isWritten(set, 'trailMm') || isWritten(set, 'normalTrailMm')
-  if (open.length === 1) return hasTrail ? open : [`${open[0]}, or the trail`]
-  return hasTrail ? [`one more of ${open.join(', ')}`] : open
+  if (open.length === 1) return hasTrail ? open : [say`${open[0]!}, or the trail`]
+  return hasTrail ? [say`one more of ${open.join(', ')}`] : open
 }

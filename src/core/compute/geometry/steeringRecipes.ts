@@ -1,3 +1,4 @@
+import { phrase } from '../../words/say'
 import { cosDeg, sinDeg, toDegrees } from './degrees'
 
 /** The five numbers of a steering end: rake ε, offset d, tyre radius R, trail a, normal trail n. */
@@ -7,10 +8,10 @@ export type SteeringSymbol = 'ε' | 'd' | 'R' | 'a' | 'n'
 
 export const steeringSymbols: Record<SteeringKey, { symbol: SteeringSymbol; name: string; unit: string }> = {
   rakeDeg: { symbol: 'ε', name: 'rake', unit: '°' },
-  offsetMm: { symbol: 'd', name: 'offset of the axle from the steering axis', unit: 'mm' },
-  frontRadiusMm: { symbol: 'R', name: 'front tyre radius', unit: 'mm' },
+  offsetMm: { symbol: 'd', name: phrase('offset of the axle from the steering axis'), unit: 'mm' },
+  frontRadiusMm: { symbol: 'R', name: phrase('front tyre radius'), unit: 'mm' },
   trailMm: { symbol: 'a', name: 'trail', unit: 'mm' },
-  normalTrailMm: { symbol: 'n', name: 'normal trail', unit: 'mm' },
+  normalTrailMm: { symbol: 'n', name: phrase('normal trail'), unit: 'mm' },
 }
 
 /** One way to get a number from others: those it needs, and how. */

@@ -1,3 +1,4 @@
+import { phrase, say } from '../../words/say'
 import { derive, given } from '../working/derive'
 import type { Amount, Outcome } from '../working/result'
 import { cosDeg, sinDeg } from './degrees'
@@ -23,18 +24,18 @@ export function normalTrailOf(rakeDeg: number, offsetMm: number, frontRadiusMm: 
 }
 
 const source = 'Meijaard, Papadopoulos, Ruina & Schwab, Proceedings of the Royal Society A 463 (2007); plane trigonometry'
-const assumptions = ['machine upright on level ground, tyre without width']
+const assumptions = [phrase('machine upright on level ground, tyre without width')]
 
 const facts = ({ rakeDeg, offsetMm, frontRadiusMm }: SteeringFacts) => ({
-  ε: given('rake', '°', rakeDeg),
-  d: given('offset of the axle from the steering axis', 'mm', offsetMm),
-  R: given('front tyre radius', 'mm', frontRadiusMm),
+  ε: given(say('rake'), '°', rakeDeg),
+  d: given(say('offset of the axle from the steering axis'), 'mm', offsetMm),
+  R: given(say('front tyre radius'), 'mm', frontRadiusMm),
 })
 
 /** A rake that a steering axis can have, and a tyre; the plausible range is for the rules to judge. */
 export function steeringProblem({ ε, R }: { ε: number; R: number }): string | undefined {
-  if (!(Math.abs(ε) < 90)) return 'a rake below 90°'
-  return R > 0 ? undefined : 'a tyre radius above zero'
+  if (!(Math.abs(ε) < 90)) return say('a rake below 90°')
+  return R > 0 ? undefined : say('a tyre radius above zero')
 }
 
 /**
@@ -64,7 +65,7 @@ export function normalTrail(steering: SteeringFacts): Outcome {
 export function wheelFlop({ rakeDeg, trailMm }: { rakeDeg: Amount | undefined; trailMm: Amount | undefined }): Outcome {
   return derive({
     formula: 'flop = trail · sin ε · cos ε', unit: 'mm',
-    from: { ε: given('rake', '°', rakeDeg), trail: given('trail', 'mm', trailMm) },
+    from: { ε: given(say('rake'), '°', rakeDeg), trail: given(say('trail'), 'mm', trailMm) },
     by: (v) => v.trail * sinDeg(v.ε) * cosDeg(v.ε),
     source: 'encyclopaedia article ‘Bicycle and motorcycle geometry’',
   })
@@ -74,11 +75,11 @@ export function wheelFlop({ rakeDeg, trailMm }: { rakeDeg: Amount | undefined; t
 export function radiusFromRollOut({ distanceMm, turns }: { distanceMm: Amount | undefined; turns: number | undefined }): Outcome {
   return derive({
     formula: 'R = distance / (2 · π · turns)', unit: 'mm',
-    from: { distance: given('distance rolled', 'mm', distanceMm), turns: given('turns of the wheel', '', turns) },
+    from: { distance: given(say('distance rolled'), 'mm', distanceMm), turns: given(say('turns of the wheel'), '', turns) },
     by: ({ distance, turns: n }) => distance / (2 * Math.PI * n),
-    unless: ({ turns: n }) => (n > 0 ? undefined : 'turns above zero'),
-    assumptions: ['rolled straight, loaded as ridden'],
-    source: 'circumference of a circle',
+    unless: ({ turns: n }) => (n > 0 ? undefined : say('turns above zero')),
+    assumptions: [say('rolled straight, loaded as ridden')],
+    source: say('circumference of a circle'),
   })
 }
 

@@ -1,3 +1,4 @@
+import { say } from '../../words/say'
 import type { Outcome } from '../working/result'
 import { monotoneCurve, type CurvePoint, type Point } from './monotoneCurve'
 
@@ -19,13 +20,13 @@ export interface Leverage {
  * Says what is wrong with a table whose wheel or shock travel does not rise from row to row.
  */
 export function readLeverage(facts: LeverageFacts | undefined): Outcome<Leverage> {
-  if (!facts) return { missing: ['motion ratio or leverage table'] }
+  if (!facts) return { missing: [say('motion ratio or leverage table')] }
   if ('motionRatio' in facts) return constant(facts.motionRatio)
   const { table } = facts
-  if (table.length < 2) return { missing: ['a leverage table of at least two rows'] }
+  if (table.length < 2) return { missing: [say('a leverage table of at least two rows')] }
   const rising = table.every(([, shock], row) => row === 0 || shock > table[row - 1]![1])
   const curve = monotoneCurve(table)
-  if (!curve || !rising) return { missing: ['a leverage table whose wheel and shock travel rise from row to row'] }
+  if (!curve || !rising) return { missing: [say('a leverage table whose wheel and shock travel rise from row to row')] }
   // Shock travel counts from full extension, whatever the first row was measured from.
   const start = curve.at(curve.from)!.value
   return {
@@ -43,7 +44,7 @@ function withinRounding(x: number, end: number): number {
 }
 
 function constant(motionRatio: number): Outcome<Leverage> {
-  if (!(motionRatio > 0) || !Number.isFinite(motionRatio)) return { missing: ['a motion ratio above zero'] }
+  if (!(motionRatio > 0) || !Number.isFinite(motionRatio)) return { missing: [say('a motion ratio above zero')] }
   return { toMm: Infinity, at: (wheelMm) => ({ value: motionRatio * wheelMm, slope: motionRatio, curvature: 0 }) }
 }
 

@@ -1,3 +1,4 @@
+import { say } from '../../words/say'
 import { derive, given } from '../working/derive'
 import { isMissing, type Outcome } from '../working/result'
 import { readLeverage, type LeverageFacts } from './leverage'
@@ -18,10 +19,10 @@ export interface Progressivity {
 export function progressivity(facts: LeverageFacts | undefined, travelMm: number | undefined): Outcome<Progressivity> {
   const drive = readLeverage(facts)
   if (isMissing(drive)) return drive
-  if (travelMm === undefined || !(travelMm > 0)) return { missing: ['wheel travel'] }
+  if (travelMm === undefined || !(travelMm > 0)) return { missing: [say('wheel travel')] }
   const [top, end] = [drive.at(0), drive.at(travelMm)]
-  if (!top || !end) return { missing: [`a leverage table that reaches ${travelMm} mm of wheel travel`] }
-  if (!(top.slope > 0)) return { missing: ['a leverage table that moves the shock from the start'] }
+  if (!top || !end) return { missing: [say`a leverage table that reaches ${travelMm} mm of wheel travel`] }
+  if (!(top.slope > 0)) return { missing: [say('a leverage table that moves the shock from the start')] }
   return { ratioAtTop: top.slope, ratioAtEnd: end.slope, percent: (100 * (end.slope - top.slope)) / top.slope }
 }
 
@@ -29,8 +30,8 @@ export function progressivity(facts: LeverageFacts | undefined, travelMm: number
 export function ratioProgress({ ratioAtTop, ratioAtEnd }: Pick<Progressivity, 'ratioAtTop' | 'ratioAtEnd'>): Outcome {
   return derive({
     formula: 'progressivity = 100 · (end − top) / top', unit: '%',
-    from: { top: given('motion ratio, fully extended', '', ratioAtTop), end: given('motion ratio at the end of the travel', '', ratioAtEnd) },
+    from: { top: given(say('motion ratio, fully extended'), '', ratioAtTop), end: given(say('motion ratio at the end of the travel'), '', ratioAtEnd) },
     by: ({ top, end }) => (100 * (end - top)) / top,
-    assumptions: ['a smooth curve through the measured leverage'], source: 'common practice, no source',
+    assumptions: [say('a smooth curve through the measured leverage')], source: say('common practice, no source'),
   })
 }

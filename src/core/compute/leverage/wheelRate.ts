@@ -1,3 +1,4 @@
+import { say } from '../../words/say'
 import { derive, given } from '../working/derive'
 import { isMissing, type Amount, type Outcome, type Result } from '../working/result'
 import { readLeverage, type LeverageFacts } from './leverage'
@@ -30,19 +31,19 @@ export interface WheelSpring {
 export function wheelSpring({ springRateNPerMm, preloadMm, leverage, wheelMm }: WheelRateFacts): Outcome<WheelSpring> {
   const drive = readLeverage(leverage)
   if (isMissing(drive)) return drive
-  if (wheelMm === undefined || !(wheelMm >= 0)) return { missing: ['place in the wheel travel'] }
+  if (wheelMm === undefined || !(wheelMm >= 0)) return { missing: [say('place in the wheel travel')] }
   const point = drive.at(wheelMm)
-  if (!point) return { missing: [`a leverage table that reaches ${wheelMm} mm of wheel travel`] }
+  if (!point) return { missing: [say`a leverage table that reaches ${wheelMm} mm of wheel travel`] }
   const from = {
-    k: given('spring rate', 'N/mm', springRateNPerMm),
-    p: given('spring preload', 'mm', preloadMm),
-    s: given('shock travel here', 'mm', point.value),
-    m: given('motion ratio here (s′)', '', point.slope),
-    c: given('change of the motion ratio here (s″)', '1/mm', point.curvature),
+    k: given(say('spring rate'), 'N/mm', springRateNPerMm),
+    p: given(say('spring preload'), 'mm', preloadMm),
+    s: given(say('shock travel here'), 'mm', point.value),
+    m: given(say('motion ratio here (s′)'), '', point.slope),
+    c: given(say('change of the motion ratio here (s″)'), '1/mm', point.curvature),
   }
   const assumptions = leverage && 'table' in leverage
-    ? ['a smooth curve through the measured leverage; s″ carries its reading errors']
-    : ['constant motion ratio, so s″ = 0']
+    ? [say('a smooth curve through the measured leverage; s″ carries its reading errors')]
+    : [say('constant motion ratio, so s″ = 0')]
   const source = 'derivative of the spring’s force at the wheel'
   const rate = derive({
     formula: 'rate = k · m² + k · (p + s) · c', unit: 'N/mm', from,

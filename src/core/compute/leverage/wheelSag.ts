@@ -1,3 +1,4 @@
+import { say } from '../../words/say'
 import { isMissing, type Outcome } from '../working/result'
 import { readLeverage, type LeverageFacts } from './leverage'
 
@@ -22,15 +23,15 @@ export function wheelSag({ springRateNPerMm, preloadMm, leverage, travelMm, load
 }): Outcome<WheelSag> {
   const drive = readLeverage(leverage)
   if (isMissing(drive)) return drive
-  if (![springRateNPerMm, preloadMm, travelMm, loadN].every(Number.isFinite)) return { missing: ['spring, travel and load of this end'] }
+  if (![springRateNPerMm, preloadMm, travelMm, loadN].every(Number.isFinite)) return { missing: [say('spring, travel and load of this end')] }
   const end = Math.min(travelMm, drive.toMm)
   const surplus = (z: number) => {
     const point = drive.at(z)!
     return springRateNPerMm * (preloadMm + point.value) * point.slope - loadN
   }
-  if (!(end > 0) || !(springRateNPerMm > 0)) return { missing: ['a travel and a spring rate above zero'] }
+  if (!(end > 0) || !(springRateNPerMm > 0)) return { missing: [say('a travel and a spring rate above zero')] }
   if (surplus(0) >= 0) return { sagMm: 0, toppedOut: true }
-  if (surplus(end) < 0) return { missing: ['a spring that carries the load within the travel'] }
+  if (surplus(end) < 0) return { missing: [say('a spring that carries the load within the travel')] }
   let [above, below] = [0, end]
   for (let halving = 0; halving < 60; halving++) {
     const middle = (above + below) / 2

@@ -1,3 +1,4 @@
+import { say } from '../../words/say'
 import { derive, given } from '../working/derive'
 import { isMissing, reasons, type Amount, type Outcome, type Result } from '../working/result'
 
@@ -21,11 +22,11 @@ export function axleLoads({ frontKg, rearKg, wheelbaseMm }: {
   rearKg: Amount | undefined
   wheelbaseMm: Amount | undefined
 }): Outcome<AxleLoads> {
-  const front = given('weight on the front axle', 'kg', frontKg)
-  const rear = given('weight on the rear axle', 'kg', rearKg)
-  const L = given('wheelbase', 'mm', wheelbaseMm)
-  const common = { assumptions: ['scales level and at one height'], source: 'moments about a contact point' }
-  const unless = (v: { front: number; rear: number }) => (Math.min(v.front, v.rear) >= 0 && v.front + v.rear > 0 ? undefined : 'axle weights above zero')
+  const front = given(say('weight on the front axle'), 'kg', frontKg)
+  const rear = given(say('weight on the rear axle'), 'kg', rearKg)
+  const L = given(say('wheelbase'), 'mm', wheelbaseMm)
+  const common = { assumptions: [say('scales level and at one height')], source: say('moments about a contact point') }
+  const unless = (v: { front: number; rear: number }) => (Math.min(v.front, v.rear) >= 0 && v.front + v.rear > 0 ? undefined : say('axle weights above zero'))
   const loads = {
     totalKg: derive({ formula: 'total = front + rear', unit: 'kg', from: { front, rear }, by: (v) => v.front + v.rear, unless, ...common }),
     frontShare: derive({ formula: 'share = 100 · front / (front + rear)', unit: '%', from: { front, rear }, by: (v) => (100 * v.front) / (v.front + v.rear), unless, ...common }),

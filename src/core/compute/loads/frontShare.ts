@@ -1,3 +1,4 @@
+import { say } from '../../words/say'
 import { derive, given } from '../working/derive'
 import type { Amount, Outcome } from '../working/result'
 
@@ -9,9 +10,9 @@ import type { Amount, Outcome } from '../working/result'
 export function frontShare({ frontKg, rearKg, whose }: { frontKg: Amount | undefined; rearKg: Amount | undefined; whose: string }): Outcome {
   return derive({
     formula: 'share = 100 · front / (front + rear)', unit: '%',
-    from: { front: given(`weight on the front axle, ${whose}`, 'kg', frontKg), rear: given(`weight on the rear axle, ${whose}`, 'kg', rearKg) },
+    from: { front: given(say`weight on the front axle, ${whose}`, 'kg', frontKg), rear: given(say`weight on the rear axle, ${whose}`, 'kg', rearKg) },
     by: ({ front, rear }) => (100 * front) / (front + rear),
-    unless: ({ front, rear }) => (Math.min(front, rear) >= 0 && front + rear > 0 ? undefined : 'axle weights above zero'),
-    assumptions: ['scales level and at one height'], source: 'share of two weighings',
+    unless: ({ front, rear }) => (Math.min(front, rear) >= 0 && front + rear > 0 ? undefined : say('axle weights above zero')),
+    assumptions: [say('scales level and at one height')], source: say('share of two weighings'),
   })
 }

@@ -1,3 +1,4 @@
+import { say } from '../../words/say'
 import { derive, given } from '../working/derive'
 import { isMissing, reasons, type Amount, type Outcome, type Result } from '../working/result'
 import { standardGravity } from './gravity'
@@ -27,17 +28,17 @@ export interface MassPlace {
  */
 export function loadTransfer({ massKg, wheelbaseMm, aheadOfRearMm, heightMm, decelerationG }: MassPlace & { decelerationG: Amount | undefined }): Outcome<Loads> {
   const from = {
-    m: given('mass of machine and rider', 'kg', massKg),
-    g: given('standard gravity', 'm/s²', standardGravity),
-    L: given('wheelbase', 'mm', wheelbaseMm),
-    b: given('centre of mass ahead of the rear contact', 'mm', aheadOfRearMm),
-    h: given('height of the centre of mass', 'mm', heightMm),
-    a: given('deceleration', 'g', decelerationG),
+    m: given(say('mass of machine and rider'), 'kg', massKg),
+    g: given(say('standard gravity'), 'm/s²', standardGravity),
+    L: given(say('wheelbase'), 'mm', wheelbaseMm),
+    b: given(say('centre of mass ahead of the rear contact'), 'mm', aheadOfRearMm),
+    h: given(say('height of the centre of mass'), 'mm', heightMm),
+    a: given(say('deceleration'), 'g', decelerationG),
   }
   const common = {
-    unit: 'N', from, source: 'moments about a contact point',
-    unless: (v: { m: number; L: number }) => (v.m > 0 && v.L > 0 ? undefined : 'a mass and a wheelbase above zero'),
-    assumptions: ['steady, level ground, no lift or drag of the air', 'the centre of mass stays where it is'],
+    unit: 'N', from, source: say('moments about a contact point'),
+    unless: (v: { m: number; L: number }) => (v.m > 0 && v.L > 0 ? undefined : say('a mass and a wheelbase above zero')),
+    assumptions: [say('steady, level ground, no lift or drag of the air'), say('the centre of mass stays where it is')],
   }
   const frontN = derive({ formula: 'front = m · g · (b + a · h) / L', by: ({ m, g, L, b, h, a }) => (m * g * (b + a * h)) / L, ...common })
   const rearN = derive({ formula: 'rear = m · g · (1 − (b + a · h) / L)', by: ({ m, g, L, b, h, a }) => m * g * (1 - (b + a * h) / L), ...common })
@@ -56,13 +57,13 @@ export function liftingDeceleration({ behindFrontMm, heightMm, slope = 0 }: { be
   return derive({
     formula: 'limit = l / h + slope', unit: 'g',
     from: {
-      l: given('centre of mass behind the front contact', 'mm', behindFrontMm),
-      h: given('height of the centre of mass', 'mm', heightMm),
-      slope: given('slope, rise over run', '', slope),
+      l: given(say('centre of mass behind the front contact'), 'mm', behindFrontMm),
+      h: given(say('height of the centre of mass'), 'mm', heightMm),
+      slope: given(say('slope, rise over run'), '', slope),
     },
     by: (v) => v.l / v.h + v.slope,
-    unless: ({ h }) => (h > 0 ? undefined : 'a height above zero'),
-    assumptions: ['the front tyre holds that much', 'gentle slope'],
+    unless: ({ h }) => (h > 0 ? undefined : say('a height above zero')),
+    assumptions: [say('the front tyre holds that much'), say('gentle slope')],
     source: 'J. S. Riel, Maximal Braking on a Standard Bicycle (2005)',
   })
 }
@@ -72,13 +73,13 @@ export function liftingAcceleration({ aheadOfRearMm, heightMm, slope = 0 }: { ah
   return derive({
     formula: 'limit = b / h − slope', unit: 'g',
     from: {
-      b: given('centre of mass ahead of the rear contact', 'mm', aheadOfRearMm),
-      h: given('height of the centre of mass', 'mm', heightMm),
-      slope: given('slope, rise over run', '', slope),
+      b: given(say('centre of mass ahead of the rear contact'), 'mm', aheadOfRearMm),
+      h: given(say('height of the centre of mass'), 'mm', heightMm),
+      slope: given(say('slope, rise over run'), '', slope),
     },
     by: (v) => v.b / v.h - v.slope,
-    unless: ({ h }) => (h > 0 ? undefined : 'a height above zero'),
-    assumptions: ['the rear tyre holds that much', 'gentle slope'],
-    source: 'moments about the rear contact point',
+    unless: ({ h }) => (h > 0 ? undefined : say('a height above zero')),
+    assumptions: [say('the rear tyre holds that much'), say('gentle slope')],
+    source: say('moments about the rear contact point'),
   })
 }

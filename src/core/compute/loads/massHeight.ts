@@ -1,3 +1,4 @@
+import { say } from '../../words/say'
 import { derive, given } from '../working/derive'
 import type { Amount, Outcome } from '../working/result'
 
@@ -30,17 +31,17 @@ export function massHeight(lifting: Lifting): Outcome {
     formula: 'height = R + (x − (W − N) / W · (L − (r − R) · tan A)) / tan A, W = front + rear, x = L · rear / W, lift = L · sin A − (r − R) · (1 − cos A)',
     unit: 'mm',
     from: {
-      L: given('wheelbase', 'mm', lifting.wheelbaseMm),
-      R: given('front tyre radius', 'mm', lifting.frontRadiusMm),
-      r: given('rear tyre radius', 'mm', lifting.rearRadiusMm ?? lifting.frontRadiusMm),
-      front: given('front axle, level', 'kg', lifting.frontLevelKg),
-      rear: given('rear axle, level', 'kg', lifting.rearLevelKg),
-      N: given('front axle, rear lifted', 'kg', lifting.frontLiftedKg),
-      lift: given('lift of the rear axle', 'mm', lifting.liftMm),
+      L: given(say('wheelbase'), 'mm', lifting.wheelbaseMm),
+      R: given(say('front tyre radius'), 'mm', lifting.frontRadiusMm),
+      r: given(say('rear tyre radius'), 'mm', lifting.rearRadiusMm ?? lifting.frontRadiusMm),
+      front: given(say('front axle, level'), 'kg', lifting.frontLevelKg),
+      rear: given(say('rear axle, level'), 'kg', lifting.rearLevelKg),
+      N: given(say('front axle, rear lifted'), 'kg', lifting.frontLiftedKg),
+      lift: given(say('lift of the rear axle'), 'mm', lifting.liftMm),
     },
     by: (v) => heightOf(v),
-    unless: (v) => (v.front > 0 && v.rear > 0 ? (v.lift > 0 && v.lift < v.L ? undefined : 'a lift above zero and below the wheelbase') : 'axle weights above zero'),
-    assumptions: ['suspension locked, front wheel free to roll, machine upright'],
+    unless: (v) => (v.front > 0 && v.rear > 0 ? (v.lift > 0 && v.lift < v.L ? undefined : say('a lift above zero and below the wheelbase')) : say('axle weights above zero')),
+    assumptions: [say('suspension locked, front wheel free to roll, machine upright')],
     source: 'moments about the front contact; ISO 9129:2008',
   })
 }

@@ -1,3 +1,4 @@
+import { say } from '../../words/say'
 import { derive, given } from '../working/derive'
 import type { Amount, Measured, Outcome } from '../working/result'
 import type { End } from '../sag/loadCase'
@@ -12,13 +13,13 @@ export function weighedRiderLoad({ withRiderKg, withoutRiderKg }: { withRiderKg:
   return derive({
     formula: 'load = g · (with − without)', unit: 'N',
     from: {
-      g: given('standard gravity', 'm/s²', standardGravity),
-      with: given('this axle’s weight with the rider', 'kg', withRiderKg),
-      without: given('this axle’s weight without the rider', 'kg', withoutRiderKg),
+      g: given(say('standard gravity'), 'm/s²', standardGravity),
+      with: given(say('this axle’s weight with the rider'), 'kg', withRiderKg),
+      without: given(say('this axle’s weight without the rider'), 'kg', withoutRiderKg),
     },
     by: (kg) => kg.g * (kg.with - kg.without),
-    assumptions: ['the rider sits on the scales as for the readings of sag', 'the scales are taken as exact'],
-    source: 'statics: difference of two weighings',
+    assumptions: [say('the rider sits on the scales as for the readings of sag'), say('the scales are taken as exact')],
+    source: say('statics: difference of two weighings'),
   })
 }
 
@@ -36,15 +37,15 @@ export function sharedRiderLoad({ end, riderKg, share }: { end: End; riderKg: Am
   return derive({
     formula: 'load = g · mass · share', unit: 'N',
     from: {
-      g: given('standard gravity', 'm/s²', standardGravity),
-      mass: given('rider’s kitted mass', 'kg', riderKg),
-      share: given(`share of the rider on the ${end}`, '', share ?? assumedRiderShare[end]),
+      g: given(say('standard gravity'), 'm/s²', standardGravity),
+      mass: given(say('rider’s kitted mass'), 'kg', riderKg),
+      share: given(say`share of the rider on the ${say(end)}`, '', share ?? assumedRiderShare[end]),
     },
     by: ({ g, mass, share: part }) => g * mass * part,
-    unless: ({ share: part }) => (part >= 0 && part <= 1 ? undefined : 'a share between 0 and 1'),
+    unless: ({ share: part }) => (part >= 0 && part <= 1 ? undefined : say('a share between 0 and 1')),
     assumptions: share === undefined
-      ? [`${assumedRiderShare[end].value * 100} ± 10 % of the rider on the ${end}, an assumption without a source: weigh both axles with and without to know`]
+      ? [say`${assumedRiderShare[end].value * 100} ± 10 % of the rider on the ${say(end)}, an assumption without a source: weigh both axles with and without to know`]
       : [],
-    source: 'statics',
+    source: say('statics'),
   })
 }

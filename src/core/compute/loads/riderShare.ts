@@ -1,3 +1,4 @@
+import { say } from '../../words/say'
 import { derive, given } from '../working/derive'
 import type { Amount, Outcome } from '../working/result'
 
@@ -13,14 +14,14 @@ export function riderFrontShare({ frontWithKg, frontWithoutKg, riderKg }: {
   return derive({
     formula: 'share = (with − without) / rider', unit: '',
     from: {
-      with: given('front axle with the rider', 'kg', frontWithKg),
-      without: given('front axle without the rider', 'kg', frontWithoutKg),
-      rider: given('rider’s kitted mass', 'kg', riderKg),
+      with: given(say('front axle with the rider'), 'kg', frontWithKg),
+      without: given(say('front axle without the rider'), 'kg', frontWithoutKg),
+      rider: given(say('rider’s kitted mass'), 'kg', riderKg),
     },
     by: (kg) => (kg.with - kg.without) / kg.rider,
-    unless: (kg) => (kg.rider > 0 ? undefined : 'a rider’s mass above zero'),
-    assumptions: ['rider in the riding position, feet on the pegs'],
-    source: 'statics',
+    unless: (kg) => (kg.rider > 0 ? undefined : say('a rider’s mass above zero')),
+    assumptions: [say('rider in the riding position, feet on the pegs')],
+    source: say('statics'),
   })
 }
 

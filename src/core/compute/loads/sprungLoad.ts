@@ -1,3 +1,4 @@
+import { say } from '../../words/say'
 import { derive, given } from '../working/derive'
 import type { Amount, Outcome } from '../working/result'
 import { standardGravity } from './gravity'
@@ -12,12 +13,12 @@ export function sprungLoad({ axleKg, unsprungKg }: { axleKg: Amount | undefined;
   return derive({
     formula: 'load = g · (axle − unsprung)', unit: 'N',
     from: {
-      g: given('standard gravity', 'm/s²', standardGravity),
-      axle: given('weight on this axle', 'kg', axleKg),
-      unsprung: given('unsprung mass of this end', 'kg', unsprungKg),
+      g: given(say('standard gravity'), 'm/s²', standardGravity),
+      axle: given(say('weight on this axle'), 'kg', axleKg),
+      unsprung: given(say('unsprung mass of this end'), 'kg', unsprungKg),
     },
     by: ({ g, axle, unsprung }) => g * (axle - unsprung),
-    unless: ({ axle, unsprung }) => (axle > unsprung ? undefined : 'an axle weight above the unsprung mass'),
-    source: 'statics',
+    unless: ({ axle, unsprung }) => (axle > unsprung ? undefined : say('an axle weight above the unsprung mass')),
+    source: say('statics'),
   })
 }

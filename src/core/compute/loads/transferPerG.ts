@@ -1,3 +1,4 @@
+import { say } from '../../words/say'
 import { derive, given } from '../working/derive'
 import type { Amount, Outcome } from '../working/result'
 import { standardGravity } from './gravity'
@@ -11,12 +12,12 @@ export function transferPerG({ massKg, wheelbaseMm, heightMm }: { massKg: Amount
   return derive({
     formula: 'transfer = m · g · h / L', unit: 'N',
     from: {
-      m: given('mass on both axles', 'kg', massKg), g: given('standard gravity', 'm/s²', standardGravity),
-      h: given('height of the centre of mass', 'mm', heightMm), L: given('wheelbase', 'mm', wheelbaseMm),
+      m: given(say('mass on both axles'), 'kg', massKg), g: given(say('standard gravity'), 'm/s²', standardGravity),
+      h: given(say('height of the centre of mass'), 'mm', heightMm), L: given(say('wheelbase'), 'mm', wheelbaseMm),
     },
     by: ({ m, g, h, L }) => (m * g * h) / L,
-    unless: ({ m, h, L }) => (Math.min(m, h, L) > 0 ? undefined : 'a mass, a height and a wheelbase above zero'),
-    assumptions: ['steady, level ground, no lift or drag of the air', 'the centre of mass stays where it is'],
-    source: 'moments about a contact point',
+    unless: ({ m, h, L }) => (Math.min(m, h, L) > 0 ? undefined : say('a mass, a height and a wheelbase above zero')),
+    assumptions: [say('steady, level ground, no lift or drag of the air'), say('the centre of mass stays where it is')],
+    source: say('moments about a contact point'),
   })
 }

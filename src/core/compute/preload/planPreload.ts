@@ -1,3 +1,4 @@
+import { say } from '../../words/say'
 import { isMissing, type Measured, type Outcome, type Result } from '../working/result'
 import type { SagTarget } from '../sag/sagTarget'
 import type { LoadCase } from '../sag/loadCase'
@@ -49,7 +50,7 @@ export function planPreload(question: PreloadQuestion): Outcome<PreloadPlan> {
   const changeMm = needed === 'none' ? 0 : move ? move.givesMm : toMiddle.value
   const sags = { bikeMm: question.bikeSagMm?.value, riderMm: question.riderSagMm?.value }
   const after = sagsAfter(sags, changeMm, motionRatio!)
-  if (![after.bikeMm ?? 0, after.riderMm ?? 0].every(Number.isFinite)) return { missing: ['sags and a motion ratio that fit together'] }
+  if (![after.bikeMm ?? 0, after.riderMm ?? 0].every(Number.isFinite)) return { missing: [say('sags and a motion ratio that fit together')] }
   return { for: aim.load, needed, toMiddle, ...(move ? { move } : {}), after, limits: findLimits(aim, after, move, question.lengthWords) }
 }
 
@@ -60,10 +61,10 @@ interface Aim {
 }
 
 function findAim({ bikeSagMm, riderSagMm, bikeWindow, riderWindow }: PreloadQuestion): Outcome<Aim> {
-  if ([bikeSagMm, riderSagMm].some((sag) => sag && !Number.isFinite(sag.value))) return { missing: ['sags that are numbers'] }
+  if ([bikeSagMm, riderSagMm].some((sag) => sag && !Number.isFinite(sag.value))) return { missing: [say('sags that are numbers')] }
   if (riderSagMm && riderWindow) return { load: 'rider', sagMm: riderSagMm, window: riderWindow }
   if (bikeSagMm && bikeWindow) return { load: 'bike', sagMm: bikeSagMm, window: bikeWindow }
-  return { missing: riderSagMm || bikeSagMm ? ['a window for the sag'] : ['a sag, with the rider or of the bike alone'] }
+  return { missing: riderSagMm || bikeSagMm ? [say('a window for the sag')] : [say('a sag, with the rider or of the bike alone')] }
 }
 
 const inMm = (mm: number): string => `${mm.toFixed(1)} mm`
@@ -73,10 +74,10 @@ function findLimits({ load, window }: Aim, after: SagsAfter, move: AdjusterMove 
   const sagMm = load === 'rider' ? after.riderMm! : after.bikeMm!
   const { where, byMm } = judgeSag({ value: sagMm }, window)
   if (move && move.shortMm > 0 && where !== 'within') {
-    limits.push(`the adjuster’s range ends ${figure(byMm)} of sag short: the spring is too ${where === 'above' ? 'soft' : 'stiff'}, or its spacer too ${where === 'above' ? 'short' : 'long'}`)
+    limits.push(say`the adjuster’s range ends ${figure(byMm)} of sag short: the spring is too ${where === 'above' ? say('soft') : say('stiff')}, or its spacer too ${where === 'above' ? say('short') : say('long')}`)
   } else if (where !== 'within') {
-    limits.push(`the adjuster’s steps are too coarse for the window: ${figure(byMm)} outside`)
+    limits.push(say`the adjuster’s steps are too coarse for the window: ${figure(byMm)} outside`)
   }
-  if (after.toppingOut.includes('bike')) limits.push('the bike alone would stand on its top stop: the spring is too soft for this load')
+  if (after.toppingOut.includes('bike')) limits.push(say('the bike alone would stand on its top stop: the spring is too soft for this load'))
   return limits
 }

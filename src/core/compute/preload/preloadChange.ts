@@ -1,3 +1,4 @@
+import { say } from '../../words/say'
 import { derive, given } from '../working/derive'
 import type { Amount, Outcome } from '../working/result'
 
@@ -18,13 +19,13 @@ export function preloadChange({ sagMm, targetMm, motionRatio }: {
   return derive({
     formula: 'change = (sag − target) · m', unit: 'mm',
     from: {
-      sag: given('sag', 'mm', sagMm),
-      target: given('target of the sag', 'mm', targetMm),
-      m: given('motion ratio, spring to sag', '', motionRatio),
+      sag: given(say('sag'), 'mm', sagMm),
+      target: given(say('target of the sag'), 'mm', targetMm),
+      m: given(say('motion ratio, spring to sag'), '', motionRatio),
     },
     by: ({ sag, target, m }) => (sag - target) * m,
-    unless: ({ m }) => (m > 0 ? undefined : 'a motion ratio above zero'),
-    assumptions: ['the motion ratio is the same over the change', 'the end is off its top stop'],
+    unless: ({ m }) => (m > 0 ? undefined : say('a motion ratio above zero')),
+    assumptions: [say('the motion ratio is the same over the change'), say('the end is off its top stop')],
     source: 'G. Byrnes, Sag and Preload II (preload = total compression − sag)',
   })
 }
@@ -44,9 +45,9 @@ export function forkPreloadRatio(legs: readonly { rateNPerMm: number; adjustable
 export function preloadAtSpring({ wheelPreloadMm, motionRatio }: { wheelPreloadMm: Amount | undefined; motionRatio: Amount | undefined }): Outcome {
   return derive({
     formula: 'preload = p · m', unit: 'mm',
-    from: { p: given('preload as sag sees it', 'mm', wheelPreloadMm), m: given('motion ratio, spring to sag', '', motionRatio) },
+    from: { p: given(say('preload as sag sees it'), 'mm', wheelPreloadMm), m: given(say('motion ratio, spring to sag'), '', motionRatio) },
     by: ({ p, m }) => p * m,
-    unless: ({ m }) => (m > 0 ? undefined : 'a motion ratio above zero'),
-    assumptions: ['the motion ratio is the same over the travel to the sag'], source: 'definition of the motion ratio',
+    unless: ({ m }) => (m > 0 ? undefined : say('a motion ratio above zero')),
+    assumptions: [say('the motion ratio is the same over the travel to the sag')], source: say('definition of the motion ratio'),
   })
 }

@@ -1,3 +1,4 @@
+import { say } from '../../words/say'
 import { derive, given } from '../working/derive'
 import type { Amount, Outcome } from '../working/result'
 import { seaLevelBar } from './standardAtmosphere'
@@ -30,17 +31,17 @@ export function sealedPressure({ gaugeBar, fromC, toC, fromAtmosphereBar = seaLe
   return derive<string>({
     formula: `p = (p1 + a1) · (T2 + 273.15) / (T1 + 273.15) − ${then}`, unit: 'bar',
     from: {
-      p1: given('gauge pressure', 'bar', gaugeBar),
-      a1: given('pressure of the air where it was read', 'bar', fromAtmosphereBar),
-      T1: given('temperature where it was read', '°C', fromC),
-      T2: given('temperature then', '°C', toC),
-      ...(toAtmosphereBar === undefined ? {} : { a2: given('pressure of the air then', 'bar', toAtmosphereBar) }),
+      p1: given(say('gauge pressure'), 'bar', gaugeBar),
+      a1: given(say('pressure of the air where it was read'), 'bar', fromAtmosphereBar),
+      T1: given(say('temperature where it was read'), '°C', fromC),
+      T2: given(say('temperature then'), '°C', toC),
+      ...(toAtmosphereBar === undefined ? {} : { a2: given(say('pressure of the air then'), 'bar', toAtmosphereBar) }),
     },
     by: (v) => toGauge((toAbsolute(v.p1!, v.a1!) * (v.T2! - absoluteZeroC)) / (v.T1! - absoluteZeroC), v[then]!),
     unless: (v) =>
-      Math.min(v.T1!, v.T2!) <= absoluteZeroC ? 'temperatures above absolute zero' : v.p1! + v.a1! <= 0 ? 'an absolute pressure above zero' : undefined,
-    assumptions: ['constant volume, nothing let in or out'],
-    source: 'gas law at constant volume, absolute pressure and temperature',
+      Math.min(v.T1!, v.T2!) <= absoluteZeroC ? say('temperatures above absolute zero') : v.p1! + v.a1! <= 0 ? say('an absolute pressure above zero') : undefined,
+    assumptions: [say('constant volume, nothing let in or out')],
+    source: say('gas law at constant volume, absolute pressure and temperature'),
   })
 }
 

@@ -1,3 +1,4 @@
+import { say } from '../../words/say'
 import { derive, given } from '../working/derive'
 import type { Outcome } from '../working/result'
 import type { End, Use } from './loadCase'
@@ -12,14 +13,14 @@ const source = 'Thede & Parks, Motorcycle Suspension Bible (stiction zones)'
  * @example friction([118, 110]) // 8 mm
  */
 export function friction(readingsMm: Readings | undefined): Outcome {
-  if (readingsMm?.length !== 2) return { missing: ['a reading after lifting and one after pushing'] }
-  const [lift, push] = readingsMm.map((reading) => given('length', 'mm', reading).measured?.value)
+  if (readingsMm?.length !== 2) return { missing: [say('a reading after lifting and one after pushing')] }
+  const [lift, push] = readingsMm.map((reading) => given(say('length'), 'mm', reading).measured?.value)
   const swapped = lift !== undefined && push !== undefined && push > lift
   return derive({
     formula: swapped ? 'friction = L3 − L2' : 'friction = L2 − L3', unit: 'mm',
-    from: { L2: given('length after lifting', 'mm', readingsMm[0]), L3: given('length after pushing', 'mm', readingsMm[1]) },
+    from: { L2: given(say('length after lifting'), 'mm', readingsMm[0]), L3: given(say('length after pushing'), 'mm', readingsMm[1]) },
     by: ({ L2, L3 }) => (swapped ? L3 - L2 : L2 - L3),
-    assumptions: swapped ? ['the reading after pushing is the longer one, so the two were likely swapped'] : [],
+    assumptions: swapped ? [say('the reading after pushing is the longer one, so the two were likely swapped')] : [],
     source: '5 Steps to Setting Sag, Motorcycle & Powersports News (the difference of the two readings is friction)',
   })
 }

@@ -1,3 +1,4 @@
+import { say } from '../../words/say'
 import { isMissing, type Amount, type Outcome } from '../working/result'
 import { derive, given } from '../working/derive'
 import type { Readings } from './sag'
@@ -18,17 +19,17 @@ export function impliedWheelRate({ riderLoadN, bikeMm, riderMm }: {
   riderMm: Readings | undefined
 }): Outcome {
   const difference = sagDifference({ bikeMm, riderMm })
-  const load = given('rider’s load on this end', 'N', riderLoadN)
+  const load = given(say('rider’s load on this end'), 'N', riderLoadN)
   if (isMissing(difference)) {
     return { missing: [...(load.measured ? [] : [load.name]), ...difference.missing] }
   }
   return derive({
     formula: 'rate = load / difference', unit: 'N/mm',
-    from: { load, difference: given('rider sag less bike sag', 'mm', difference) },
+    from: { load, difference: given(say('rider sag less bike sag'), 'mm', difference) },
     by: (values) => values.load / values.difference,
     unless: (values) =>
-      values.difference <= 0 ? 'a rider sag above the bike’s' : values.load <= 0 ? 'a rider’s load above zero' : undefined,
-    assumptions: ['the end is off its top stop in both readings', 'the rate is the same over both sags', ...difference.working.assumptions],
-    source: 'linear spring: load over deflection',
+      values.difference <= 0 ? say('a rider sag above the bike’s') : values.load <= 0 ? say('a rider’s load above zero') : undefined,
+    assumptions: [say('the end is off its top stop in both readings'), say('the rate is the same over both sags'), ...difference.working.assumptions],
+    source: say('linear spring: load over deflection'),
   })
 }

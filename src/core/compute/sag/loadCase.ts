@@ -1,3 +1,5 @@
+import { phrase } from '../../words/say'
+
 /**
  * What stood on the wheels when a length was read. The trade says ‘static sag’ for either of them, so we never do:
  * `bike` is the machine alone, `rider` the machine with its rider aboard and kitted.
@@ -10,4 +12,4 @@ export type End = 'front' | 'rear'
 /** What a machine is used for; the published windows and zones go by it. */
 export type Use = 'road' | 'track' | 'motocross' | 'enduro' | 'adventure' | 'touring'
 
-export const loadCaseNames: Record<LoadCase, string> = { bike: 'bike alone', rider: 'rider aboard' }
+export const loadCaseNames: Record<LoadCase, string> = { bike: phrase('bike alone'), rider: phrase('rider aboard') }

@@ -1,3 +1,4 @@
+import { say } from '../../words/say'
 import { derive, given } from '../working/derive'
 import type { Amount, Outcome } from '../working/result'
 import { loadCaseNames, type LoadCase } from './loadCase'
@@ -27,18 +28,18 @@ const source = 'Ask the Geek: Set Your Static Sag, Sport Rider (friction average
  */
 export function sag({ load, extendedMm, readingsMm }: SagLengths): Outcome {
   const whose = loadCaseNames[load]
-  const extended = given('length with the wheel off the ground', 'mm', extendedMm)
+  const extended = given(say('length with the wheel off the ground'), 'mm', extendedMm)
   if (readingsMm?.length === 2) {
     return derive({
       formula: 'sag = L1 − (L2 + L3) / 2', unit: 'mm',
       from: {
         L1: extended,
-        L2: given(`length after lifting, ${whose}`, 'mm', readingsMm[0]),
-        L3: given(`length after pushing, ${whose}`, 'mm', readingsMm[1]),
+        L2: given(say`length after lifting, ${whose}`, 'mm', readingsMm[0]),
+        L3: given(say`length after pushing, ${whose}`, 'mm', readingsMm[1]),
       },
       by: ({ L1, L2, L3 }) => L1 - (L2 + L3) / 2,
       unless: ({ L1, L2, L3 }) => shorterUnderLoad(L1, (L2 + L3) / 2),
-      assumptions: ['friction acts alike in both directions'],
+      assumptions: [say('friction acts alike in both directions')],
       source,
     })
   }
@@ -47,11 +48,11 @@ export function sag({ load, extendedMm, readingsMm }: SagLengths): Outcome {
     from: { L1: extended, L2: given(`length, ${whose}`, 'mm', readingsMm?.[0]) },
     by: ({ L1, L2 }) => L1 - L2,
     unless: ({ L1, L2 }) => shorterUnderLoad(L1, L2),
-    assumptions: ['a single reading, so friction is in the number and not in its uncertainty'],
+    assumptions: [say('a single reading, so friction is in the number and not in its uncertainty')],
     source: 'a manufacturer’s competition handbook of 2007, p. 94 (unloaded less loaded length)',
   })
 }
 
 function shorterUnderLoad(extended: number, loaded: number): string | undefined {
-  return loaded > extended ? 'a loaded length that is not longer than the extended one' : undefined
+  return loaded > extended ? say('a loaded length that is not longer than the extended one') : undefined
 }

@@ -1,3 +1,4 @@
+import { say } from '../../words/say'
 import { derive, given, type Given } from '../working/derive'
 import type { Outcome } from '../working/result'
 import type { Readings } from './sag'
@@ -10,22 +11,22 @@ import type { Readings } from './sag'
  * @example sagDifference({ bikeMm: [128, 122], riderMm: [118, 110] }) // 11 mm
  */
 export function sagDifference({ bikeMm, riderMm }: { bikeMm: Readings | undefined; riderMm: Readings | undefined }): Outcome {
-  const bike = named('B', 'bike alone', bikeMm)
-  const rider = named('R', 'rider aboard', riderMm)
+  const bike = named('B', say('bike alone'), bikeMm)
+  const rider = named('R', say('rider aboard'), riderMm)
   return derive({
     formula: `difference = ${meanOf(bike)} − ${meanOf(rider)}`, unit: 'mm',
     from: { ...bike, ...rider },
     by: (values) => mean(bike, values) - mean(rider, values),
-    assumptions: ['friction shifts both means alike'],
-    source: 'common practice, no source; the formula is the difference of two sags with the same extended length',
+    assumptions: [say('friction shifts both means alike')],
+    source: say('common practice, no source; the formula is the difference of two sags with the same extended length'),
   })
 }
 
 function named(letter: string, whose: string, readings: Readings | undefined): Record<string, Given> {
   if (readings?.length !== 2) return { [letter]: given(`length, ${whose}`, 'mm', readings?.[0]) }
   return {
-    [`${letter}1`]: given(`length after lifting, ${whose}`, 'mm', readings[0]),
-    [`${letter}2`]: given(`length after pushing, ${whose}`, 'mm', readings[1]),
+    [`${letter}1`]: given(say`length after lifting, ${whose}`, 'mm', readings[0]),
+    [`${letter}2`]: given(say`length after pushing, ${whose}`, 'mm', readings[1]),
   }
 }
 

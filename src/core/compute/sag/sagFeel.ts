@@ -1,3 +1,4 @@
+import { say } from '../../words/say'
 import type { End } from './loadCase'
 
 /** What another rider sag does to how a machine steers, and who says so. */
@@ -15,7 +16,7 @@ const handbook = 'a manufacturer’s owner’s manual of 2006, p. 120'
 export function sagFeel(end: End, sag: 'less' | 'more'): SagFeel | undefined {
   if (end === 'front') return undefined
   return {
-    less: { words: 'it turns quicker in the tight and is slightly less stable in a straight line', source: handbook },
-    more: { words: 'it is more stable in a straight line and turns slower', source: handbook },
+    less: { words: say('it turns quicker in the tight and is slightly less stable in a straight line'), source: handbook },
+    more: { words: say('it is more stable in a straight line and turns slower'), source: handbook },
   }[sag]
 }

@@ -1,3 +1,4 @@
+import { say } from '../../words/say'
 import { derive, given } from '../working/derive'
 import type { Amount, Outcome } from '../working/result'
 
@@ -9,9 +10,9 @@ import type { Amount, Outcome } from '../working/result'
 export function sagPercent({ sagMm, travelMm }: { sagMm: Amount | undefined; travelMm: Amount | undefined }): Outcome {
   return derive({
     formula: 'share = 100 · sag / travel', unit: '%',
-    from: { sag: given('sag', 'mm', sagMm), travel: given('travel of this end', 'mm', travelMm) },
+    from: { sag: given(say('sag'), 'mm', sagMm), travel: given(say('travel of this end'), 'mm', travelMm) },
     by: ({ sag, travel }) => (100 * sag) / travel,
-    unless: ({ travel }) => (travel > 0 ? undefined : 'a travel above zero'),
+    unless: ({ travel }) => (travel > 0 ? undefined : say('a travel above zero')),
     source: 'a manufacturer’s competition handbook of 2007, p. 94 (sag told as a part of the travel)',
   })
 }

@@ -1,3 +1,4 @@
+import { say } from '../../words/say'
 import { derive, given, type Given } from '../working/derive'
 import type { Amount, Outcome } from '../working/result'
 import type { AirSpring } from './airSpring'
@@ -17,31 +18,31 @@ export function airRoom(leg: AirSpring): Outcome {
   return derive({
     formula: 'room = (π / 4 · (bore² · level + slider² · travel)) / 1000 − spring', unit: 'ml',
     from: {
-      bore: given('inner diameter where the oil level is read', 'mm', leg.boreMm), level: given('oil level', 'mm', leg.oilLevelMm),
-      slider: given('outer diameter of the tube that slides', 'mm', leg.sealDiameterMm), travel: given('travel of this end', 'mm', leg.travelMm),
-      spring: given('volume of the spring in it', 'ml', leg.springVolumeMl ?? 0),
+      bore: given(say('inner diameter where the oil level is read'), 'mm', leg.boreMm), level: given(say('oil level'), 'mm', leg.oilLevelMm),
+      slider: given(say('outer diameter of the tube that slides'), 'mm', leg.sealDiameterMm), travel: given(say('travel of this end'), 'mm', leg.travelMm),
+      spring: given(say('volume of the spring in it'), 'ml', leg.springVolumeMl ?? 0),
     },
     by: (v) => (section(v.bore) * v.level + section(v.slider) * v.travel) / 1000 - v.spring,
-    assumptions: ['oil level from the top of the tube, fork fully compressed, spring out'], source: 'volume of two cylinders',
+    assumptions: [say('oil level from the top of the tube, fork fully compressed, spring out')], source: say('volume of two cylinders'),
   })
 }
 
 function inputs(leg: AirQuestion): Record<'A' | 'p' | 'a' | 'V' | 'x' | 'n', Given> {
   const room = airRoom(leg)
   return {
-    A: given('section of the tube that slides', 'cm²', section(leg.sealDiameterMm) / 100),
-    p: given('pressure set, by the gauge', 'bar', leg.gaugeBar ?? 0),
-    a: given('pressure of the air around', 'bar', leg.atmosphereBar),
-    V: given('room above the oil, fully extended', 'ml', 'value' in room ? room.value : undefined),
-    x: given('travel', 'mm', leg.atMm),
-    n: given('exponent of the air', '', leg.exponent),
+    A: given(say('section of the tube that slides'), 'cm²', section(leg.sealDiameterMm) / 100),
+    p: given(say('pressure set, by the gauge'), 'bar', leg.gaugeBar ?? 0),
+    a: given(say('pressure of the air around'), 'bar', leg.atmosphereBar),
+    V: given(say('room above the oil, fully extended'), 'ml', 'value' in room ? room.value : undefined),
+    x: given(say('travel'), 'mm', leg.atMm),
+    n: given(say('exponent of the air'), '', leg.exponent),
   }
 }
 
 function noRoom({ V, A, x, p, a }: Record<'V' | 'A' | 'x' | 'p' | 'a', number>): string | undefined {
-  if (!(A > 0)) return 'tube diameters above zero'
-  if (!(p + a > 0)) return 'an absolute pressure above zero'
-  return V - (A * x) / 10 > 0 ? undefined : 'room for the air: the oil and the spring fill the tube before the travel ends'
+  if (!(A > 0)) return say('tube diameters above zero')
+  if (!(p + a > 0)) return say('an absolute pressure above zero')
+  return V - (A * x) / 10 > 0 ? undefined : say('room for the air: the oil and the spring fill the tube before the travel ends')
 }
 
 /** Force of the air of one leg at a travel, N. */

@@ -1,3 +1,4 @@
+import { say } from '../../words/say'
 import { derive, given } from '../working/derive'
 import { isMissing, type Amount, type Outcome, type Result } from '../working/result'
 
@@ -17,10 +18,10 @@ export interface RateComparison {
 export function compareRates({ impliedNPerMm, fittedNPerMm }: { impliedNPerMm: Amount | undefined; fittedNPerMm: Amount | undefined }): Outcome<RateComparison> {
   const difference = derive({
     formula: 'difference = 100 · (implied − fitted) / fitted', unit: '%',
-    from: { implied: given('rate that the sags imply', 'N/mm', impliedNPerMm), fitted: given('rate of the springs fitted', 'N/mm', fittedNPerMm) },
+    from: { implied: given(say('rate that the sags imply'), 'N/mm', impliedNPerMm), fitted: given(say('rate of the springs fitted'), 'N/mm', fittedNPerMm) },
     by: ({ implied, fitted }) => (100 * (implied - fitted)) / fitted,
-    unless: ({ fitted }) => (fitted > 0 ? undefined : 'a fitted rate above zero'),
-    source: 'relative difference',
+    unless: ({ fitted }) => (fitted > 0 ? undefined : say('a fitted rate above zero')),
+    source: say('relative difference'),
   })
   if (isMissing(difference)) return difference
   return { difference, agree: difference.u === undefined ? undefined : Math.abs(difference.value) <= 2 * difference.u }

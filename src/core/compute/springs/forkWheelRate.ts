@@ -1,3 +1,4 @@
+import { say } from '../../words/say'
 import { derive, given, type Given } from '../working/derive'
 import type { Amount, Outcome } from '../working/result'
 import { cosDeg } from '../geometry/degrees'
@@ -9,20 +10,20 @@ interface ForkSprings {
 }
 
 const legs = (rates: readonly Amount[]): Record<string, Given> =>
-  Object.fromEntries(rates.map((rate, leg) => [`k${leg + 1}`, given('spring rate of a leg', 'N/mm', rate)]))
+  Object.fromEntries(rates.map((rate, leg) => [`k${leg + 1}`, given(say('spring rate of a leg'), 'N/mm', rate)]))
 
 const sumOf = (values: Record<string, number>, count: number): number =>
   Array.from({ length: count }, (_, leg) => values[`k${leg + 1}`]!).reduce((sum, rate) => sum + rate, 0)
 
 function forkRate({ legRatesNPerMm, rakeDeg }: ForkSprings, power: 1 | 2, assumption: string): Outcome {
-  if (legRatesNPerMm.length === 0) return { missing: ['spring rate of the fork'] }
+  if (legRatesNPerMm.length === 0) return { missing: [say('spring rate of the fork')] }
   const springs = legs(legRatesNPerMm)
   const sum = Object.keys(springs).join(' + ')
   return derive<string>({
     formula: `rate = (${sum}) / cos${power === 2 ? '²' : ''} ε`, unit: 'N/mm',
-    from: { ...springs, ε: given('rake', '°', rakeDeg) },
+    from: { ...springs, ε: given(say('rake'), '°', rakeDeg) },
     by: (values) => sumOf(values, legRatesNPerMm.length) / cosDeg(values.ε!) ** power,
-    assumptions: [assumption, 'springs alone, without the air above the oil'],
+    assumptions: [assumption, say('springs alone, without the air above the oil')],
     source: 'G. Byrnes, Leverage and Linkages (springs lie along the steering axis); statics of a sliding guide',
   })
 }
@@ -34,7 +35,7 @@ function forkRate({ legRatesNPerMm, rakeDeg }: ForkSprings, power: 1 | 2, assump
  * This is the one to hold against the rate that two sags read along the tubes imply.
  */
 export function forkRateAlongTubes(springs: ForkSprings): Outcome {
-  return forkRate(springs, 1, 'sag is read along the fork tubes')
+  return forkRate(springs, 1, say('sag is read along the fork tubes'))
 }
 
 /**
@@ -44,5 +45,5 @@ export function forkRateAlongTubes(springs: ForkSprings): Outcome {
  * @example forkRateVertical({ legRatesNPerMm: [9, 9], rakeDeg: 24 }) // 21.568 N/mm
  */
 export function forkRateVertical(springs: ForkSprings): Outcome {
-  return forkRate(springs, 2, 'the axle’s movement is read vertically')
+  return forkRate(springs, 2, say('the axle’s movement is read vertically'))
 }

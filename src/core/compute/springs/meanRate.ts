@@ -1,3 +1,4 @@
+import { say } from '../../words/say'
 import { cosDeg } from '../geometry/degrees'
 import { derive, given } from '../working/derive'
 import type { Amount, Outcome } from '../working/result'
@@ -19,12 +20,12 @@ export function meanRate({ force1N, force2N, fromMm, toMm, rakeDeg, assumptions 
   return derive<string>({
     formula: `rate = (F2 − F1) / (${rakeDeg ? '(z2 − z1) · cos ε' : 'z2 − z1'})`, unit: 'N/mm',
     from: {
-      F1: given('force of the springs, bike alone', 'N', force1N), F2: given('force of the springs, rider aboard', 'N', force2N),
-      z1: given('bike sag', 'mm', fromMm), z2: given('rider sag', 'mm', toMm),
-      ...(rakeDeg ? { ε: given('rake', '°', rakeDeg.value) } : {}),
+      F1: given(say('force of the springs, bike alone'), 'N', force1N), F2: given(say('force of the springs, rider aboard'), 'N', force2N),
+      z1: given(say('bike sag'), 'mm', fromMm), z2: given(say('rider sag'), 'mm', toMm),
+      ...(rakeDeg ? { ε: given(say('rake'), '°', rakeDeg.value) } : {}),
     },
     by: (v) => (v.F2! - v.F1!) / (v.z2! - v.z1!) / (rakeDeg ? cosDeg(v.ε!) : 1),
-    unless: (v) => (v.z2! > v.z1! ? undefined : 'a rider sag above the bike’s'),
-    assumptions, source: 'mean slope of the force between both sags',
+    unless: (v) => (v.z2! > v.z1! ? undefined : say('a rider sag above the bike’s')),
+    assumptions, source: say('mean slope of the force between both sags'),
   })
 }

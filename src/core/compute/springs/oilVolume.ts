@@ -1,3 +1,4 @@
+import { say } from '../../words/say'
 import { derive, given } from '../working/derive'
 import type { Amount, Outcome } from '../working/result'
 
@@ -11,11 +12,11 @@ import type { Amount, Outcome } from '../working/result'
 export function oilForLevelChange({ boreMm, changeMm }: { boreMm: Amount | undefined; changeMm: Amount | undefined }): Outcome {
   return derive({
     formula: 'oil = π / 4 · bore² · change / 1000', unit: 'ml',
-    from: { bore: given('bore', 'mm', boreMm), change: given('change of oil level', 'mm', changeMm) },
+    from: { bore: given(say('bore'), 'mm', boreMm), change: given(say('change of oil level'), 'mm', changeMm) },
     by: ({ bore, change }) => ((Math.PI / 4) * bore ** 2 * change) / 1000,
-    unless: ({ bore }) => (bore > 0 ? undefined : 'a bore above zero'),
-    assumptions: ['spring out, fork fully compressed'],
-    source: 'volume of a cylinder',
+    unless: ({ bore }) => (bore > 0 ? undefined : say('a bore above zero')),
+    assumptions: [say('spring out, fork fully compressed')],
+    source: say('volume of a cylinder'),
   })
 }
 
@@ -23,10 +24,10 @@ export function oilForLevelChange({ boreMm, changeMm }: { boreMm: Amount | undef
 export function levelChangeForOil({ boreMm, oilMl }: { boreMm: Amount | undefined; oilMl: Amount | undefined }): Outcome {
   return derive({
     formula: 'change = 1000 · oil / (π / 4 · bore²)', unit: 'mm',
-    from: { bore: given('bore', 'mm', boreMm), oil: given('oil drawn off', 'ml', oilMl) },
+    from: { bore: given(say('bore'), 'mm', boreMm), oil: given(say('oil drawn off'), 'ml', oilMl) },
     by: ({ bore, oil }) => (1000 * oil) / ((Math.PI / 4) * bore ** 2),
-    assumptions: ['spring out, fork fully compressed'],
-    source: 'volume of a cylinder',
+    assumptions: [say('spring out, fork fully compressed')],
+    source: say('volume of a cylinder'),
   })
 }
 
@@ -44,13 +45,13 @@ export function spacerDisplacement({ lengthMm, outerMm, innerMm, boreMm }: {
   return derive({
     formula: 'rise = length · (outer² − inner²) / bore²', unit: 'mm',
     from: {
-      length: given('spacer length', 'mm', lengthMm),
-      outer: given('spacer outer diameter', 'mm', outerMm),
-      inner: given('spacer inner diameter', 'mm', innerMm),
-      bore: given('bore', 'mm', boreMm),
+      length: given(say('spacer length'), 'mm', lengthMm),
+      outer: given(say('spacer outer diameter'), 'mm', outerMm),
+      inner: given(say('spacer inner diameter'), 'mm', innerMm),
+      bore: given(say('bore'), 'mm', boreMm),
     },
     by: ({ length, outer, inner, bore }) => (length * (outer ** 2 - inner ** 2)) / bore ** 2,
-    unless: ({ outer, inner, bore }) => (outer > inner && bore >= outer ? undefined : 'a spacer that fits the bore'),
-    source: 'volume of a tube over the section of the bore',
+    unless: ({ outer, inner, bore }) => (outer > inner && bore >= outer ? undefined : say('a spacer that fits the bore')),
+    source: say('volume of a tube over the section of the bore'),
   })
 }

@@ -1,3 +1,4 @@
+import { say } from '../../words/say'
 import { derive, given } from '../working/derive'
 import type { Amount, Outcome } from '../working/result'
 
@@ -10,9 +11,9 @@ import type { Amount, Outcome } from '../working/result'
 export function preloadForce({ rateNPerMm, preloadMm }: { rateNPerMm: Amount | undefined; preloadMm: Amount | undefined }): Outcome {
   return derive({
     formula: 'force = k · p', unit: 'N',
-    from: { k: given('spring rate', 'N/mm', rateNPerMm), p: given('spring preload', 'mm', preloadMm) },
+    from: { k: given(say('spring rate'), 'N/mm', rateNPerMm), p: given(say('spring preload'), 'mm', preloadMm) },
     by: ({ k, p }) => k * p,
-    source: 'linear spring',
+    source: say('linear spring'),
   })
 }
 

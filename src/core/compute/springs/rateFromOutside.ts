@@ -1,3 +1,4 @@
+import { say } from '../../words/say'
 import { derive, given } from '../working/derive'
 import type { Amount, Measured, Outcome } from '../working/result'
 import { usualShearModulusGPa } from './rateFromWire'
@@ -22,14 +23,14 @@ export function rateFromOutside({ wireMm, outerMm, activeCoils, shearModulusGPa 
   return derive({
     formula: 'rate = 1000 · G · d⁴ / (8 · (o − d)³ · n)', unit: 'N/mm',
     from: {
-      G: given('shear modulus', 'GPa', shearModulusGPa ?? usualShearModulusGPa),
-      d: given('wire diameter of the spring', 'mm', wireMm),
-      o: given('outer diameter of the spring', 'mm', outerMm),
-      n: given('active coils of the spring', '', activeCoils),
+      G: given(say('shear modulus'), 'GPa', shearModulusGPa ?? usualShearModulusGPa),
+      d: given(say('wire diameter of the spring'), 'mm', wireMm),
+      o: given(say('outer diameter of the spring'), 'mm', outerMm),
+      n: given(say('active coils of the spring'), '', activeCoils),
     },
     by: ({ G, d, o, n }) => (1000 * G * d ** 4) / (8 * (o - d) ** 3 * n),
-    unless: ({ G, d, o, n }) => (Math.min(G, d, o, n) <= 0 ? 'spring measures above zero' : 2 * d >= o ? 'a coil wider than its wire' : undefined),
-    assumptions: ['a constant pitch, and coils that do not touch', ...(shearModulusGPa === undefined ? ['shear modulus of 80 ± 2 GPa, usual for spring steel, from memory'] : [])],
+    unless: ({ G, d, o, n }) => (Math.min(G, d, o, n) <= 0 ? say('spring measures above zero') : 2 * d >= o ? say('a coil wider than its wire') : undefined),
+    assumptions: [say('a constant pitch, and coils that do not touch'), ...(shearModulusGPa === undefined ? [say('shear modulus of 80 ± 2 GPa, usual for spring steel, from memory')] : [])],
     source: 'Shigley’s Mechanical Engineering Design, chapter 10',
   })
 }

@@ -1,3 +1,4 @@
+import { say } from '../../words/say'
 import { derive, given } from '../working/derive'
 import type { Amount, Measured, Outcome } from '../working/result'
 
@@ -23,14 +24,14 @@ export function rateFromWire({ wireMm, meanDiameterMm, activeCoils, shearModulus
   return derive({
     formula: 'rate = 1000 · G · d⁴ / (8 · D³ · n)', unit: 'N/mm',
     from: {
-      G: given('shear modulus', 'GPa', shearModulusGPa ?? usualShearModulusGPa),
-      d: given('wire diameter', 'mm', wireMm),
-      D: given('mean coil diameter', 'mm', meanDiameterMm),
-      n: given('active coils', '', activeCoils),
+      G: given(say('shear modulus'), 'GPa', shearModulusGPa ?? usualShearModulusGPa),
+      d: given(say('wire diameter'), 'mm', wireMm),
+      D: given(say('mean coil diameter'), 'mm', meanDiameterMm),
+      n: given(say('active coils'), '', activeCoils),
     },
     by: ({ G, d, D, n }) => (1000 * G * d ** 4) / (8 * D ** 3 * n),
-    unless: ({ G, d, D, n }) => (Math.min(G, d, D, n) <= 0 ? 'spring measures above zero' : d >= D ? 'a coil wider than its wire' : undefined),
-    assumptions: shearModulusGPa === undefined ? ['shear modulus of 80 ± 2 GPa, usual for spring steel, from memory'] : [],
+    unless: ({ G, d, D, n }) => (Math.min(G, d, D, n) <= 0 ? say('spring measures above zero') : d >= D ? say('a coil wider than its wire') : undefined),
+    assumptions: shearModulusGPa === undefined ? [say('shear modulus of 80 ± 2 GPa, usual for spring steel, from memory')] : [],
     source: 'Shigley’s Mechanical Engineering Design, chapter 10',
   })
 }

@@ -1,3 +1,4 @@
+import { say } from '../../words/say'
 import { derive, given } from '../working/derive'
 import { isMissing, type Outcome } from '../working/result'
 import { wheelSpring } from '../leverage/wheelRate'
@@ -25,14 +26,14 @@ export function shockMeanWheelRate({ springRateNPerMm, preloadMm, leverage, spri
   return derive({
     formula: 'rate = n · (F2 − F1) / (z2 − z1)', unit: 'N/mm',
     from: {
-      n: given('springs', '', springs),
-      F1: given('force of a spring at the wheel, bike alone', 'N', here.force.value),
-      F2: given('force of a spring at the wheel, rider aboard', 'N', there.force.value),
-      z1: given('bike sag', 'mm', fromMm), z2: given('rider sag', 'mm', toMm),
+      n: given(say('springs'), '', springs),
+      F1: given(say('force of a spring at the wheel, bike alone'), 'N', here.force.value),
+      F2: given(say('force of a spring at the wheel, rider aboard'), 'N', there.force.value),
+      z1: given(say('bike sag'), 'mm', fromMm), z2: given(say('rider sag'), 'mm', toMm),
     },
     by: ({ n, F1, F2, z1, z2 }) => (n * (F2 - F1)) / (z2 - z1),
-    unless: ({ z1, z2 }) => (z2 > z1 ? undefined : 'a rider sag above the bike’s'),
+    unless: ({ z1, z2 }) => (z2 > z1 ? undefined : say('a rider sag above the bike’s')),
     assumptions: here.force.working.assumptions,
-    source: 'mean slope of the spring’s force at the wheel',
+    source: say('mean slope of the spring’s force at the wheel'),
   })
 }

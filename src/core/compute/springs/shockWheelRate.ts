@@ -1,3 +1,4 @@
+import { say } from '../../words/say'
 import { derive, given } from '../working/derive'
 import type { Amount, Outcome } from '../working/result'
 
@@ -16,13 +17,13 @@ export function shockWheelRate({ springRateNPerMm, motionRatio, springs }: {
   return derive({
     formula: 'rate = n · k · m²', unit: 'N/mm',
     from: {
-      n: given('springs', '', springs),
-      k: given('spring rate of the shock', 'N/mm', springRateNPerMm),
-      m: given('motion ratio, shock to wheel', '', motionRatio),
+      n: given(say('springs'), '', springs),
+      k: given(say('spring rate of the shock'), 'N/mm', springRateNPerMm),
+      m: given(say('motion ratio, shock to wheel'), '', motionRatio),
     },
     by: ({ n, k, m }) => n * k * m ** 2,
-    unless: ({ k, m }) => (k > 0 && m > 0 ? undefined : 'a spring rate and a motion ratio above zero'),
-    assumptions: ['constant motion ratio'],
+    unless: ({ k, m }) => (k > 0 && m > 0 ? undefined : say('a spring rate and a motion ratio above zero')),
+    assumptions: [say('constant motion ratio')],
     source: 'G. Byrnes, Leverage and Linkages',
   })
 }

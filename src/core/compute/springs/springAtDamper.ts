@@ -1,3 +1,4 @@
+import { say } from '../../words/say'
 import { cosDeg } from '../geometry/degrees'
 import { derive, given } from '../working/derive'
 import type { Amount, Outcome } from '../working/result'
@@ -16,13 +17,13 @@ export function forkSpringFor({ rateAlongTubesNPerMm, rakeDeg, legs, withAir = f
   return derive({
     formula: 'spring = rate · cos ε / legs', unit: 'N/mm',
     from: {
-      rate: given('rate along the tubes', 'N/mm', rateAlongTubesNPerMm),
-      ε: given('rake', '°', rakeDeg),
-      legs: given('legs with a spring', '', legs),
+      rate: given(say('rate along the tubes'), 'N/mm', rateAlongTubesNPerMm),
+      ε: given(say('rake'), '°', rakeDeg),
+      legs: given(say('legs with a spring'), '', legs),
     },
     by: (values) => (values.rate * cosDeg(values.ε)) / values.legs,
-    assumptions: withAir ? ['what the air above the oil carries is taken off'] : ['springs alone, without the air above the oil'],
-    source: 'statics of a sliding guide',
+    assumptions: withAir ? [say('what the air above the oil carries is taken off')] : [say('springs alone, without the air above the oil')],
+    source: say('statics of a sliding guide'),
   })
 }
 
@@ -35,10 +36,10 @@ export function forkSpringFor({ rateAlongTubesNPerMm, rakeDeg, legs, withAir = f
 export function shockSpringFor({ wheelRateNPerMm, motionRatio }: { wheelRateNPerMm: Amount | undefined; motionRatio: Amount | undefined }): Outcome {
   return derive({
     formula: 'spring = rate / m²', unit: 'N/mm',
-    from: { rate: given('wheel rate', 'N/mm', wheelRateNPerMm), m: given('motion ratio, shock to wheel', '', motionRatio) },
+    from: { rate: given(say('wheel rate'), 'N/mm', wheelRateNPerMm), m: given(say('motion ratio, shock to wheel'), '', motionRatio) },
     by: ({ rate, m }) => rate / m ** 2,
-    unless: ({ m }) => (m > 0 ? undefined : 'a motion ratio above zero'),
-    assumptions: ['the motion ratio is the same over both sags'],
+    unless: ({ m }) => (m > 0 ? undefined : say('a motion ratio above zero')),
+    assumptions: [say('the motion ratio is the same over both sags')],
     source: 'G. Byrnes, Leverage and Linkages (the spring must be leverage squared as stiff)',
   })
 }

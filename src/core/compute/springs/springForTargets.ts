@@ -1,3 +1,4 @@
+import { say } from '../../words/say'
 import { derive, given } from '../working/derive'
 import { isMissing, type Amount, type Outcome, type Result } from '../working/result'
 
@@ -26,13 +27,13 @@ export function springForTargets({ bikeLoadN, riderLoadN, bikeSagMm, riderSagMm 
   bikeSagMm: Amount | undefined
   riderSagMm: Amount | undefined
 }): Outcome<TargetSpring> {
-  const W = given('bike’s sprung load on this end', 'N', bikeLoadN)
-  const R = given('rider’s load on this end', 'N', riderLoadN)
-  const B = given('target of bike sag', 'mm', bikeSagMm)
-  const S = given('target of rider sag', 'mm', riderSagMm)
+  const W = given(say('bike’s sprung load on this end'), 'N', bikeLoadN)
+  const R = given(say('rider’s load on this end'), 'N', riderLoadN)
+  const B = given(say('target of bike sag'), 'mm', bikeSagMm)
+  const S = given(say('target of rider sag'), 'mm', riderSagMm)
   const unless = (values: { R: number; B: number; S: number }) =>
-    values.S <= values.B ? 'a target of rider sag above the one of bike sag' : values.R <= 0 ? 'a rider’s load above zero' : undefined
-  const assumptions = ['the rate is the same over both sags', 'loads are sprung loads']
+    values.S <= values.B ? say('a target of rider sag above the one of bike sag') : values.R <= 0 ? say('a rider’s load above zero') : undefined
+  const assumptions = [say('the rate is the same over both sags'), say('loads are sprung loads')]
   const source = 'two loads on a linear spring'
   const wheelRate = derive({
     formula: 'rate = R / (S − B)', unit: 'N/mm', from: { R, B, S }, by: (v) => v.R / (v.S - v.B), unless, assumptions, source,

@@ -1,3 +1,4 @@
+import { say } from '../../words/say'
 import { derive, given } from '../working/derive'
 import type { Amount, Outcome } from '../working/result'
 
@@ -7,10 +8,10 @@ export interface Stack {
   softTravelMm: Amount | undefined
 }
 
-const soft = (rate: Amount | undefined) => given('rate of the soft spring', 'N/mm', rate)
-const stiff = (rate: Amount | undefined) => given('rate of the stiff spring', 'N/mm', rate)
+const soft = (rate: Amount | undefined) => given(say('rate of the soft spring'), 'N/mm', rate)
+const stiff = (rate: Amount | undefined) => given(say('rate of the stiff spring'), 'N/mm', rate)
 const source = 'force balance of springs in series'
-const positive = (values: Record<string, number>): string | undefined => (Object.values(values).every((value) => value > 0) ? undefined : 'rates and a travel above zero')
+const positive = (values: Record<string, number>): string | undefined => (Object.values(values).every((value) => value > 0) ? undefined : say('rates and a travel above zero'))
 
 /**
  * Rate of a dual-rate stack before its soft spring stops, N/mm: both springs in series.
@@ -28,7 +29,7 @@ export function firstRate({ softRateNPerMm, stiffRateNPerMm }: Pick<Stack, 'soft
 export function secondRate({ stiffRateNPerMm }: Pick<Stack, 'stiffRateNPerMm'>): Outcome {
   return derive({
     formula: 'rate = stiff', unit: 'N/mm', from: { stiff: stiff(stiffRateNPerMm) }, by: (v) => v.stiff, unless: positive,
-    assumptions: ['the soft spring stops dead'], source,
+    assumptions: [say('the soft spring stops dead')], source,
   })
 }
 
@@ -41,11 +42,11 @@ export function changeTravel({ softRateNPerMm, stiffRateNPerMm, softTravelMm, pr
   return derive({
     formula: 'change = (travel · (1 + soft / stiff) − preload) / m', unit: 'mm',
     from: {
-      travel: given('travel of the soft spring', 'mm', softTravelMm), soft: soft(softRateNPerMm), stiff: stiff(stiffRateNPerMm),
-      preload: given('spring preload', 'mm', preloadMm), m: given('motion ratio, spring to wheel', '', motionRatio),
+      travel: given(say('travel of the soft spring'), 'mm', softTravelMm), soft: soft(softRateNPerMm), stiff: stiff(stiffRateNPerMm),
+      preload: given(say('spring preload'), 'mm', preloadMm), m: given(say('motion ratio, spring to wheel'), '', motionRatio),
     },
     by: (v) => (v.travel * (1 + v.soft / v.stiff) - v.preload) / v.m,
     unless: (v) => positive({ soft: v.soft, stiff: v.stiff, travel: v.travel, m: v.m }),
-    assumptions: ['the soft spring stops dead'], source,
+    assumptions: [say('the soft spring stops dead')], source,
   })
 }

@@ -1,3 +1,4 @@
+import { say } from '../../words/say'
 import { derive, given } from '../working/derive'
 import type { Amount, Outcome } from '../working/result'
 
@@ -14,13 +15,13 @@ export function targetRate({ riderLoadN, bikeSagMm, riderSagMm }: {
   return derive({
     formula: 'rate = R / (S − B)', unit: 'N/mm',
     from: {
-      R: given('rider’s load on this end', 'N', riderLoadN),
-      B: given('target of bike sag', 'mm', bikeSagMm),
-      S: given('target of rider sag', 'mm', riderSagMm),
+      R: given(say('rider’s load on this end'), 'N', riderLoadN),
+      B: given(say('target of bike sag'), 'mm', bikeSagMm),
+      S: given(say('target of rider sag'), 'mm', riderSagMm),
     },
     by: ({ R, B, S }) => R / (S - B),
-    unless: ({ R, B, S }) => (S <= B ? 'a target of rider sag above the one of bike sag' : R <= 0 ? 'a rider’s load above zero' : undefined),
-    assumptions: ['the rate is the same over both sags'],
-    source: 'two loads on a linear spring',
+    unless: ({ R, B, S }) => (S <= B ? say('a target of rider sag above the one of bike sag') : R <= 0 ? say('a rider’s load above zero') : undefined),
+    assumptions: [say('the rate is the same over both sags')],
+    source: say('two loads on a linear spring'),
   })
 }

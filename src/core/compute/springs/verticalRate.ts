@@ -1,3 +1,4 @@
+import { say } from '../../words/say'
 import { cosDeg } from '../geometry/degrees'
 import { derive, given } from '../working/derive'
 import type { Amount, Outcome } from '../working/result'
@@ -9,9 +10,9 @@ import type { Amount, Outcome } from '../working/result'
 export function verticalRate({ rateAlongTubesNPerMm, rakeDeg }: { rateAlongTubesNPerMm: Amount | undefined; rakeDeg: Amount | undefined }): Outcome {
   return derive({
     formula: 'vertical = rate / cos ε', unit: 'N/mm',
-    from: { rate: given('rate along the tubes', 'N/mm', rateAlongTubesNPerMm), ε: given('rake', '°', rakeDeg) },
+    from: { rate: given(say('rate along the tubes'), 'N/mm', rateAlongTubesNPerMm), ε: given(say('rake'), '°', rakeDeg) },
     by: (v) => v.rate / cosDeg(v.ε),
-    unless: (v) => (Math.abs(v.ε) < 90 ? undefined : 'a rake below 90°'),
-    source: 'plane trigonometry',
+    unless: (v) => (Math.abs(v.ε) < 90 ? undefined : say('a rake below 90°')),
+    source: say('plane trigonometry'),
   })
 }

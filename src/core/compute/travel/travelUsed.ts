@@ -1,3 +1,4 @@
+import { phrase, say } from '../../words/say'
 import { derive, given } from '../working/derive'
 import { isMissing, reasons, type Amount, type Outcome, type Result } from '../working/result'
 
@@ -26,19 +27,19 @@ export const usualTravelBounds: TravelBounds = { bottomedWithinMm: 2, nearlyAllP
 
 const suggestions: Record<TravelVerdict, string[]> = {
   bottomed: [
-    'check that sag is in its window: too little preload uses travel up before the ride',
-    'the spring may be too soft for this load',
-    'if only the end of the stroke is too soft: more oil (a smaller gap), so that the air holds it',
-    'more compression damping if it bottoms in fast strokes only',
+    phrase('check that sag is in its window: too little preload uses travel up before the ride'),
+    phrase('the spring may be too soft for this load'),
+    phrase('if only the end of the stroke is too soft: more oil (a smaller gap), so that the air holds it'),
+    phrase('more compression damping if it bottoms in fast strokes only'),
   ],
-  nearlyAll: ['nearly all of the travel is used: as it should be at the hardest place of the ride'],
-  wellUsed: ['travel is well used, with a reserve for a harder place'],
-  reserve: ['travel is left over: fine if the ride was an easy one'],
+  nearlyAll: [phrase('nearly all of the travel is used: as it should be at the hardest place of the ride')],
+  wellUsed: [phrase('travel is well used, with a reserve for a harder place')],
+  reserve: [phrase('travel is left over: fine if the ride was an easy one')],
   littleUsed: [
-    'check that sag is in its window and the end moves freely',
-    'the spring may be too stiff for this load and pace',
-    'less oil (a larger gap) if the first half feels right and the end is out of reach',
-    'less compression damping if it feels harsh',
+    phrase('check that sag is in its window and the end moves freely'),
+    phrase('the spring may be too stiff for this load and pace'),
+    phrase('less oil (a larger gap) if the first half feels right and the end is out of reach'),
+    phrase('less compression damping if it feels harsh'),
   ],
 }
 
@@ -56,8 +57,8 @@ export function travelUsed({ usedMm, travelMm, bounds = usualTravelBounds }: {
   bounds?: TravelBounds
 }): Outcome<TravelUsed> {
   const common = {
-    from: { used: given('travel used', 'mm', usedMm), travel: given('travel of this end', 'mm', travelMm) },
-    unless: (v: { used: number; travel: number }) => (v.travel <= 0 ? 'a travel above zero' : v.used < 0 ? 'travel used of zero or more' : undefined),
+    from: { used: given(say('travel used'), 'mm', usedMm), travel: given(say('travel of this end'), 'mm', travelMm) },
+    unless: (v: { used: number; travel: number }) => (v.travel <= 0 ? say('a travel above zero') : v.used < 0 ? say('travel used of zero or more') : undefined),
     source: 'S. Brouggy, Suspension part 4 – measuring the travel; bounds are our own choice',
   }
   const usedPercent = derive({ formula: 'share = 100 · used / travel', unit: '%', by: (v) => (100 * v.used) / v.travel, ...common })

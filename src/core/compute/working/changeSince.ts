@@ -1,3 +1,4 @@
+import { say } from '../../words/say'
 import { derive, given } from './derive'
 import type { Outcome, Result } from './result'
 
@@ -8,8 +9,8 @@ import type { Outcome, Result } from './result'
 export function changeSince(now: Result, then: Result, when: string): Outcome {
   return derive({
     formula: 'change = now − then', unit: now.unit,
-    from: { now: given('now', now.unit, now.value), then: given(`in ${when}`, then.unit, then.value) },
+    from: { now: given(say('now'), now.unit, now.value), then: given(`in ${when}`, then.unit, then.value) },
     by: (v) => v.now - v.then,
-    assumptions: ['what both are computed from is the same, so its uncertainty is in neither'], source: 'difference',
+    assumptions: [say('what both are computed from is the same, so its uncertainty is in neither')], source: say('difference'),
   })
 }

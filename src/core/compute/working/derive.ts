@@ -1,3 +1,4 @@
+import { say } from '../../words/say'
 import { propagate } from './propagate'
 import type { Amount, Measured, Outcome, Result, WorkingInput } from './result'
 
@@ -48,7 +49,7 @@ export function derive<Symbol extends string>(derivation: Derivation<Symbol>): O
   const objection = unless?.(values)
   if (objection !== undefined) return { missing: [objection] }
   const value = by(values)
-  if (!Number.isFinite(value)) return { missing: [`numbers for which ‘${formula}’ has an answer`] }
+  if (!Number.isFinite(value)) return { missing: [say`numbers for which ‘${formula}’ has an answer`] }
 
   const spread = propagate((moved) => by(named(moved)), measured)
   const inputs = symbols.map((symbol, place): WorkingInput => ({

@@ -1,3 +1,4 @@
+import { phrase } from '../../words/say'
 import { decrement, ratioFromDecrement } from '../../compute/bounce/dampingRatio'
 
 /** One free swinging out after a push or a bump. */
@@ -23,7 +24,7 @@ export interface DecayStatistics {
 /** What counts as swinging freely. Our own choice; told in `decayRules`. */
 const rules = { fewestSwings: 3, shrink: 0.8, halfPeriodS: [0.05, 0.8], evenness: 0.25, steadiness: 2 } as const
 
-export const decayRules = 'three or more swings running, each at least a fifth smaller than the one before, of even length (within 25 %) and shrinking evenly (decrements within a factor of 2), between 0.6 and 10 Hz'
+export const decayRules = phrase('three or more swings running, each at least a fifth smaller than the one before, of even length (within 25 %) and shrinking evenly (decrements within a factor of 2), between 0.6 and 10 Hz')
 
 const mostKept = 500
 

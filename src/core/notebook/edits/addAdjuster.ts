@@ -1,4 +1,5 @@
 import type { TextChange } from '../../text'
+import { say } from '../../words/say'
 import type { Notebook } from '../notebook'
 import { pairOf } from '../tree'
 import { Refusal, setPath } from './setPath'
@@ -22,10 +23,10 @@ export interface NewAdjuster {
  */
 export function addAdjuster({ text, root, adjusters }: Notebook, { id, on, legs, controls, counts, range = '' }: NewAdjuster): TextChange[] {
   const name = id.trim()
-  if (!/^[a-z][a-z0-9_-]{0,60}$/i.test(name)) throw new Refusal('an adjuster’s name is made of letters, digits, _ and -, and begins with a letter')
-  if (adjusters.has(name) || pairOf(pairOf(root, 'adjusters')?.value, name)) throw new Refusal(`‘${name}’ names another adjuster already`)
-  if (range.trim() !== '' && !(Number(range) > 0)) throw new Refusal(`the range must be a number above zero, not ‘${range}’`)
-  if (!root) throw new Refusal('this file holds no notebook yet; begin one first')
+  if (!/^[a-z][a-z0-9_-]{0,60}$/i.test(name)) throw new Refusal(say('an adjuster’s name is made of letters, digits, _ and -, and begins with a letter'))
+  if (adjusters.has(name) || pairOf(pairOf(root, 'adjusters')?.value, name)) throw new Refusal(say`‘${name}’ names another adjuster already`)
+  if (range.trim() !== '' && !(Number(range) > 0)) throw new Refusal(say`the range must be a number above zero, not ‘${range}’`)
+  if (!root) throw new Refusal(say('this file holds no notebook yet; begin one first'))
   const word = (value: string) => proseText(value, { flow: true, indent: '', lineEnd: '\n' })
   const facts = [
     `on: ${word(on)}`,

@@ -1,4 +1,5 @@
 import { lineEndOf, type TextChange } from '../../text'
+import { say } from '../../words/say'
 import type { Notebook } from '../notebook'
 import { pairOf, type ListNode, type MapNode, type Pair, type TreeNode } from '../tree'
 import { commentsIn } from './comments'
@@ -19,13 +20,13 @@ export type ItemLines = (context: Context) => string[]
  */
 export function appendItem(notebook: Notebook, key: string, lines: ItemLines): TextChange[] {
   const { text, root } = notebook
-  if (!root && notebook.findings.some(({ code }) => code === 'wrong-shape')) throw new Refusal('this file holds something else than a notebook; mend it in the text first')
+  if (!root && notebook.findings.some(({ code }) => code === 'wrong-shape')) throw new Refusal(say('this file holds something else than a notebook; mend it in the text first'))
   const pair = pairOf(root, key)
   if (!root || !pair) return [newList(text, root, key, lines)]
   const list = pair.value
   refuseShared(list)
   if (list.kind === 'list' && list.items.length > 0) return [behindLast(text, list, lines)]
-  if (list.kind !== 'list' && !isNothing(list)) throw new Refusal(`\`${key}\` must be a list; mend it in the text first`)
+  if (list.kind !== 'list' && !isNothing(list)) throw new Refusal(say`\`${key}\` must be a list; mend it in the text first`)
   refuseMarked(list)
   return root.flow ? [firstInFlow(text, pair, lines)] : firstInBlock(text, root, pair, lines)
 }
@@ -73,7 +74,7 @@ function firstInFlow(text: string, { key, value }: Pair, lines: ItemLines): Text
 function firstInBlock(text: string, root: MapNode, pair: Pair, lines: ItemLines): TextChange[] {
   const { key, value } = pair
   const colon = behindColon(text, key.range.end)
-  if (colon === undefined) throw new Refusal(`\`${key.text}\` has no colon behind it; change it in the text`)
+  if (colon === undefined) throw new Refusal(say`\`${key.text}\` has no colon behind it; change it in the text`)
   if (commentsIn(text, value.range.start, value.range.end).length > 0) return [firstInFlow(text, pair, lines)]
   const indent = indentUnder(text, root)
   const body = lineEndOf(text) + inBlock(text, lines, `${indent}  `)

@@ -1,4 +1,5 @@
 import type { TextChange } from '../../text'
+import { say } from '../../words/say'
 import type { Entry, Notebook } from '../notebook'
 import { holdsShared, pairOf, scalarAt, type ListNode } from '../tree'
 import { appendItem } from './appendItem'
@@ -52,12 +53,12 @@ export function removeEntry(notebook: Notebook, entry: Entry): TextChange[] {
   const heirs = notebook.entries.filter((other) => other.parent === entry || (entry.id && other.from?.value === entry.id.value))
   const isTransparent = entry.settings.size === 0 && entry.parent === notebook.entries[entry.index - 1]
   if (heirs.some((heir) => heir.from || !isTransparent)) {
-    throw new Refusal(`${heirs.map((heir) => `‘${heir.key}’`).join(', ')} ${heirs.length === 1 ? 'comes' : 'come'} from this entry, and would stand differently without it`)
+    throw new Refusal(say`${heirs.map((heir) => `‘${heir.key}’`).join(', ')} ${heirs.length === 1 ? say('comes') : say('come')} from this entry, and would stand differently without it`)
   }
   const list = pairOf(notebook.root, 'entries')?.value
-  if (list?.kind !== 'list' || list.flow) throw new Refusal('these entries are written in one line; take it out in the text')
+  if (list?.kind !== 'list' || list.flow) throw new Refusal(say('these entries are written in one line; take it out in the text'))
   refuseShared(list)
-  if (holdsShared(entry.node)) throw new Refusal('another place stands for a value in this entry; take it out in the text')
+  if (holdsShared(entry.node)) throw new Refusal(say('another place stands for a value in this entry; take it out in the text'))
   if (list.items.length === 1) return [emptied(notebook, list)]
   return [eraseItem(notebook.text, list, list.items.indexOf(entry.node))]
 }

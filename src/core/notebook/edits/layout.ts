@@ -1,4 +1,5 @@
 import { lineEnd, lineEndOf, lineStart } from '../../text'
+import { say } from '../../words/say'
 import type { MapNode, Pair, ScalarNode, TreeNode } from '../tree'
 import { Refusal } from './refusal'
 import type { Context } from './writeScalar'
@@ -16,7 +17,7 @@ export function isFirstOnLine(text: string, offset: number): boolean {
 /** The blank columns under which a new key of a block map is put. @throws Refusal where no key shows them */
 export function indentUnder(text: string, map: MapNode): string {
   const first = map.pairs.find(({ key }) => isPlainKey(text, key))
-  if (!first) throw new Refusal('the keys here are written in a way that cannot be continued; change it in the text')
+  if (!first) throw new Refusal(say('the keys here are written in a way that cannot be continued; change it in the text'))
   return indentOf(text, first.key.range.start)
 }
 

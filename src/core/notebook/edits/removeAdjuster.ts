@@ -1,4 +1,5 @@
 import { applyChanges, type TextChange } from '../../text'
+import { say } from '../../words/say'
 import type { Notebook } from '../notebook'
 import { readNotebook } from '../readNotebook'
 import { pairOf, type MapNode } from '../tree'
@@ -18,11 +19,11 @@ export function usesOf(notebook: Notebook, id: string): string[] {
  */
 export function removeAdjuster(notebook: Notebook, id: string, withPositions: boolean): TextChange[] {
   const adjuster = notebook.adjusters.get(id)
-  if (!adjuster || !notebook.root) throw new Refusal('there is no such adjuster any more')
+  if (!adjuster || !notebook.root) throw new Refusal(say('there is no such adjuster any more'))
   const inside = [...notebook.adjusters.values()].find((other) => other.inside === id)
-  if (inside) throw new Refusal(`${inside.label} is said to sit inside of it; change that first`)
+  if (inside) throw new Refusal(say`${inside.label} is said to sit inside of it; change that first`)
   const uses = usesOf(notebook, id)
-  if (uses.length > 0 && !withPositions) throw new Refusal(`${adjuster.label} is set in ${listed(uses)}; its positions would be lost`)
+  if (uses.length > 0 && !withPositions) throw new Refusal(say`${adjuster.label} is set in ${listed(uses)}; its positions would be lost`)
   const steps: TextChange[][] = []
   let now = notebook
   const go = (changes: TextChange[]) => {
@@ -46,5 +47,5 @@ function pathsIn(node: MapNode, id: string): string[][] {
 
 function listed(keys: readonly string[]): string {
   const shown = keys.slice(0, 3).map((key) => `‘${key}’`).join(', ')
-  return keys.length > 3 ? `${shown} and ${keys.length - 3} more` : shown
+  return keys.length > 3 ? say`${shown} and ${keys.length - 3} more` : shown
 }

@@ -1,4 +1,5 @@
 import { lineEnd, lineEndOf, lineStart, type TextChange } from '../../text'
+import { say } from '../../words/say'
 import { holdsShared, type MapNode, type Pair } from '../tree'
 import { commentsIn } from './comments'
 import { deeperEnd, endsInBlock, indentOf, isFirstOnLine, isPlainKey, keepsBlankLines, pairEnd, skipBlank } from './layout'
@@ -11,7 +12,7 @@ import { Refusal } from './refusal'
  * @throws Refusal where an alias elsewhere stands for something in it
  */
 export function removePair(text: string, map: MapNode, pair: Pair): TextChange[] {
-  if (holdsShared(pair.value) || holdsShared(pair.key)) throw new Refusal('another place stands for a value in here; change it in the text')
+  if (holdsShared(pair.value) || holdsShared(pair.key)) throw new Refusal(say('another place stands for a value in here; change it in the text'))
   if (map.flow) return removeFromFlow(text, map, pair)
   refuseOddKey(text, pair)
   const { start } = pair.key.range
@@ -19,14 +20,14 @@ export function removePair(text: string, map: MapNode, pair: Pair): TextChange[]
   if (map.pairs.length === 1) return [{ start, end, text: `${commentLines(text, start, end)}{}` }]
   if (!isFirstOnLine(text, start)) return [pullUpNext(text, map, pair)]
   const previous = map.pairs[map.pairs.indexOf(pair) - 1]
-  if (previous && keepsBlankLines(text, previous.value)) throw new Refusal('the text before this owns the blank lines below it; change it in the text')
+  if (previous && keepsBlankLines(text, previous.value)) throw new Refusal(say('the text before this owns the blank lines below it; change it in the text'))
   // Below a block value what stands further in would become part of it, so it moves out to where the pair was.
   const isTaken = previous && endsInBlock(previous.value)
   return [eraseLines(text, start, isTaken ? deeperEnd(text, end, indentOf(text, start).length) : end)]
 }
 
 function refuseOddKey(text: string, { key }: Pair): void {
-  if (!isPlainKey(text, key)) throw new Refusal(`\`${key.text}\` is written with an anchor, a tag or a \`?\`; change it in the text`)
+  if (!isPlainKey(text, key)) throw new Refusal(say`\`${key.text}\` is written with an anchor, a tag or a \`?\`; change it in the text`)
 }
 
 /** The comments of a stretch, each on its line with what then follows under `start`; empty where there are none. */
@@ -67,7 +68,7 @@ function removeFromFlow(text: string, map: MapNode, pair: Pair): TextChange[] {
   const start = pair.key.range.start
   const end = pairEnd(text, pair)
   if (pair.key.marked || next?.key.marked || text[start - 1] === '?' || /\?\s+$/.test(text.slice(lineStart(text, start), start))) {
-    throw new Refusal(`\`${pair.key.text}\` is written in a way that cannot be taken out; change it in the text`)
+    throw new Refusal(say`\`${pair.key.text}\` is written in a way that cannot be taken out; change it in the text`)
   }
   const kept = commentsIn(text, start, end).map((comment) => ` ${comment}${lineEndOf(text)}${indentOf(text, start)}`).join('')
   if (next && isOneComma(text.slice(end, next.key.range.start))) return [{ start, end: next.key.range.start, text: kept }]

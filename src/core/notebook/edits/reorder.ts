@@ -1,4 +1,5 @@
 import { applyChanges, lineEndOf, lineStart, type TextChange } from '../../text'
+import { say } from '../../words/say'
 import type { Entry, Notebook } from '../notebook'
 import { readNotebook } from '../readNotebook'
 import { pairOf, type ListNode } from '../tree'
@@ -11,11 +12,11 @@ import { asFigure, asProse, clearPath, setPath } from './setPath'
 /** Puts an entry one place earlier or later in the file. Every entry goes on coming from what it came from. */
 export function moveEntry(notebook: Notebook, entry: Entry, by: -1 | 1): TextChange[] {
   const other = notebook.entries[entry.index + by]
-  if (!other) throw new Refusal(by < 0 ? `‘${entry.key}’ is the first entry already` : `‘${entry.key}’ is the last entry already`)
+  if (!other) throw new Refusal(by < 0 ? say`‘${entry.key}’ is the first entry already` : say`‘${entry.key}’ is the last entry already`)
   const [first, second] = by < 0 ? [other, entry] : [entry, other]
   return rearranged(notebook, (text, list) => {
     const [upper, lower] = [itemOf(text, list, first.index), itemOf(text, list, second.index)]
-    if (upper.ownsBlanks || lower.ownsBlanks) throw new Refusal('a text at the end of one of these entries owns the blank lines below it; change it in the text')
+    if (upper.ownsBlanks || lower.ownsBlanks) throw new Refusal(say('a text at the end of one of these entries owns the blank lines below it; change it in the text'))
     return [
       { start: upper.lead, end: upper.end, text: text.slice(lower.lead, lower.end) },
       { start: lower.lead, end: lower.end, text: text.slice(upper.lead, upper.end) },
@@ -36,7 +37,7 @@ export interface Named {
 export function duplicateEntry(notebook: Notebook, entry: Entry, { id, date }: Named): TextChange[] {
   const insert = (text: string, list: ListNode): TextChange[] => {
     const { start, end, ownsBlanks, gap } = itemOf(text, list, entry.index)
-    if (ownsBlanks) throw new Refusal('a text at the end of this entry owns the blank lines below it; copy it in the text')
+    if (ownsBlanks) throw new Refusal(say('a text at the end of this entry owns the blank lines below it; copy it in the text'))
     return [{ start: end, end, text: `${lineEndOf(text)}${gap}${text.slice(start, end)}` }]
   }
   const copied = rearranged(notebook, insert, (order) => order.splice(entry.index + 1, 0, undefined))
@@ -60,7 +61,7 @@ export function duplicateEntry(notebook: Notebook, entry: Entry, { id, date }: N
 export function insertEntry(notebook: Notebook, after: Entry, { id, date, reason }: Named & { reason?: string }): TextChange[] {
   const insert = (text: string, list: ListNode): TextChange[] => {
     const { start, end, ownsBlanks, gap } = itemOf(text, list, after.index)
-    if (ownsBlanks) throw new Refusal('a text at the end of this entry owns the blank lines below it; insert it in the text')
+    if (ownsBlanks) throw new Refusal(say('a text at the end of this entry owns the blank lines below it; insert it in the text'))
     const indent = /^ *- +/.exec(text.slice(start, end))?.[0] ?? `${/^ */.exec(text.slice(start, end))![0]}- `
     const context = { flow: false, indent: ' '.repeat(indent.length), lineEnd: lineEndOf(text) }
     const lines = [`id: ${asProse(id, context)}`, `date: ${asFigure(date, context)}`, ...(reason?.trim() ? [`reason: ${asProse(reason.trim(), context)}`] : [])]
@@ -110,11 +111,11 @@ function leadOf(text: string, start: number, column: number): number {
 function rearranged(notebook: Notebook, change: (text: string, list: ListNode) => TextChange[], reorder: (order: (Entry | undefined)[]) => unknown): TextChange[] {
   const { text, entries } = notebook
   const list = pairOf(notebook.root, 'entries')?.value
-  if (list?.kind !== 'list' || list.flow) throw new Refusal('these entries are written in one line; change their order in the text')
+  if (list?.kind !== 'list' || list.flow) throw new Refusal(say('these entries are written in one line; change their order in the text'))
   refuseShared(list)
-  if (list.items.length !== entries.length) throw new Refusal('something among the entries is none; mend it in the text first')
+  if (list.items.length !== entries.length) throw new Refusal(say('something among the entries is none; mend it in the text first'))
   if (notebook.accepted.some(({ entry }) => /^#\d+$/.test(entry ?? ''))) {
-    throw new Refusal('an accepted finding names an entry by its place; give that entry an id and name it by that first')
+    throw new Refusal(say('an accepted finding names an entry by its place; give that entry an id and name it by that first'))
   }
   const order: (Entry | undefined)[] = [...entries]
   reorder(order)
@@ -131,9 +132,9 @@ function rearranged(notebook: Notebook, change: (text: string, list: ListNode) =
 function composeNames(notebook: Notebook, toName: readonly Entry[]): TextChange[] {
   return toName.flatMap((entry) => {
     const { parent } = entry
-    if (!parent) throw new Refusal(`‘${entry.key}’ begins the history and comes from no entry, so it stays where it is`)
+    if (!parent) throw new Refusal(say`‘${entry.key}’ begins the history and comes from no entry, so it stays where it is`)
     const isUnique = parent.id && notebook.entries.filter(({ id }) => id?.value === parent.id!.value).length === 1
-    if (!isUnique) throw new Refusal(`‘${entry.key}’ comes from ‘${parent.key}’, which has no id of its own to be named by; give it one first`)
+    if (!isUnique) throw new Refusal(say`‘${entry.key}’ comes from ‘${parent.key}’, which has no id of its own to be named by; give it one first`)
     return setPath(notebook.text, entry.node, ['from'], parent.id!.value, asProse)
   })
 }
@@ -145,7 +146,7 @@ function refuseStandingElse(notebook: Notebook, changes: readonly TextChange[], 
     const now = after.entries[at]!
     return !entry || (now.id?.value === entry.id?.value && stateText(now) === stateText(entry) && now.parent?.id?.value === entry.parent?.id?.value)
   })
-  if (!isKept) throw new Refusal('entries would stand differently then, because values are shared between them; change the order in the text')
+  if (!isKept) throw new Refusal(say('entries would stand differently then, because values are shared between them; change the order in the text'))
 }
 
 const stateText = ({ state }: Entry) => JSON.stringify([...state].map(([slot, { setting }]) => [slot, setting.node.text]).sort())

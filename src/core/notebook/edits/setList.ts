@@ -1,4 +1,5 @@
 import { lineEndOf, type TextChange } from '../../text'
+import { say } from '../../words/say'
 import { holdsShared, nodeAt, type ListNode, type MapNode, type TreeNode } from '../tree'
 import { commentsIn } from './comments'
 import { behindBlock, indentOf, isFirstOnLine, isNothing } from './layout'
@@ -23,8 +24,8 @@ export function typedItems(typed: string): string[] {
   const words = typed.trim().replace(/^\[([^]*)\]$/, '$1').trim().replace(/,$/, '')
   const isBlankParted = /^[+\-−]?[\d.]+(?:\s+[+\-−]?[\d.]+)+$/.test(words)
   const items = words.split(isBlankParted ? /\s+/ : ',').map((item) => item.trim().replace(/\s+/g, ' '))
-  if (items.some((item) => item === '')) throw new Refusal('one of these is missing; write them with commas between, such as 40, 14, 5')
-  if (items.length > mostItems) throw new Refusal(`these are more than ${mostItems}; write them in the text`)
+  if (items.some((item) => item === '')) throw new Refusal(say('one of these is missing; write them with commas between, such as 40, 14, 5'))
+  if (items.length > mostItems) throw new Refusal(say`these are more than ${mostItems}; write them in the text`)
   return items
 }
 
@@ -54,7 +55,7 @@ function refuseOnTheWay(text: string, root: MapNode, path: readonly string[]): v
 }
 
 function fillEmpty(list: ListNode, items: readonly string[]): TextChange[] {
-  if (!list.flow) throw new Refusal('this list is written in a way that cannot be continued; change it in the text')
+  if (!list.flow) throw new Refusal(say('this list is written in a way that cannot be continued; change it in the text'))
   const at = list.range.start + 1
   return [{ start: at, end: at, text: items.map((item) => figureText(item, flow)).join(', ') }]
 }
@@ -67,7 +68,7 @@ function changeItems(text: string, list: ListNode, items: readonly string[]): Te
 }
 
 function changeItem(text: string, node: TreeNode, item: string): TextChange[] {
-  if (node.kind !== 'scalar' || (node.style === 'empty' && !node.alias)) throw new Refusal('this list holds something else; change it in the text')
+  if (node.kind !== 'scalar' || (node.style === 'empty' && !node.alias)) throw new Refusal(say('this list holds something else; change it in the text'))
   if (node.text.trim() === item && !isNothing(node)) return []
   refuseMarked(node)
   return replaceScalar(text, node, figureText(item, flow, node.alias ? undefined : node.style))
@@ -85,14 +86,14 @@ function addItems(text: string, list: ListNode, items: readonly string[]): TextC
 /** Takes the items from `from` on out of a list that keeps at least one. */
 function dropItems(text: string, list: ListNode, from: number): TextChange[] {
   const gone = list.items.slice(from)
-  if (gone.some((node) => node.kind !== 'scalar' || node.marked || holdsShared(node))) throw new Refusal('this list holds something else; change it in the text')
+  if (gone.some((node) => node.kind !== 'scalar' || node.marked || holdsShared(node))) throw new Refusal(say('this list holds something else; change it in the text'))
   const start = list.items[from - 1]!.range.end
   const end = gone.at(-1)!.range.end
   const stop = list.flow ? end : text.indexOf('\n', end) < 0 ? text.length : text.indexOf('\n', end)
-  if (commentsIn(text, start, list.flow ? end : stop).length > commentsIn(text, start, firstLineEnd(text, list, from)).length) throw new Refusal('a comment stands beside what would be taken out; change it in the text')
+  if (commentsIn(text, start, list.flow ? end : stop).length > commentsIn(text, start, firstLineEnd(text, list, from)).length) throw new Refusal(say('a comment stands beside what would be taken out; change it in the text'))
   if (list.flow) return [{ start, end, text: '' }]
   const dash = dashOf(text, list, from)
-  if (!isFirstOnLine(text, dash)) throw new Refusal('this list is written in a way that cannot be continued; change it in the text')
+  if (!isFirstOnLine(text, dash)) throw new Refusal(say('this list is written in a way that cannot be continued; change it in the text'))
   return [eraseWholeLines(text, dash, end)]
 }
 
@@ -109,7 +110,7 @@ export function clearList(text: string, root: MapNode, path: readonly string[]):
   refuseOnTheWay(text, root, path)
   const node = nodeAt(root, path)
   if (node === undefined || isNothing(node)) return []
-  if (node.kind === 'map') throw new Refusal(`\`${path.at(-1)!}\` holds a group of values here; change it in the text`)
+  if (node.kind === 'map') throw new Refusal(say`\`${path.at(-1)!}\` holds a group of values here; change it in the text`)
   if (holdsShared(node)) throw sharedElsewhere()
   return removePath(text, root, path)
 }
@@ -122,7 +123,7 @@ export function setBesideList(text: string, root: MapNode, { path, listKey, key 
   refuseOnTheWay(text, root, path)
   const node = nodeAt(root, path)
   if (node?.kind !== 'list') return setPath(text, root, [...path, key], typed, write)
-  if (node.marked) throw new Refusal('an anchor or a tag stands before this list; change it in the text')
+  if (node.marked) throw new Refusal(say('an anchor or a tag stands before this list; change it in the text'))
   const written = write(typed, flow)
   if (node.flow) return [{ start: node.range.start, end: node.range.start, text: `{${listKey}: ` }, { start: node.range.end, end: node.range.end, text: `, ${key}: ${written}}` }]
   const dash = dashOf(text, node, 0)

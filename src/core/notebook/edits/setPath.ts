@@ -1,4 +1,5 @@
 import { lineEnd, type TextChange } from '../../text'
+import { say } from '../../words/say'
 import { nodeAt, pairOf, type MapNode, type Pair, type TreeNode } from '../tree'
 import { insertPair } from './insertPair'
 import { behindColon, contextOf, deeperEnd, isNothing, pairEnd } from './layout'
@@ -32,7 +33,7 @@ export function setPath(text: string, root: MapNode, path: readonly string[], ty
     if (!pair) return [insertNew(text, map, key, { rest, typed, write }, map === root)]
     if (rest.length === 0) return replaceValue(text, map, pair, typed, write)
     if (isNothing(pair.value)) return fillEmpty(text, map, pair, { rest, typed, write })
-    if (pair.value.kind !== 'map') throw new Refusal(`\`${key}\` holds something else here; change it in the text`)
+    if (pair.value.kind !== 'map') throw new Refusal(say`\`${key}\` holds something else here; change it in the text`)
     map = pair.value
   }
   return []
@@ -41,7 +42,7 @@ export function setPath(text: string, root: MapNode, path: readonly string[], ty
 /** Replaces a pair's value; a group in its place is refused rather than lost. */
 export function replaceValue(text: string, map: MapNode, pair: Pair, typed: string, write: Writer): TextChange[] {
   const value = pair.value
-  if (value.kind !== 'scalar') throw new Refusal(`\`${pair.key.text}\` holds a group of values here; change it in the text`)
+  if (value.kind !== 'scalar') throw new Refusal(say`\`${pair.key.text}\` holds a group of values here; change it in the text`)
   if (value.value !== null && value.text.trim() === typed.trim()) return []
   refuseMarked(value)
   const context = contextOf(text, map)
@@ -55,7 +56,7 @@ function putBehindColon(text: string, { key }: Pair, written: string): TextChang
   const at = behindColon(text, key.range.end)
   if (at !== undefined) return putInLine(text, { start: at, end: at, text: ` ${written}` })
   // `{left, right: 3}`: a key alone, in flow style.
-  if (!/^\s*[,}]/.test(text.slice(key.range.end, key.range.end + 200))) throw new Refusal(`\`${key.text}\` has no colon behind it; change it in the text`)
+  if (!/^\s*[,}]/.test(text.slice(key.range.end, key.range.end + 200))) throw new Refusal(say`\`${key.text}\` has no colon behind it; change it in the text`)
   return [{ start: key.range.end, end: key.range.end, text: `: ${written}` }]
 }
 
@@ -75,7 +76,7 @@ function insertNew(text: string, map: MapNode, key: string, wanted: Wanted, orde
 const longestKey = 1000
 
 function keyText(key: string, context: Context): string {
-  if (key.length > longestKey) throw new Refusal('this name is too long for a key')
+  if (key.length > longestKey) throw new Refusal(say('this name is too long for a key'))
   return /^(?!(?:null|true|false)$)[A-Za-z_][\w./-]*$/i.test(key) ? key : proseText(key, { ...context, flow: true })
 }
 
@@ -117,7 +118,7 @@ function isEmpty(node: TreeNode): boolean {
 export function clearPath(text: string, root: MapNode, path: readonly string[]): TextChange[] {
   const value = nodeAt(root, path)
   if (value === undefined || (value.kind === 'scalar' && value.value === null)) return []
-  if (value.kind !== 'scalar') throw new Refusal(`\`${path.at(-1)!}\` holds a group of values here; change it in the text`)
+  if (value.kind !== 'scalar') throw new Refusal(say`\`${path.at(-1)!}\` holds a group of values here; change it in the text`)
   return removePath(text, root, path)
 }
 

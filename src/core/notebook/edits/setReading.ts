@@ -1,4 +1,5 @@
 import { lineEndOf, type TextChange } from '../../text'
+import { say } from '../../words/say'
 import type { Entry } from '../notebook'
 import { holdsShared, nodeAt, type ListNode, type MapNode, type TreeNode } from '../tree'
 import { commentsIn } from './comments'
@@ -46,7 +47,7 @@ function setInList(text: string, list: ListNode, half: Half, typed: string): Tex
   const item = list.items[half === 'lifted' ? 0 : 1]
   const written = figureText(typed, { flow: true, indent: '', lineEnd: '\n' }, item?.kind === 'scalar' && !item.alias ? item.style : undefined)
   if (item) {
-    if (item.kind !== 'scalar' || item.style === 'empty') throw new Refusal('this reading holds something else; change it in the text')
+    if (item.kind !== 'scalar' || item.style === 'empty') throw new Refusal(say('this reading holds something else; change it in the text'))
     if (item.text === typed.trim()) return []
     refuseMarked(item)
     return replaceScalar(text, item, written)
@@ -54,7 +55,7 @@ function setInList(text: string, list: ListNode, half: Half, typed: string): Tex
   const last = list.items.at(-1)
   if (last) return [addToList(text, list, last, written)]
   if (half === 'lifted') return [{ start: list.range.start + 1, end: list.range.start + 1, text: written }]
-  if (commentsIn(text, list.range.start, list.range.end).length > 0) throw new Refusal('a comment stands in this reading; change it in the text')
+  if (commentsIn(text, list.range.start, list.range.end).length > 0) throw new Refusal(say('a comment stands in this reading; change it in the text'))
   return [{ ...list.range, text: `{pushed: ${written}}` }]
 }
 
@@ -78,12 +79,12 @@ function clearInList(text: string, entry: Entry, path: readonly string[], list: 
   const [lifted, pushed] = [there(list.items[0]), there(list.items[1])]
   const [gone, other] = half === 'lifted' ? [lifted, pushed] : [pushed, lifted]
   if (!gone) return []
-  if (list.items.length > 2 || gone.kind !== 'scalar' || (other && other.kind !== 'scalar')) throw new Refusal('this reading holds something else; change it in the text')
+  if (list.items.length > 2 || gone.kind !== 'scalar' || (other && other.kind !== 'scalar')) throw new Refusal(say('this reading holds something else; change it in the text'))
   if (!other) return removePath(text, entry.node, path)
   if (holdsShared(list)) throw sharedElsewhere()
   refuseMarked(other)
   if (!list.flow && half === 'pushed') return [eraseLines(text, dashOf(text, list, 1), gone.range.end)]
-  if (!list.flow || commentsIn(text, list.range.start, list.range.end).length > 0) throw new Refusal('write this reading as `{lifted: …, pushed: …}` first, in the text')
+  if (!list.flow || commentsIn(text, list.range.start, list.range.end).length > 0) throw new Refusal(say('write this reading as `{lifted: …, pushed: …}` first, in the text'))
   const kept = text.slice(other.range.start, other.range.end)
   return [{ ...list.range, text: half === 'pushed' ? kept : `{pushed: ${kept}}` }]
 }

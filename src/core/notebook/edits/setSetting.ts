@@ -1,5 +1,6 @@
 import type { Leg } from '../../adjusters/adjuster'
 import type { TextChange } from '../../text'
+import { say } from '../../words/say'
 import type { Entry, Setting } from '../notebook'
 import { pairOf } from '../tree'
 import { contextOf, isNothing } from './layout'
@@ -18,7 +19,7 @@ export function setSetting(text: string, entry: Entry, adjusterId: string, leg: 
   const value = pairOf(pairOf(entry.node, 'settings')?.value, adjusterId)?.value
   const shared = sharedOf(entry, adjusterId, leg)
   if (shared && leg) return splitShared(text, entry, shared, leg, typed)
-  if (value?.kind === 'map' && !leg) throw new Refusal(`\`${adjusterId}\` is set leg by leg here`)
+  if (value?.kind === 'map' && !leg) throw new Refusal(say`\`${adjusterId}\` is set leg by leg here`)
   const byLeg = leg && (value === undefined || value.kind === 'map' || isNothing(value))
   return setPath(text, entry.node, byLeg ? ['settings', adjusterId, leg] : ['settings', adjusterId], typed, asFigure)
 }

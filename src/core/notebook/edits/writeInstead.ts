@@ -1,4 +1,5 @@
 import type { Fix } from '../../finding'
+import { say } from '../../words/say'
 import type { ScalarNode } from '../tree'
 import { offer } from './offer'
 import { refuseMarked } from './refusal'
@@ -17,7 +18,7 @@ export function writeInstead(text: string, node: ScalarNode, words: string): Fix
 
 /** The same where what is written must have a form of its own, such as quotes around a number. */
 export function writeRaw(text: string, node: ScalarNode, words: string, written: string): Fix[] {
-  return offer(`Write ‘${words}’`, () => {
+  return offer(say`Write ‘${words}’`, () => {
     refuseMarked(node)
     return replaceScalar(text, node, written)
   })
