@@ -69,11 +69,11 @@ export function describeTurning(adjuster: Adjuster): Turning | undefined {
   return { view: seen.view, viewpoint, in: turn('in'), out: turn('out'), ...(nearSide ? { nearSide: nearSideWords(adjuster, nearSide) } : {}) }
 }
 
-const froms: Record<string, string> = { above: phrase('above'), below: phrase('below'), front: phrase('the front'), rear: phrase('behind'), left: phrase('the machine’s left'), right: phrase('the machine’s right') }
+const froms: Record<string, string> = { above: phrase('from above'), below: phrase('from below'), front: phrase('from the front'), rear: phrase('from behind'), left: phrase('from the machine’s left'), right: phrase('from the machine’s right') }
 const towards: Record<Facing, string> = { up: phrase('up'), down: phrase('down'), front: phrase('towards the front'), rear: phrase('towards the rear'), left: phrase('to the machine’s left'), right: phrase('to the machine’s right') }
 
 function nearSideWords({ control, workedFrom }: Adjuster, nearSide: Facing): string {
-  return say`As you work it from ${say(froms[workedFrom ?? ''] ?? phrase('there'))}, the side of it nearest to you moves ${say(towards[nearSide])} for ${say(control.more)}, ${say(towards[oppositeOf(nearSide)])} for ${say(control.less)}.`
+  return say`As you work it ${say(froms[workedFrom ?? ''] ?? phrase('from there'))}, the side of it nearest to you moves ${say(towards[nearSide])} for ${say(control.more)}, ${say(towards[oppositeOf(nearSide)])} for ${say(control.less)}.`
 }
 
 /** Turned in, a count from closed falls and one from open rises; a figure of its own goes as its notebook says. */

@@ -6,7 +6,7 @@ import { printNumber } from '../notation/amount'
 import { sayIn, type DisplayUnits } from '../notation/displayUnits'
 import type { Entry, Notebook } from '../notebook/notebook'
 import { nodeAt } from '../notebook/tree'
-import { phrase, say } from '../words/say'
+import { say } from '../words/say'
 import { anyEntry, type Computed } from './computedRow'
 
 const hasFigures = ({ root }: Notebook): boolean => {
@@ -15,7 +15,7 @@ const hasFigures = ({ root }: Notebook): boolean => {
 }
 const bothSags = anyEntry((notebook, entry) => (['front', 'rear'] as const).every((end) => !isMissing(sagOf(notebook, entry, end, 'rider'))))
 
-const datum = phrase('The figures hold where fork height and ride height were first recorded.')
+const datum = 'The figures hold where fork height and ride height were first recorded.'
 
 function row(name: string, key: GeometryKey, label: string, unit: '°' | 'mm', about: string): Computed {
   return {
@@ -37,14 +37,14 @@ function sagRow(name: string, key: GeometryKey, label: string, unit: '°' | 'mm'
 
 /** Steering geometry as the machine stands, from the exact solution in the plane. */
 export const computedGeometry: readonly Computed[] = [
-  row('rake_deg', 'rakeDeg', phrase('Rake'), '°', phrase('Steering axis from the vertical after fork height, ride height and tyres.')),
-  row('trail_mm', 'trailMm', phrase('Trail'), 'mm', phrase('How far the front tyre touches behind the point where the steering axis meets the ground.')),
-  row('normal_trail_mm', 'normalTrailMm', phrase('Normal trail'), 'mm', phrase('The same square to the steering axis: the lever that centres the wheel.')),
-  row('wheelbase_mm', 'wheelbaseMm', phrase('Wheelbase'), 'mm', phrase('From axle to axle along the ground.')),
-  sagRow('rake_deg', 'rakeDeg', phrase('Rake'), '°'),
-  sagRow('trail_mm', 'trailMm', phrase('Trail'), 'mm'),
-  sagRow('normal_trail_mm', 'normalTrailMm', phrase('Normal trail'), 'mm'),
-  sagRow('wheelbase_mm', 'wheelbaseMm', phrase('Wheelbase'), 'mm'),
+  row('rake_deg', 'rakeDeg', 'Rake', '°', 'Steering axis from the vertical after fork height, ride height and tyres.'),
+  row('trail_mm', 'trailMm', 'Trail', 'mm', 'How far the front tyre touches behind the point where the steering axis meets the ground.'),
+  row('normal_trail_mm', 'normalTrailMm', 'Normal trail', 'mm', 'The same square to the steering axis: the lever that centres the wheel.'),
+  row('wheelbase_mm', 'wheelbaseMm', 'Wheelbase', 'mm', 'From axle to axle along the ground.'),
+  sagRow('rake_deg', 'rakeDeg', 'Rake', '°'),
+  sagRow('trail_mm', 'trailMm', 'Trail', 'mm'),
+  sagRow('normal_trail_mm', 'normalTrailMm', 'Normal trail', 'mm'),
+  sagRow('wheelbase_mm', 'wheelbaseMm', 'Wheelbase', 'mm'),
 ]
 
 function sinceBaseline(notebook: Notebook, entry: Entry, { key, stance }: { key: GeometryKey; stance: Stance }, units: DisplayUnits): string | undefined {

@@ -5,7 +5,7 @@ import { frontShareOf, liftingLimitOf, loadsAt, massBehindFrontOf, massHeightOf,
 import { printNumber } from '../notation/amount'
 import { sayIn, type DisplayUnits } from '../notation/displayUnits'
 import type { Entry, Notebook } from '../notebook/notebook'
-import { phrase, say } from '../words/say'
+import { say } from '../words/say'
 import { anyEntry, type Computed } from './computedRow'
 
 const weighed = (load: LoadCase) => anyEntry((notebook, entry) => (['front', 'rear'] as const).every((end) => axleMassOf(notebook, entry, load, end) !== undefined))
@@ -16,7 +16,7 @@ const exampleG = 0.8
 
 /** Weight and where it is: what scales tell, and what braking and drive make of it. */
 export const computedLoads: readonly Computed[] = [
-  ...([['bike', phrase('Bike alone')], ['rider', phrase('Rider aboard')]] as const).map(([load, detail]): Computed => ({
+  ...([['bike', 'Bike alone'], ['rider', 'Rider aboard']] as const).map(([load, detail]): Computed => ({
     ...shared, key: `loads.${load}_front_pct`, label: 'Front share', detail: detail.toLowerCase(), unit: '%', digits: 1, wanted: weighed(load),
     about: `Share of the weight on the front axle, ${detail.toLowerCase()}.`, compute: (notebook, entry) => frontShareOf(notebook, entry, load),
   })),

@@ -5,7 +5,7 @@ import { found, type Result } from '../compute/working/result'
 import { frictionOf, sagOf, sagPercentOf, sagTargetOf, useOf } from '../derived/sagOf'
 import { printShown, sayIn, type DisplayUnits } from '../notation/displayUnits'
 import type { Notebook } from '../notebook/notebook'
-import { phrase, say } from '../words/say'
+import { say } from '../words/say'
 import type { Computed } from './computedRow'
 
 /** Sag and friction of one end. */
@@ -38,11 +38,14 @@ function againstWindow(notebook: Notebook, end: End, load: LoadCase, sag: Result
   return `${figure(byMm, 'mm')} ${say(where)} ${range}${sure === false ? say(', within the uncertainty') : ''}`
 }
 
-const friction = { low: phrase('less than'), usual: phrase('within'), high: phrase('more than') } as const
-
 function againstZone(notebook: Notebook, end: End, band: Result, units: DisplayUnits): string | undefined {
   const use = useOf(notebook)
   const zone = use && frictionZone(end, use)
   if (!zone) return undefined
-  return say`${say(friction[judgeFriction(band.value, zone)])} the usual ${printShown({ value: zone.lowMm }, 'mm', 1, units)} to ${sayIn(units)(zone.highMm, 'mm')} (${zone.source})`
+  const usual = say`${printShown({ value: zone.lowMm }, 'mm', 1, units)} to ${sayIn(units)(zone.highMm, 'mm')} (${zone.source})`
+  switch (judgeFriction(band.value, zone)) {
+    case 'low': return say`less than the usual ${usual}`
+    case 'usual': return say`within the usual ${usual}`
+    case 'high': return say`more than the usual ${usual}`
+  }
 }
