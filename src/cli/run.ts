@@ -4,6 +4,7 @@ import { compare, compareUsage } from './compare'
 import { exportFile, exportUsage } from './export'
 import { log, logUsage } from './log'
 import { merge, mergeUsage } from './merge'
+import { migrate, migrateUsage } from './migrate'
 import { newNotebook, newUsage } from './newNotebook'
 import { UsageError, type Outcome, type World } from './outcome'
 import { show, showUsage } from './show'
@@ -19,6 +20,7 @@ const commands: Record<string, { usage: string; run: (args: readonly string[], w
   export: { usage: exportUsage, run: exportFile },
   merge: { usage: mergeUsage, run: merge },
   advise: { usage: adviseUsage, run: advise },
+  migrate: { usage: migrateUsage, run: migrate },
 }
 
 /** Commands that read a file as it comes, which takes its time. */

@@ -37,7 +37,7 @@ export type Answer = { changes: TextChange[]; reveal?: GridPlace; left?: LeftOut
  */
 export function applyGesture(notebook: Notebook, findings: readonly Finding[], gesture: Gesture): Answer {
   if (notebook.broken) return { refused: say`The text has an error, so the grid does not write: ${notebook.broken.message}` }
-  if (notebook.older) return { refused: say('This notebook is written in an older format. Take the fix of its finding first; it stays undoable.') }
+  if (notebook.older && gesture.kind !== 'applyFix') return { refused: say('This notebook is written in an older format. Take the fix of its finding first; it stays undoable.') }
   if (notebook.newer) return { refused: say('This notebook is written in a newer format. Update Detent to edit it.') }
   try {
     return answer(notebook, findings, gesture)

@@ -1,5 +1,6 @@
 import type { Adjuster, Leg } from '../adjusters/adjuster'
 import type { Finding, Severity } from '../finding'
+import type { LogsAtHand } from '../logs/atHand'
 import type { Position } from '../notation/position'
 import type { Reading } from '../notation/reading'
 import type { Located, Range } from '../text'
@@ -24,6 +25,10 @@ export interface Notebook {
   broken?: Finding
   /** True where a newer format is declared: shown, never edited. */
   newer: boolean
+  /** True where an older format is declared: what it says is not understood until it is migrated. */
+  older: boolean
+  /** What is known of the logs that entries name; absent where nobody looks for logs. They are no part of the text. */
+  logs?: LogsAtHand
 }
 
 /** A word of an entry with the place where it is written. */

@@ -15,7 +15,7 @@ export type Severities = ReadonlyMap<string, Severity | 'off'>
 export function checkNotebook(notebook: Notebook, severities: Severities = new Map(), rules: readonly Rule[] = everyRule): Finding[] {
   if (notebook.broken) return [...notebook.findings]
   const loudness = ({ code }: Description) => notebook.severities.get(code) ?? severities.get(code)
-  const speaking = rules.filter((rule) => loudness(rule) !== 'off' && (!notebook.newer || rule.code === 'newer-format'))
+  const speaking = rules.filter((rule) => loudness(rule) !== 'off' && (notebook.newer ? rule.code === 'newer-format' : !notebook.older || rule.code === 'older-format'))
   const codes = new Set([...rules, acceptedForNothing].map(({ code }) => code))
   const found = speaking.flatMap((rule) => {
     const loud = loudness(rule)

@@ -23,6 +23,7 @@ import { logOutside } from './logOutside'
 import { newerFormat } from './newerFormat'
 import { noReason } from './noReason'
 import { noRoomForAir } from './noRoomForAir'
+import { olderFormat } from './olderFormat'
 import { parentLoop } from './parentLoop'
 import { riderAddsNothing } from './riderAddsNothing'
 import { riderSagBelowStatic } from './riderSagBelowStatic'
@@ -60,7 +61,7 @@ export const rules: readonly Rule[] = [
   logOutside, loggerIncomplete,
   adjusterContradiction,
   entryWithoutId, duplicateEntry, unknownParent, parentLoop, datesBackwards,
-  acceptedWithoutReason, unknownRule, newerFormat,
+  acceptedWithoutReason, unknownRule, newerFormat, olderFormat,
 ]
 
 /** Every finding there is: what reading tells, what the rules find, and what the engine adds. The README's table. */
