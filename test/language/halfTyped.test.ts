@@ -1,11 +1,7 @@
-import assert from 'node:assert/strict'
 import { readFileSync } from 'node:fs'
 import fc from 'fast-check'
-import { readNotebook } from '../../src/core/notebook/readNotebook'
-import { checkNotebook } from '../../src/core/rules/checkNotebook'
-import { applyChanges } from '../../src/core/text'
-import * as language from '../../src/language'
 import { findCursor } from '../../src/language/cursor/cursor'
+import { askAt } from './askAt'
 
 /** One of everything: braces over lines, quotes, comments, anchors, texts of several lines, CR LF, wrong values. */
 const everything = [
@@ -14,42 +10,6 @@ const everything = [
   '    counts: turns', 'entries:', '- id: x', '  settings: &s {a: {left: 3 out, right: 4 in}, b: 1 1/2}', '  notes: |+', '    one', '', "  reason: 'it''s, so'",
   '-', '  id: "y"', '  from: x', '  settings: *s', '  remarks: {a/left: z}', '- {settings: {c: 5 ¾}}', 'accepted: [{finding: legs-differ, entry: x, about: a}]', '...', '',
 ]
-
-/** Asks everything there is to ask at the end of a text, and holds the answers to what an editor demands of them. */
-function askAt(text: string, offset = text.length): void {
-  const notebook = readNotebook(text)
-  const findings = checkNotebook(notebook)
-  const inside = ({ start, end }: { start: number; end: number }) => assert.ok(0 <= start && start <= end && end <= text.length, `${start} to ${end} lie in the text`)
-  const completions = language.complete(notebook, offset, findings)
-  if (completions) {
-    inside(completions.range)
-    assert.ok(completions.range.start <= offset && offset <= completions.range.end)
-    assert.ok(!text.slice(completions.range.start, completions.range.end).includes('\n'))
-  }
-  const hover = language.hoverAt(notebook, offset)
-  if (hover) inside(hover.range)
-  for (const { at } of language.inlayHints(notebook, { start: 0, end: text.length })) inside({ start: at, end: at })
-  const nested = (symbols: readonly language.NotebookSymbol[]) => {
-    for (const { range, nameRange, name, children } of symbols) {
-      inside(range)
-      assert.ok(name !== '' && range.start <= nameRange.start && nameRange.end <= range.end)
-      for (const child of children) assert.ok(range.start <= child.range.start && child.range.end <= range.end)
-      nested(children)
-    }
-  }
-  nested(language.documentSymbols(notebook))
-  language.foldingRanges(notebook).forEach(inside)
-  language.referencesAt(notebook, offset, true).forEach(inside)
-  language.highlightsAt(notebook, offset)
-  language.definitionAt(notebook, offset)?.to.forEach(inside)
-  language.findRenamable(notebook, offset)
-  const { changes } = language.renameAt(notebook, offset, 'renamed')
-  if (changes) applyChanges(text, changes)
-  for (const action of language.codeActions(notebook, findings, { start: 0, end: text.length })) {
-    action.changes.forEach(inside)
-    if (action.cursor !== undefined) assert.ok(action.cursor <= applyChanges(text, action.changes).length)
-  }
-}
 
 describe('a half-typed text', () => {
   it('is no trouble for any feature, wherever it ends', function () {

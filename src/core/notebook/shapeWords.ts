@@ -5,7 +5,7 @@ import { phrase, say } from '../words/say'
 import type { ShapeError } from './checkShape'
 import { isPlainKey } from './edits/layout'
 import { writeRaw } from './edits/writeInstead'
-import { lineEndOf } from '../text'
+import { lineEndOf, lineStart } from '../text'
 import type { ScalarNode, TreeNode } from './tree'
 
 type Words = Pick<Finding, 'message' | 'fixes'>
@@ -37,7 +37,9 @@ export function rootWords(errors: readonly ShapeError[], root: TreeNode, text: s
   // Behind an anchor or a `? ` it would become another key's.
   if (root.marked || !(root.flow ? text[root.range.start] === '{' && !first.key.marked : isPlainKey(text, first.key))) return { message }
   const at = first.key.range.start
-  return { message, fixes: [{ title: say('Write ‘format: 1’'), changes: [{ start: at, end: at, text: `format: 1${root.flow ? ', ' : lineEndOf(text)}` }] }] }
+  // All keys of a notebook may be indented, as long as they are alike.
+  const indent = text.slice(lineStart(text, at), at)
+  return { message, fixes: [{ title: say('Write ‘format: 1’'), changes: [{ start: at, end: at, text: `format: 1${root.flow ? ', ' : lineEndOf(text) + indent}` }] }] }
 }
 
 function missingNames(errors: readonly ShapeError[]): string[] {

@@ -24,6 +24,11 @@ describe('checkShape', () => {
     assert.deepEqual(messages('format:\n'), ['`format` is missing here: begin with `format: 1`'])
   })
 
+  it('writes the format before the first key, as far in as that stands', () => {
+    assert.equal(fixedBy('wrong-shape', '  machine: {}\n  notes: x\n'), '  format: 1\n  machine: {}\n  notes: x\n')
+    assert.equal(fixedBy('wrong-shape', 'machine: {}\r\n'), 'format: 1\r\nmachine: {}\r\n')
+  })
+
   it('says of a choice only what is wrong with the branch that was meant', () => {
     const reading = (text: string) => messages(`format: 1\nentries: [{id: a, sag: {front: {bike: ${text}}}}]\n`)
     assert.deepEqual(reading('[128, 122, 120]'), ['`bike` takes at most 2 values'])
