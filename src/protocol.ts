@@ -29,7 +29,7 @@ export type ToWebview =
 export type GridCommand = 'addEntry' | 'annotate' | 'editHeader' | 'nextFinding' | 'previousFinding' | 'showFindings' | 'clearCell' | 'showCard' | 'whatNext' | 'showCharts'
   | 'nudgeMore' | 'nudgeLess' | 'setBothLegs' | 'fillRight' | 'fillDown'
   | 'find' | 'findNext' | 'findPrevious' | 'filter' | 'changedOnly' | 'withFindingsOnly' | 'showAll' | 'toggleGroup'
-  | 'widenColumn' | 'narrowColumn'
+  | 'widenColumn' | 'narrowColumn' | 'pinEntry'
   | 'selectRow' | 'selectColumn' | 'selectAll'
   | 'duplicateEntry' | 'insertEntry' | 'removeEntry' | 'moveEntryLeft' | 'moveEntryRight' | 'removeAdjuster'
 
@@ -47,8 +47,8 @@ export type FromWebview =
   | { type: 'chartsLeft' }
   /** Open the text at this place, or at the trouble's line. */
   | { type: 'openText'; place?: GridPlace; line?: number }
-  /** `columns`: the entries that the selection begins and ends in from left to right, which may be one; `range`: whether it is several cells. */
-  | { type: 'selectionChanged'; place: GridPlace | null; columns: string[]; range: boolean }
+  /** `columns`: the entries that the selection begins and ends in from left to right, which may be one; `range`: whether it is several cells, and `cells` how many. */
+  | { type: 'selectionChanged'; place: GridPlace | null; columns: string[]; range: boolean; cells: number }
 
 /** What differs between two views of one notebook whose rows and columns are the same in number, order and key. */
 export interface GridPatch {

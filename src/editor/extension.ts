@@ -6,6 +6,7 @@ import { States } from './compare/states'
 import { registerDiagnostics } from './diagnostics'
 import { registerGridEditor } from './grid/gridEditor'
 import { Sessions } from './grid/sessions'
+import { registerStatusBar } from './grid/statusBar'
 import { registerLanguage } from './language'
 import { Notebooks } from './notebooks'
 import { registerQuickFixes } from './quickFixes'
@@ -26,6 +27,7 @@ export function activate(context: vscode.ExtensionContext): void {
     sessions,
     revisions,
     registerGridEditor(context, notebooks, sessions),
+    registerStatusBar(sessions),
     registerDiagnostics(notebooks),
     registerQuickFixes(notebooks),
     registerLanguage(notebooks),

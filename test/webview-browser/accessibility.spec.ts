@@ -66,6 +66,10 @@ const states: Record<string, (grid: OpenGrid) => Promise<unknown>> = {
     await grid.type('out')
     await grid.page.waitForSelector('#find-text:focus')
   },
+  'with an entry pinned and scrolled under': async (grid) => {
+    await grid.tell({ type: 'commandGiven', command: 'pinEntry' })
+    await grid.press('ArrowRight', 'ArrowDown')
+  },
   'with charts open': async (grid) => {
     await grid.tell({ type: 'commandGiven', command: 'showCharts' })
     await grid.page.waitForSelector('.chart-walk:focus')

@@ -55,6 +55,7 @@ function findingsBesideCells(findings: readonly GridFinding[], rows: ReadonlySet
 }
 
 function columnOf(entry: Entry, findings: number[]): Column {
+  const session = scalarAt(entry.node, ['session'])?.text
   return {
     key: entry.key,
     id: entry.id?.value ?? '',
@@ -64,6 +65,7 @@ function columnOf(entry: Entry, findings: number[]): Column {
     asFound: entry.asFound,
     baseline: entry.baseline,
     verdict: scalarAt(entry.node, ['verdict'])?.text ?? '',
+    ...(session === undefined ? {} : { session }),
     findings,
   }
 }

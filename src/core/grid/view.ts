@@ -51,6 +51,8 @@ export interface Column {
   asFound: boolean
   baseline: boolean
   verdict: string
+  /** Where in the weekend or the season it was. */
+  session?: string
   /** Ids of the findings about the entry as a whole. */
   findings: number[]
 }

@@ -37,6 +37,7 @@ const gridCommands: Record<string, GridCommand> = {
   'detent.toggleGroup': 'toggleGroup',
   'detent.widenColumn': 'widenColumn',
   'detent.narrowColumn': 'narrowColumn',
+  'detent.pinEntry': 'pinEntry',
   'detent.selectRow': 'selectRow',
   'detent.selectColumn': 'selectColumn',
   'detent.selectAll': 'selectAll',

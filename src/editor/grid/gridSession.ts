@@ -7,6 +7,7 @@ import { headSvg } from '../../core/card/headSvg'
 import { buildGrid } from '../../core/grid/buildGrid'
 import { diffGrid } from '../../core/grid/diffGrid'
 import type { Gesture } from '../../core/grid/gesture'
+import type { Severity } from '../../core/finding'
 import type { GridPlace, GridView } from '../../core/grid/view'
 import { labelFrom } from '../../core/notebook/readAdjusters'
 import { say } from '../../core/words/say'
@@ -28,6 +29,8 @@ export class GridSession implements vscode.Disposable {
   #ready = false
   #selected: string[] = []
   #range = false
+  #cells = 0
+  #place: GridPlace | null = null
   #reveal: { place: GridPlace; edit?: boolean } | undefined
   readonly #waiting = new Map<number, () => void>()
   readonly #charts = new ChartsFeed(
@@ -35,9 +38,13 @@ export class GridSession implements vscode.Disposable {
     (charts) => this.#post({ type: 'chartsGiven', charts }),
   )
   readonly #subscriptions: vscode.Disposable[]
+  readonly #told = new vscode.EventEmitter<void>()
+  /** Fires when the grid came to the front or left it, and when selection or findings changed. */
+  readonly onDidMove = this.#told.event
 
   constructor(readonly document: vscode.TextDocument, readonly panel: vscode.WebviewPanel, readonly notebooks: Notebooks, readonly queue: EditQueue) {
     this.#subscriptions = [
+      this.#told,
       panel.webview.onDidReceiveMessage((message: FromWebview) => this.#receive(message)),
       panel.onDidChangeViewState(() => this.tellContext()),
       notebooks.onDidChange((changed) => changed === document && this.#update()),
@@ -58,6 +65,18 @@ export class GridSession implements vscode.Disposable {
   /** Tells key bindings what is selected in the grid in focus. */
   tellContext(): void {
     if (this.active) void vscode.commands.executeCommand('setContext', 'detent.rangeSelected', this.#range)
+    this.#told.fire()
+  }
+
+  /** Where one stands, in words: row and entry, or how many cells are selected; with what was found in the notebook, worst first. */
+  whereabouts(): { place: string; findings: Record<Severity, number> } {
+    const counts = { error: 0, warning: 0, info: 0 }
+    for (const { severity } of this.#shown?.findings ?? []) counts[severity]++
+    const row = this.#shown?.rows.find(({ key }) => key === this.#place?.row)
+    const column = this.#shown?.columns.find(({ key }) => key === this.#place?.column)
+    const label = row && [row.label, row.detail].filter(Boolean).join(' ')
+    const name = label && column ? say`${label}, ${column.id || column.key}` : ''
+    return { place: this.#range ? say`${this.#cells} cells from ${name}` : name, findings: counts }
   }
 
   /** Passes a command on to the grid, which knows what is selected. */
@@ -115,6 +134,8 @@ export class GridSession implements vscode.Disposable {
       case 'selectionChanged':
         this.#selected = message.columns
         this.#range = message.range
+        this.#cells = message.cells
+        this.#place = message.place
         return this.tellContext()
     }
   }
@@ -132,6 +153,7 @@ export class GridSession implements vscode.Disposable {
     if (!this.#ready || !this.#shown) return
     this.#updateGrid(this.#shown)
     this.#charts.update()
+    this.#told.fire()
   }
 
   #updateGrid(shown: GridView): void {

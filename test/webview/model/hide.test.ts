@@ -31,7 +31,7 @@ describe('a group of rows', () => {
     const saved = opened.session.toSave()
     const kept = readSavedState(JSON.parse(JSON.stringify({ ...saved, hiding: { ...saved.hiding, folded: [...saved.hiding!.folded] } })))
     assert.equal(rowsOf(openSession(smallView(), kept)), 'g1 g2 sag laps felt')
-    assert.deepEqual(readSavedState({ hiding: { folded: [1, 'g1'], rows: 'odd', entries: 3 } }).hiding, { folded: new Set(['g1']), rows: 'all', entries: '' })
+    assert.deepEqual(readSavedState({ hiding: { folded: [1, 'g1'], rows: 'odd', entries: 3 } }).hiding, { folded: new Set(['g1']), rows: 'all', entries: '', pinned: '' })
   })
   it('opens where a place in it is gone to', () => {
     const opened = openSession()
@@ -39,6 +39,44 @@ describe('a group of rows', () => {
     receive(opened.session, { type: 'placeRevealed', place: { row: 'preload', column: 'e1' } })
     assert.equal(rowsOf(opened), 'g1 rebound preload g2 sag laps felt')
     assert.deepEqual(opened.session.active, { row: 2, column: 1 })
+  })
+})
+
+describe('a pinned entry', () => {
+  it('comes first, stays through every filter, and goes back to its place', () => {
+    const opened = openSession()
+    give(opened, 'pinEntry')
+    assert.equal(columnsOf(opened), 'e2 e0 e1')
+    assert.equal(opened.session.model.pinned, 1)
+    assert.deepEqual(opened.said.at(-1), ['e2 stays beside the labels.', 'polite'])
+    assert.deepEqual(opened.session.active, { row: 1, column: 0 })
+    filterEntries(opened.session, 'name:e0')
+    assert.equal(columnsOf(opened), 'e2 e0')
+    give(opened, 'showAll')
+    assert.equal(columnsOf(opened), 'e2 e0 e1')
+    give(opened, 'pinEntry')
+    assert.equal(columnsOf(opened), 'e0 e1 e2')
+    assert.equal(opened.session.model.view, opened.session.model.all)
+  })
+  it('is written where it stands', () => {
+    const opened = openSession()
+    give(opened, 'pinEntry')
+    receive(opened.session, { type: 'gridChanged', version: 2, patch: { title: '', state: 'ready', columns: [], cells: [[1, 2, { state: 'set', text: '9 out' }]] } })
+    assert.equal(opened.session.model.cell({ row: 1, column: 0 })?.text, '9 out')
+  })
+  it('takes the place of another, and is remembered', () => {
+    const opened = openSession()
+    give(opened, 'pinEntry')
+    opened.session.select({ row: 1, column: 2 })
+    give(opened, 'pinEntry')
+    assert.equal(columnsOf(opened), 'e1 e0 e2')
+    assert.equal(readSavedState(JSON.parse(JSON.stringify(opened.session.toSave()))).hiding!.pinned, 'e1')
+  })
+  it('is none on a label', () => {
+    const opened = openSession()
+    opened.session.select({ row: 1, column: -1 })
+    give(opened, 'pinEntry')
+    assert.deepEqual(opened.said.at(-1), ['There is no entry here to edit.', 'shown'])
   })
 })
 

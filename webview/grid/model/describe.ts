@@ -41,7 +41,7 @@ export function spokenMore(model: GridModel, spot: Spot, pending: Pending | unde
     parts.push(stateName(cell), pending && pendingName(pending))
     parts.push(cell.about, cell.remark && say('cell.remark', cell.remark))
   }
-  if (row === HEADER) parts.push(...headerMore(model.column(column)), ...historyMore(model, column))
+  if (row === HEADER) parts.push(...headerMore(model.column(column)), ...(column >= 0 && column < model.pinned ? [say('entry.pinned')] : []), ...historyMore(model, column))
   if (column === LABELS) parts.push(model.row(row)?.about)
   parts.push(...model.findingsAt(spot).map(findingName))
   return parts.filter(Boolean).join('. ')
@@ -66,12 +66,13 @@ export function headerMore(column: Column | undefined): string[] {
  * what is written.
  */
 export function historyMore(model: GridModel, at: number): string[] {
-  const { columns } = model.view
-  const column = columns[at]
+  const { columns } = model.all
+  const place = model.inAll(at)
+  const column = model.column(at)
   if (!column) return []
-  const parent = column.from ?? parentOf(columns, at)
+  const parent = column.from ?? parentOf(columns, place)
   const heirs = column.branch?.heirs ?? []
-  const goesOnAlone = heirs.length === 1 && heirs[0] === columns[at + 1]?.key
+  const goesOnAlone = heirs.length === 1 && heirs[0] === columns[place + 1]?.key
   return [
     parent ? say('entry.from', parent) : '',
     heirs.length > 0 && !goesOnAlone ? say('entry.heirs', heirs.join(', ')) : '',

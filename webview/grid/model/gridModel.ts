@@ -27,6 +27,9 @@ export class GridModel {
   ground: Ground = { rows: [], columns: 0 }
   /** The drawing of the history; absent where it does not branch. */
   lanes: ReturnType<typeof lanesOf>
+  /** How many entries stay beside the labels, from the first on. */
+  pinned: 0 | 1 = 0
+  #order: readonly number[] = []
   #rows = new Map<string, number>()
   #columns = new Map<string, number>()
   #findings = new Map<number, GridFinding>()
@@ -38,7 +41,9 @@ export class GridModel {
     const { rows, columns } = shownOf(all, this.hiding)
     this.#shownRows = new Map(rows.map((row, index) => [row, index]))
     this.#shownColumns = new Map(columns.map((column, index) => [column, index]))
-    const isWhole = rows.length === all.rows.length && columns.length === all.columns.length
+    this.#order = columns
+    this.pinned = this.hiding.pinned !== '' && all.columns[columns[0] ?? -1]?.key === this.hiding.pinned ? 1 : 0
+    const isWhole = rows.length === all.rows.length && columns.length === all.columns.length && columns.every((column, index) => column === index)
     const view = this.view = isWhole ? all : {
       ...all, rows: rows.map((row) => all.rows[row]!), columns: columns.map((column) => all.columns[column]!),
       cells: rows.map((row) => (all.rows[row]!.kind === 'group' ? [] : columns.map((column) => all.cells[row]![column]!))),
@@ -99,9 +104,14 @@ export class GridModel {
     }
   }
 
-  /** With entries hidden the lines would lead from one to another that it does not come from. */
+  /** With entries hidden or out of order the lines would lead from one to another that it does not come from. */
   #lanes(): ReturnType<typeof lanesOf> {
-    return this.view.columns.length === this.all.columns.length ? lanesOf(this.view.columns) : undefined
+    return this.view.columns.length === this.all.columns.length && (this.#order[0] ?? 0) === 0 ? lanesOf(this.view.columns) : undefined
+  }
+
+  /** The place among all entries of one that is shown. */
+  inAll(column: number): number {
+    return this.#order[column] ?? column
   }
 
   /** Whether the notebook has such a place, shown or hidden. */

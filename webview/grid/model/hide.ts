@@ -30,15 +30,25 @@ export function filterRows(session: Session, rows: RowFilter): void {
   session.ports.announce(shownWords(session), 'polite')
 }
 
-/** Hides the entries that have not all of these words in their id, date, reason or verdict. */
+/** Hides the entries that do not pass, as `entryFilter` reads the words. */
 export function filterEntries(session: Session, entries: string): void {
   hide(session, { entries: entries.trim() })
   session.ports.announce(shownWords(session), 'polite')
 }
 
 export function showAll(session: Session): void {
-  hide(session, nothingHidden)
+  hide(session, { ...nothingHidden, pinned: session.model.hiding.pinned })
   session.ports.announce(shownWords(session), 'polite')
+}
+
+/** Keeps the current entry in sight beside the labels, in the place of another; of that one lets go. */
+export function togglePin(session: Session): void {
+  const { model, active } = session
+  const column = model.column(active.column)
+  if (!column) return session.ports.announce(say('refuse.noEntry'), 'shown')
+  const isPinned = model.hiding.pinned === column.key
+  hide(session, { pinned: isPinned ? '' : column.key })
+  session.ports.announce(say(isPinned ? 'pin.off' : 'pin.on', column.id), 'polite')
 }
 
 export function openFilter(session: Session, open: boolean): void {

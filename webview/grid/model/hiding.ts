@@ -1,4 +1,5 @@
-import type { Cell, Column, GridView } from '../../../src/core/grid/view'
+import type { Cell, GridView } from '../../../src/core/grid/view'
+import { entryFilter } from './entryFilter'
 
 /** Which rows are shown besides headings. */
 export type RowFilter = 'all' | 'changed' | 'findings'
@@ -8,11 +9,13 @@ export interface Hiding {
   /** Keys of headings whose rows are folded away. */
   folded: ReadonlySet<string>
   rows: RowFilter
-  /** Words that an entry's id, date, reason or verdict must have, all of them. */
+  /** What entries must have, as `entryPasses` reads it. */
   entries: string
+  /** Key of the entry that stays beside the labels; empty for none. */
+  pinned: string
 }
 
-export const nothingHidden: Hiding = { folded: new Set(), rows: 'all', entries: '' }
+export const nothingHidden: Hiding = { folded: new Set(), rows: 'all', entries: '', pinned: '' }
 
 /** What is left to see, by indices of the whole view. */
 export interface Shown {
@@ -20,9 +23,15 @@ export interface Shown {
   columns: number[]
 }
 
-/** A folded heading stays, to be opened again; one without a row that passes the filter goes. */
-export function shownOf(view: GridView, { folded, rows: filter, entries }: Hiding): Shown {
-  const columns = view.columns.flatMap((column, index) => (hasWords(column, entries) ? [index] : []))
+/**
+ * A folded heading stays, to be opened again; one without a row that passes the filter goes. A pinned entry comes first and
+ * passes every filter: it is there to hold the others against.
+ */
+export function shownOf(view: GridView, { folded, rows: filter, entries, pinned }: Hiding): Shown {
+  const passing = entryFilter(entries)
+  const pin = pinned === '' ? -1 : view.columns.findIndex(({ key }) => key === pinned)
+  const others = view.columns.flatMap((column, index) => (index !== pin && passing(column) ? [index] : []))
+  const columns = pin < 0 ? others : [pin, ...others]
   const isShown = (index: number) => filter === 'all' || columns.some((column) => passes(view.cells[index]![column]!, filter))
   const rows: number[] = []
   let heading: number | undefined
@@ -42,9 +51,4 @@ export function shownOf(view: GridView, { folded, rows: filter, entries }: Hidin
 
 function passes(cell: Cell, filter: RowFilter): boolean {
   return filter === 'changed' ? cell.changed === true : filter === 'findings' ? (cell.findings?.length ?? 0) > 0 : true
-}
-
-function hasWords({ id, date, reason, verdict }: Column, words: string): boolean {
-  const text = [id, date, reason, verdict].join(' ').toLowerCase()
-  return words.toLowerCase().split(/\s+/).every((word) => text.includes(word))
 }

@@ -3,7 +3,7 @@ import type { GridCommand, GridPatch, ToWebview } from '../../../src/protocol'
 import { say } from '../strings'
 import { findingName } from './describe'
 import { findNext, openFind } from './find'
-import { filterRows, openFilter, showAll, toggleGroup, uncover } from './hide'
+import { filterRows, openFilter, showAll, toggleGroup, togglePin, uncover } from './hide'
 import { changeEntry, fillSelected, nudgeSelected, removeAdjuster, setBothLegs } from './reshape'
 import type { KeyedSpot } from './savedState'
 import type { Session } from './session'
@@ -130,6 +130,7 @@ function obey(session: Session, command: GridCommand): void {
     case 'withFindingsOnly': return filterRows(session, 'findings')
     case 'showAll': return showAll(session)
     case 'toggleGroup': return toggleGroup(session)
+    case 'pinEntry': return togglePin(session)
     case 'widenColumn': return stepWidth(session, 1)
     case 'narrowColumn': return stepWidth(session, -1)
     case 'selectRow': case 'selectColumn': case 'selectAll': return selectWhole(session, command)

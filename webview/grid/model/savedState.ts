@@ -59,11 +59,11 @@ export function readSavedState(saved: unknown): SavedState {
 }
 
 /** A set outlives the page as a list. */
-function readHiding({ folded, rows, entries }: Record<string, unknown>): Hiding {
+function readHiding({ folded, rows, entries, pinned }: Record<string, unknown>): Hiding {
   const keys: unknown[] = folded instanceof Set ? [...folded] : Array.isArray(folded) ? folded : []
   return {
     folded: new Set(keys.filter((key): key is string => typeof key === 'string')),
-    rows: rows === 'changed' || rows === 'findings' ? rows : 'all', entries: typeof entries === 'string' ? entries : '',
+    rows: rows === 'changed' || rows === 'findings' ? rows : 'all', entries: typeof entries === 'string' ? entries : '', pinned: typeof pinned === 'string' ? pinned : '',
   }
 }
 

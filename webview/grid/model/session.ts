@@ -8,7 +8,7 @@ import { GridModel, type Touched } from './gridModel'
 import { Outbox, type Answer } from './outbox'
 import { PendingTexts } from './pending'
 import { freshState, type KeyedSpot, type SavedState } from './savedState'
-import { blockOf, extended, isRange, only, type Selection } from './selection'
+import { blockOf, extended, isRange, only, spotsOf, type Selection } from './selection'
 import { HEADER, isCell, LABELS, nearestSpot, sameSpot, type Spot } from './spot'
 
 /** What changed, for whoever draws. */
@@ -121,7 +121,7 @@ export class Session {
   tellSelection(): void {
     const { left, right } = blockOf(this.selection)
     const columns = [...new Set([left, right])].flatMap((column) => this.model.column(column)?.key ?? [])
-    this.ports.send({ type: 'selectionChanged', place: this.activePlace ?? null, columns, range: isRange(this.selection) })
+    this.ports.send({ type: 'selectionChanged', place: this.activePlace ?? null, columns, range: isRange(this.selection), cells: spotsOf(this.model.ground, this.selection).length })
   }
 
   /** Sends a gesture of a form or a button. */

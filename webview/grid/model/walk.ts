@@ -5,7 +5,7 @@ import * as moves from './moves'
 import { say } from '../strings'
 import { blockOf, isRange, spotsOf } from './selection'
 import type { Session } from './session'
-import type { Spot } from './spot'
+import { LABELS, type Spot } from './spot'
 import { beginEdit, clearSelected, letGo, openForm } from './write'
 
 /** What a page of rows is: the row a screenful further on. The drawing knows how high the screen is. */
@@ -60,6 +60,21 @@ export function selectWhole(session: Session, what: 'selectRow' | 'selectColumn'
   const rows = what === 'selectRow' && top >= 0 ? [top, bottom] as const : [first.row, last.row] as const
   const columns = what === 'selectColumn' && right >= 0 ? [Math.max(left, 0), right] as const : [0, ground.columns - 1] as const
   session.selectRange({ active: { row: rows[0], column: columns[0] }, anchor: { row: rows[1], column: columns[1] } })
+  session.ports.announce(say('selected', spotsOf(ground, session.selection).length), 'polite')
+}
+
+/** Selects whole columns up to a header, or whole rows up to a label: from the one stood on where it is drawn on, else that alone. */
+export function selectLine(session: Session, to: Spot, extend: boolean): void {
+  const { model: { ground }, selection: { active, anchor } } = session
+  const [first, last] = [moves.toFirst(ground, active), moves.toLast(ground, active)]
+  if (first.row < 0 || ground.columns === 0) return
+  if (to.column === LABELS) {
+    const from = extend && anchor.row >= 0 ? anchor.row : to.row
+    session.selectRange({ active: { row: to.row, column: 0 }, anchor: { row: from, column: last.column } })
+  } else {
+    const from = extend && anchor.column >= 0 ? anchor.column : to.column
+    session.selectRange({ active: { row: first.row, column: to.column }, anchor: { row: last.row, column: from } })
+  }
   session.ports.announce(say('selected', spotsOf(ground, session.selection).length), 'polite')
 }
 

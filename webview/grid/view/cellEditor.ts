@@ -9,11 +9,11 @@ import { ChoiceList } from './choiceList'
 import { make } from './dom'
 import type { Box, GridBody } from './gridBody'
 
-/** The tallest an input for prose grows, in px, before it scrolls. */
-const tallest = 180
+/** The share of the sight that an input for prose grows to before it scrolls. */
+const tallest = 0.7
 
 /** The least width of an input for prose, in px: a cell is too narrow to read what one writes. */
-const proseWidth = 280
+const proseWidth = 420
 
 /** The input over the cell that is being edited. It floats over the grid, since the cell beneath may be recycled. */
 export class CellEditor {
@@ -32,7 +32,7 @@ export class CellEditor {
     const spot = editing && model.spotOf(editing)
     if (!editing || !spot) return this.#close()
     if (!this.#input) this.#open()
-    this.#place(this.body.boxOf(spot))
+    this.#place(this.body.boxOf(spot), this.body.sight(spot))
   }
 
   #open(): void {
@@ -102,14 +102,13 @@ export class CellEditor {
   }
 
   /** Over its cell, grown to what is typed as far as the sight allows, and moved back into it where it would not fit. */
-  #place(box: Box): void {
+  #place(box: Box, sight: Box): void {
     const input = this.#input!
     const { style } = input
-    const sight = this.body.sight()
     Object.assign(style, { width: `${box.width}px`, height: `${box.height}px` })
     const width = Math.max(box.width, Math.min(input.scrollWidth + 2, sight.width * 0.6))
     style.width = `${input instanceof HTMLTextAreaElement ? Math.max(width, Math.min(proseWidth, sight.width)) : width}px`
-    style.height = `${Math.max(box.height, Math.min(tallest, sight.height, input.scrollHeight + 2))}px`
+    style.height = `${Math.max(box.height, Math.min(sight.height * tallest, input.scrollHeight + 2))}px`
     style.left = `${Math.max(sight.left, Math.min(box.left, sight.left + sight.width - input.offsetWidth))}px`
     style.top = `${Math.max(sight.top, Math.min(box.top, sight.top + sight.height - input.offsetHeight))}px`
     this.#choices?.place(box, sight)

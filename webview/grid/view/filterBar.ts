@@ -30,7 +30,7 @@ export class FilterBar {
 
   draw(focus: boolean): void {
     const { model, filterOpen } = this.session
-    const { hiding, view, all } = model
+    const { hiding, all } = model
     const isFiltered = hiding.rows !== 'all' || hiding.entries !== ''
     this.element.hidden = all.state === 'empty' || !(filterOpen || isFiltered)
     if (this.element.hidden) return
@@ -41,7 +41,8 @@ export class FilterBar {
     press(this.#found, say('filter.findings'), hiding.rows === 'findings')
     this.#status.textContent = shownWords(this.session)
     this.#all.label = say('filter.all')
-    this.#all.enabled = view !== all
+    this.#all.enabled = isFiltered || hiding.folded.size > 0
+    setAttribute(this.#words, 'placeholder', say('filter.hint'))
     setAttribute(this.#close.element, 'aria-label', say('filter.close'))
     if (focus) this.#words.select()
   }

@@ -46,7 +46,7 @@ export class GridBody {
   #view: GridView | undefined
   /** The selection as it is drawn. */
   #selection = only({ row: HEADER, column: LABELS })
-  #layout: Layout = { rows: new Axis([]), columns: new Axis([]), labels: 0, header: headerHeight(0) }
+  #layout: Layout = { rows: new Axis([]), columns: new Axis([]), labels: 0, header: headerHeight(0), pinned: 0, pinnedWidth: 0 }
   /** What the rows had for room when they were last laid out. */
   #height = 0
   #width = 0
@@ -104,7 +104,8 @@ export class GridBody {
     const { scroller } = this
     const { width, height } = this.#room()
     if (row !== HEADER) scroller.scrollTop = scrollToShow(this.#layout.rows, row, scroller.scrollTop, height)
-    if (column !== LABELS) scroller.scrollLeft = scrollToShow(this.#layout.columns, column, scroller.scrollLeft, width)
+    const { columns, pinned, pinnedWidth } = this.#layout
+    if (column !== LABELS && column >= pinned) scroller.scrollLeft = scrollToShow(columns, column, scroller.scrollLeft + pinnedWidth, width - pinnedWidth) - pinnedWidth
     this.#draw(false)
     this.#pointAtActive()
   }
@@ -118,17 +119,20 @@ export class GridBody {
   /** Where a spot lies in the content; headers and labels where they are pinned just now. */
   boxOf({ row, column }: Spot): Box {
     return {
-      left: column === LABELS ? this.scroller.scrollLeft : this.#layout.labels + this.#layout.columns.offset(column),
+      left: column === LABELS ? this.scroller.scrollLeft : this.#layout.labels + this.#layout.columns.offset(column) + (column < this.#layout.pinned ? this.scroller.scrollLeft : 0),
       width: column === LABELS ? this.#layout.labels : this.#layout.columns.size(column),
       top: row === HEADER ? this.scroller.scrollTop : this.#layout.header + this.#layout.rows.offset(row),
       height: row === HEADER ? this.#layout.header : this.#layout.rows.size(row),
     }
   }
 
-  /** What of the content is in sight, without the pinned header and labels. */
-  sight(): Box {
+  /** What of the content is in sight around a spot, without the header, the labels and, but for its own cells, a pinned entry. */
+  sight({ column }: Spot): Box {
     const { scrollLeft, scrollTop } = this.scroller
-    return { left: scrollLeft + this.#layout.labels, top: scrollTop + this.#layout.header, ...this.#room() }
+    const { labels, pinned, header } = this.#layout
+    const pinnedWidth = column < pinned ? 0 : this.#layout.pinnedWidth
+    const { width, height } = this.#room()
+    return { left: scrollLeft + labels + pinnedWidth, top: scrollTop + header, width: Math.max(0, width - pinnedWidth), height }
   }
 
   /** The same as a rectangle on the page. */
@@ -144,16 +148,21 @@ export class GridBody {
     const x = clientX - left
     const y = clientY - top
     return {
-      column: x < this.#layout.labels ? LABELS : this.#layout.columns.at(x - this.#layout.labels + this.scroller.scrollLeft),
+      column: x < this.#layout.labels ? LABELS : this.#layout.columns.at(this.#along(x - this.#layout.labels)),
       row: y < this.#layout.header ? HEADER : this.#layout.rows.at(y - this.#layout.header + this.scroller.scrollTop),
     }
+  }
+
+  /** The px along all columns that shows `x` px right of the labels: what is pinned does not scroll. */
+  #along(x: number): number {
+    return x < this.#layout.pinnedWidth ? x : x + this.scroller.scrollLeft
   }
 
   /** The entry whose right edge is under a point of the header, to be drawn wider; undefined where none is. */
   edgeAt(clientX: number, clientY: number): number | undefined {
     const { left, top } = this.scroller.getBoundingClientRect()
     if (clientY - top > this.#layout.header || clientX - left <= this.#layout.labels) return undefined
-    const x = clientX - left - this.#layout.labels + this.scroller.scrollLeft
+    const x = this.#along(clientX - left - this.#layout.labels)
     const { columns } = this.#layout
     return [columns.at(x), columns.at(x) - 1].find((column) => column >= 0 && Math.abs(columns.offset(column + 1) - x) <= edgePx)
   }
@@ -196,6 +205,8 @@ export class GridBody {
   /** Sizes the content and the pool to the page. */
   #layOut(): void {
     this.#layout.labels = labelWidth(this.scroller.clientWidth)
+    this.#layout.pinned = this.session.model.pinned
+    this.#layout.pinnedWidth = this.#layout.columns.offset(this.#layout.pinned)
     this.scroller.classList.toggle('has-narrow-labels', this.#layout.labels < 240)
     this.#layout.header = headerHeight(this.session.model.lanes?.count ?? 0)
     this.#content.style.width = `${this.#layout.labels + this.#layout.columns.total}px`
@@ -206,7 +217,7 @@ export class GridBody {
     const { width, height } = this.#room()
     this.#height = height
     this.#width = width
-    this.#pool.resize(this.#layout.rows.reach(height, spareRows), this.#layout.columns.reach(width, spareColumns))
+    this.#pool.resize(this.#layout.rows.reach(height, spareRows), this.#layout.columns.reach(width, spareColumns), this.#layout.pinned > 0)
   }
 
   /** What is left for cells beside the pinned header and labels. */

@@ -3,9 +3,9 @@ import { readMoveKey } from '../model/keys'
 import { blockOf, inBlock } from '../model/selection'
 import type { Session } from '../model/session'
 import { toggleGroup } from '../model/hide'
-import { canStand, HEADER, nearestSpot, type Spot } from '../model/spot'
+import { canStand, HEADER, LABELS, nearestSpot, type Spot } from '../model/spot'
 import { printTsv } from '../model/tsv'
-import { press } from '../model/walk'
+import { press, selectLine } from '../model/walk'
 import { setWidth, usualWidth } from '../model/widths'
 import { beginEdit, clearSelected, copiedBlock, pasteBlock, pasteText } from '../model/write'
 import type { GridBody } from './gridBody'
@@ -58,7 +58,7 @@ function listenToEdges(session: Session, body: GridBody): void {
 }
 
 function listenToPointer(session: Session, body: GridBody): void {
-  let dragging = false
+  let dragging: 'cells' | 'columns' | 'rows' | undefined
   body.surface.addEventListener('pointerdown', (event) => {
     const spot = body.spotAt(event.clientX, event.clientY)
     if (event.button === 2) return selectForMenu(session, spot)
@@ -66,26 +66,38 @@ function listenToPointer(session: Session, body: GridBody): void {
     const near = canStand(session.model.ground, spot) ? spot : undefined
     body.grid.focus({ preventScroll: true })
     if (!near) return
-    dragging = near.row >= 0 && near.column >= 0
-    if (dragging) body.surface.setPointerCapture(event.pointerId)
-    session.select(near, { extend: event.shiftKey })
-    if (session.model.row(near.row)?.kind === 'group' && !event.shiftKey) toggleGroup(session)
     event.preventDefault()
+    const isGroup = session.model.row(near.row)?.kind === 'group'
+    const isLine = !isGroup && (near.row === HEADER || near.column === LABELS)
+    dragging = isGroup ? undefined : !isLine ? 'cells' : near.row === HEADER ? 'columns' : 'rows'
+    if (dragging) body.surface.setPointerCapture(event.pointerId)
+    if (isLine && (event.shiftKey || event.ctrlKey || event.metaKey)) return selectLine(session, near, event.shiftKey)
+    session.select(near, { extend: event.shiftKey })
+    if (isGroup && !event.shiftKey) toggleGroup(session)
   })
   body.surface.addEventListener('pointermove', (event) => {
     if (!dragging) return
     const spot = body.spotAt(event.clientX, event.clientY)
+    if (dragging !== 'cells') return drawLines(session, dragging, spot)
     const near = nearestSpot(session.model.ground, { row: Math.max(0, spot.row), column: Math.max(0, spot.column) })
     const { active } = session
     if (near && (near.row !== active.row || near.column !== active.column)) session.select(near, { extend: true })
   })
-  const stop = () => { dragging = false }
+  const stop = () => { dragging = undefined }
   body.surface.addEventListener('pointerup', stop)
   body.surface.addEventListener('pointercancel', stop)
   body.surface.addEventListener('dblclick', (event) => {
     const spot = body.spotAt(event.clientX, event.clientY)
     if (canStand(session.model.ground, spot) && session.model.row(spot.row)?.kind !== 'group') beginEdit(session, 'edit', 'end')
   })
+}
+
+/** From a header or a label that the pointer went down on, whole columns or rows up to where it is now. */
+function drawLines(session: Session, lines: 'columns' | 'rows', spot: Spot): void {
+  const { model: { ground }, active } = session
+  const to = lines === 'columns' ? { row: HEADER, column: Math.max(0, spot.column) } : { row: Math.max(0, spot.row), column: LABELS }
+  const stays = lines === 'columns' ? to.column === active.column : to.row === active.row
+  if (!stays && canStand(ground, to) && ground.rows[to.row]?.kind !== 'group') selectLine(session, to, true)
 }
 
 /** A menu is about what it was opened on: a cell outside of the selection becomes the current one. */

@@ -32,7 +32,7 @@ export function paintCell(slot: Slot, row: number, column: number, look: Look): 
   slot.text = typed ? typed.text : cell.text
   slot.className = [
     'cell', `is-${cell.state}`, rowFacts.figures && 'figures', rowFacts.lines > 1 && 'several', rowFacts.kind === 'computed' && 'is-computed',
-    !isShort(slot.text) && 'is-long', cell.changed && 'is-changed', typed && `is-${typed.state}`, worst && `mark-${worst}`, cell.remark && 'has-remark',
+    !isShort(slot.text) && 'is-long', cell.changed && 'is-changed', typed && `is-${typed.state}`, worst && `mark-${worst}`, cell.remark && 'has-remark', column < model.pinned && 'is-pinned',
     ...selectionClasses(row, column, look),
   ].filter(Boolean).join(' ')
   slot.set('aria-colindex', String(column + 2))
@@ -49,11 +49,11 @@ export function paintHeader(slot: HeaderSlot, column: number, look: Look): void 
   const findings = model.findingsOf(facts.findings)
   const worst = findings[0]?.severity
   const from = facts.from ? say('entry.from', facts.from) : ''
-  const more = headerMore(facts)
+  const more = [...headerMore(facts), ...(column < model.pinned ? [say('entry.pinned')] : [])]
   // Where the history branches, what an entry comes from has a line of its own.
   slot.write(facts.id, [...more, ...(model.lanes ? [] : [from])].filter(Boolean).join(' · '), model.lanes ? from : '')
   slot.draw(model.lanes?.marks[column], widthOf(facts, look.session.widths), model.lanes?.count ?? 0)
-  slot.className = ['cell', 'header-cell', worst && `mark-${worst}`, column === look.active.column && 'is-lit', ...selectionClasses(HEADER, column, look)]
+  slot.className = ['cell', 'header-cell', column < model.pinned && 'is-pinned', worst && `mark-${worst}`, column === look.active.column && 'is-lit', ...selectionClasses(HEADER, column, look)]
     .filter(Boolean).join(' ')
   slot.set('aria-colindex', String(column + 2))
   slot.set('aria-selected', inBlock(look.block, HEADER, column) ? 'true' : 'false')

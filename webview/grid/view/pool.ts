@@ -19,6 +19,9 @@ export interface Layout {
   labels: number
   /** Height of the header row, px. */
   header: number
+  /** How many columns stay beside the labels, from the first on, and their width, px. */
+  pinned: 0 | 1
+  pinnedWidth: number
 }
 
 interface Drawing {
@@ -55,7 +58,7 @@ export class Pool {
   }
 
   /** Has as many slots as asked for, and every one of them placed anew when it is drawn next. */
-  resize(rows: number, columns: number): void {
+  resize(rows: number, columns: number, pinned: boolean): void {
     this.#columns = columns
     while (this.#rows.length < rows) {
       const row = new RowSlot('rowheader', () => new Slot('gridcell'))
@@ -70,6 +73,7 @@ export class Pool {
     for (const row of [this.#header, ...this.#rows]) {
       row.index = unplaced
       row.stretch(columns)
+      row.pinIn(pinned ? (row === this.#header ? row.element : this.labels) : undefined)
     }
     this.tidy()
   }
@@ -88,12 +92,11 @@ export class Pool {
     const look = lookOf(this.session)
     for (const { row, column } of spots) {
       const slot = this.#rows[row % this.#rows.length]
-      const cell = slot?.index === row ? slot.cells[column % this.#columns] : undefined
-      if (cell?.index === column) paintCell(cell, row, column, look)
+      if (slot?.index !== row) continue
+      for (const cell of slot.drawn) if (cell.index === column) paintCell(cell, row, column, look)
     }
     for (const column of columns) {
-      const slot = this.#header.cells[column % this.#columns]
-      if (slot?.index === column) paintHeader(slot, column, look)
+      for (const slot of this.#header.drawn) if (slot.index === column) paintHeader(slot, column, look)
     }
   }
 
@@ -105,8 +108,9 @@ export class Pool {
     for (const slot of [this.#header, ...this.#rows]) {
       const row = slot.index
       if (row === before.active.row || row === now.active.row || isTouched(row, LABELS)) paintLabel(slot.label, row, look)
-      for (const cell of slot.cells) {
+      for (const cell of slot.drawn) {
         const column = cell.index
+        if (column < 0) continue
         if (row === HEADER && (column === before.active.column || column === now.active.column)) paintHeader(cell as HeaderSlot, column, look)
         else if (row !== HEADER && isTouched(row, column) && this.session.model.row(row)?.kind !== 'group') paintCell(cell, row, column, look)
       }
@@ -127,24 +131,31 @@ export class Pool {
     const slot = row === HEADER ? this.#header : this.#rows[row % this.#rows.length]
     if (slot?.index !== row) return undefined
     if (column === LABELS) return slot.label.id
-    const cell = slot.cells[column % this.#columns]
-    return cell?.index === column ? cell.id : undefined
+    return slot.drawn.find(({ index }) => index === column)?.id
   }
 
-  #drawRow(slot: RowSlot, row: number, { layout, firstColumn, all, look }: Drawing): void {
+  #drawRow(slot: RowSlot, row: number, drawing: Drawing): void {
+    const { layout, firstColumn, all, look } = drawing
     const facts = this.session.model.row(row)
     const moved = slot.index !== row
     if (moved) this.#placeRow(slot, row, facts, layout)
     if (moved || all) paintLabel(slot.label, row, look)
+    if (slot.pin) slot.pin.element.hidden = facts?.kind === 'group'
     if (facts?.kind === 'group') return
+    if (slot.pin && (moved || all)) this.#drawCell(slot.pin, { row, column: 0 }, layout.labels, drawing)
     for (let column = firstColumn; column < firstColumn + this.#columns; column++) {
       const cell = slot.cells[column % this.#columns]!
       if (cell.index === column && !moved && !all) continue
-      cell.index = column
-      cell.place(layout.labels + layout.columns.offset(column), layout.columns.size(column))
-      if (row === HEADER) paintHeader(cell as HeaderSlot, column, look)
-      else paintCell(cell, row, column, look)
+      if (column >= layout.pinned) this.#drawCell(cell, { row, column }, layout.labels + layout.columns.offset(column), drawing)
+      else spare(cell)
     }
+  }
+
+  #drawCell(cell: Slot, { row, column }: Spot, left: number, { layout, look }: Drawing): void {
+    cell.index = column
+    cell.place(left, layout.columns.size(column))
+    if (row === HEADER) paintHeader(cell as HeaderSlot, column, look)
+    else paintCell(cell, row, column, look)
   }
 
   #placeRow(slot: RowSlot, row: number, facts: Row | undefined, layout: Layout): void {
@@ -155,6 +166,12 @@ export class Pool {
     const top = layout.rows.offset(row)
     const height = `${layout.rows.size(row)}px`
     Object.assign(slot.element.style, { top: `${layout.header + top}px`, height })
-    Object.assign(slot.label.element.style, { top: `${top}px`, height })
+    for (const pinned of [slot.label, slot.pin]) if (pinned) Object.assign(pinned.element.style, { top: `${top}px`, height })
   }
+}
+
+/** A slot that would show what is pinned already shows nothing. */
+function spare(cell: Slot): void {
+  cell.index = -1
+  cell.className = 'cell is-spare'
 }

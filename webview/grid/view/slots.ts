@@ -84,6 +84,8 @@ export class RowSlot<Cell extends Slot = Slot> {
   readonly element = make('div', 'row', { role: 'row', id: this.id })
   readonly cells: Cell[] = []
   readonly label: WordsSlot
+  /** The cell of the pinned entry, where there is one. */
+  pin: Cell | undefined
   index = -2
   #className = 'row'
   #owns = ''
@@ -108,9 +110,22 @@ export class RowSlot<Cell extends Slot = Slot> {
     for (const spare of this.cells.splice(count)) spare.element.remove()
   }
 
+  /** Has a cell that stays beside the labels, in `place`, or has none. */
+  pinIn(place: HTMLElement | undefined): void {
+    if ((place !== undefined) === (this.pin !== undefined)) return
+    this.pin?.element.remove()
+    this.pin = place && this.makeCell()
+    if (this.pin) place!.append(this.pin.element)
+  }
+
+  /** The cells that are drawn. */
+  get drawn(): readonly Cell[] {
+    return this.pin ? [this.pin, ...this.cells] : this.cells
+  }
+
   /** Takes the label in and orders the cells. */
   tidy(): void {
-    const ordered = [...this.cells].sort((a, b) => a.index - b.index)
+    const ordered = [...this.drawn].filter(({ index }) => index >= 0).sort((a, b) => a.index - b.index)
     const owns = [this.label, ...ordered].map(({ id }) => id).join(' ')
     if (owns !== this.#owns) this.element.setAttribute('aria-owns', owns)
     this.#owns = owns
