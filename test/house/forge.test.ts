@@ -96,3 +96,80 @@ describe('the forge’s file in the README', function () {
     assert.doesNotMatch(asked(), /^gh/m)
   })
 })
+
+describe('the file for a second forge in the README', function () {
+  this.timeout(60_000)
+  const text = codeBlocks(readme.slice(readme.indexOf('<!-- forge 2:')))[0]!.text
+  const { setups } = parse(text) as { setups: { script: string[]; artifacts: { paths: string[] } } }
+
+  /** Runs the job’s lines in a clone of a repository whose topic branch has one more commit than main. */
+  function runJob(after: string) {
+    const shell = aShell()
+    const repository = aRepository()
+    try {
+      shell.addProgram('npm', 'echo "npm $*"')
+      repository.write('bikes/tern 650.setup.yaml', tern)
+      repository.commit('as found')
+      repository.git('checkout', '--quiet', '-b', 'topic')
+      repository.write('bikes/tern 650.setup.yaml', after)
+      repository.commit('topic')
+      assert.equal(shell.run(repository.folder, 'git clone --quiet --branch topic . workspace').code, 0)
+      const workspace = join(repository.folder, 'workspace')
+      const base = shell.run(workspace, 'git rev-parse HEAD~1').out.trim()
+      const ran = shell.run(workspace, setups.script.join('\n'), { DETENT: repository.folder, CI_MERGE_REQUEST_DIFF_BASE_SHA: base })
+      return { ...ran, kept: setups.artifacts.paths.map((path) => (existsSync(join(workspace, path)) ? readFileSync(join(workspace, path), 'utf8') : undefined)) }
+    } finally {
+      shell.remove()
+      repository.remove()
+    }
+  }
+
+  it('runs on a change of a notebook, and keeps its summary and its findings', () => {
+    const { code, err, out, kept: [review, sarif] } = runJob(changed)
+    assert.equal(code, 0, err)
+    assert.match(out, /legs-differ/)
+    assert.match(review ?? '', /^#+ Tern 650[^]*windy/m)
+    assert.equal((JSON.parse(sarif ?? '') as { version: string }).version, '2.1.0')
+  })
+
+  it('fails on an error, and keeps both all the same', () => {
+    const { code, kept } = runJob(changed.replace('right: 4 out', 'right: 400 out'))
+    assert.equal(code, 1)
+    assert.ok(kept.every(Boolean))
+  })
+})
+
+describe('the hooks for pre-commit', function () {
+  this.timeout(60_000)
+  const hooks = parse(readFileSync('.pre-commit-hooks.yaml', 'utf8')) as { id: string; entry: string; language: string; files: string }[]
+
+  /** What the framework does: the entry with the paths that match, in the repository’s folder. */
+  function runHook(id: string, files: Record<string, string>) {
+    const hook = hooks.find((each) => each.id === id)!
+    const shell = aShell()
+    const repository = aRepository()
+    try {
+      for (const [path, text] of Object.entries(files)) repository.write(path, text)
+      const matching = Object.keys(files).filter((path) => new RegExp(hook.files).test(path))
+      return { ...shell.run(repository.folder, `${hook.entry} ${matching.map((path) => `'${path}'`).join(' ')}`), matching }
+    } finally {
+      shell.remove()
+      repository.remove()
+    }
+  }
+
+  it('are what the README names, run by node', () => {
+    const block = parse(codeBlocks(readme.slice(readme.indexOf('<!-- pre-commit:')))[0]!.text) as { repos: [{ hooks: { id: string }[] }] }
+    for (const { id } of block.repos[0].hooks) assert.ok(hooks.some((hook) => hook.id === id), id)
+    assert.ok(hooks.every(({ language }) => language === 'node'))
+  })
+
+  it('pass what is well and stop what cannot be', () => {
+    const wren = readFileSync('samples/wren-250.setup.yaml', 'utf8')
+    assert.deepEqual(runHook('detent-check', { 'a b.setup.yaml': wren, 'notes.yaml': 'x: [' }).matching, ['a b.setup.yaml'])
+    assert.equal(runHook('detent-check', { 'a b.setup.yaml': wren }).code, 0)
+    assert.equal(runHook('detent-check', { 'new.setup.yml': 'format: 1\nentries: [{id: a, settings: {ghost: 3 out}}]\n' }).code, 1)
+    assert.equal(runHook('detent-migrate', { 'old.setup.yaml': 'format: 0\n' }).code, 1)
+    assert.equal(runHook('detent-migrate', { 'now.setup.yaml': wren }).code, 0)
+  })
+})
