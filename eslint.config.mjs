@@ -1,4 +1,5 @@
 import js from '@eslint/js'
+import regexp from 'eslint-plugin-regexp'
 import ts from 'typescript-eslint'
 
 export default ts.config(
@@ -17,6 +18,12 @@ export default ts.config(
       eqeqeq: ['error', 'always', { null: 'ignore' }],
       'no-control-regex': 'off',
     },
+  },
+  {
+    // What a person or a stranger wrote is matched by these: none may take longer than the text is long.
+    files: ['src/**', 'webview/**'],
+    plugins: { regexp },
+    rules: { 'regexp/no-super-linear-backtracking': ['error', { report: 'potential' }], 'regexp/no-super-linear-move': ['error', { report: 'potential', ignorePartial: false }] },
   },
   { files: ['test/**', '**/*.test.ts'], rules: { 'max-lines-per-function': 'off', 'max-lines': 'off' } },
   {

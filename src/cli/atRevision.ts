@@ -38,13 +38,19 @@ interface Repository {
 
 const firstLine = ({ err }: GitAnswer) => err.trim().split('\n')[0] ?? ''
 
+/** The name that a revision begins with, and the way from it: `HEAD` and `~2`. */
+function cutName(revision: string): [name: string, way: string] {
+  const at = revision.search(/[~^@:]/)
+  return at < 0 ? [revision, ''] : [revision.slice(0, at), revision.slice(at)]
+}
+
 function expectRevision(revision: string, { run }: Repository): void {
   if (run('rev-parse', '--verify', '--quiet', `${revision}^{tree}`).code === 0) return
-  const [, name, way] = /^(.*?)([~^@:].*)?$/s.exec(revision)!
+  const [name, way] = cutName(revision)
   const names = run('for-each-ref', '--format=%(refname:short)').out.split('\n').filter(Boolean)
-  const meant = nearest(name!, ['HEAD', ...names])
+  const meant = nearest(name, ['HEAD', ...names])
   // A name that is right leaves the way from it: HEAD~99 where there are ten.
-  const hint = meant === name ? `; ‘${name}’ there is, but not ‘${way ?? ''}’ from it` : meant ? `; did you mean ‘${meant}${way ?? ''}’?` : ''
+  const hint = meant === name ? `; ‘${name}’ there is, but not ‘${way}’ from it` : meant ? `; did you mean ‘${meant}${way}’?` : ''
   throw new UsageError(`there is no revision ‘${revision}’ in this repository${hint}`)
 }
 

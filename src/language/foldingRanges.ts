@@ -62,7 +62,7 @@ function linesOf(text: string): Line[] {
     while (at < end && text[at] === ' ') at++
     if (at < end && text.slice(at, end).trim() !== '') {
       const words = text.slice(at, lineEnd(text, at))
-      lines.push({ start, end, indent: at - start, comment: words.startsWith('#'), dash: /^-(\s|$)/.test(words), opensText: /(:|^-)\s+[|>][-+\d]*\s*(#.*)?$/.test(words) })
+      lines.push({ start, end, indent: at - start, comment: words.startsWith('#'), dash: /^-(\s|$)/.test(words), opensText: /(:|^-)\s+[|>][-+\d]*\s*(#[^]*)?$/.test(words) })
     }
     start = end + 1
   }

@@ -12,5 +12,5 @@ export function cardMarkdown(card: Card, picture?: string): string {
 
 /** Takes every meaning that Markdown or HTML could find in a text away from it. */
 export function escapeMarkdown(text: string): string {
-  return text.replace(/[\\`*_{}[\]()#+\-.!|<>~$]/g, '\\$&').replace(/&/g, '&amp;').replace(/\s*\n\s*/g, ' ')
+  return text.replace(/[\\`*_{}[\]()#+\-.!|<>~$]/g, '\\$&').replace(/&/g, '&amp;').replace(/\s+/g, (blanks) => (blanks.includes('\n') ? ' ' : blanks))
 }

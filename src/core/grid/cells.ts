@@ -65,5 +65,5 @@ function remarkOf(notebook: Notebook, entry: Entry, names: readonly string[], en
 
 /** The comment behind a value, if nothing but closing brackets stands between. */
 function commentBehind(text: string, end: number): string | undefined {
-  return /^[ \t}\],]*[ \t]#[ \t]*(.*)$/.exec(text.slice(end, Math.min(lineEnd(text, end), end + 1000)))?.[1]
+  return /^[ \t}\],]*[ \t]#([^]*)$/.exec(text.slice(end, Math.min(lineEnd(text, end), end + 1000)))?.[1]!.replace(/^[ \t]+/, '')
 }

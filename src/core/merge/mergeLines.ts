@@ -31,5 +31,5 @@ function mergeStretch(lines: Three<string[]>, about: string): Piece[] {
 
 /** Lines with their ends. */
 function linesOf(text: string): string[] {
-  return text.match(/[^\n]*\n|[^\n]+$/g) ?? []
+  return text === '' ? [] : text.split(/(?<=\n)/)
 }

@@ -8,7 +8,7 @@ export interface Cut {
 }
 
 /** `entries:` as a line of its own at the left edge: the list stands below it. */
-const key = /^entries:[ \t]*(?:#[^\r\n]*)?\r?\n/m
+const key = /^entries:[ \t]*(?:#[^\r\n\u2028\u2029]*)?\r?\n/m
 /** Lines that say nothing, then the mark of the first item. */
 const firstItem = /(?:[ \t]*(?:#[^\r\n]*)?\r?\n)*( *)-(?=[ \r\n])/y
 

@@ -21,8 +21,8 @@ export interface Extreme {
   word: 'least' | 'most' | 'softest' | 'stiffest'
 }
 
-const comparison = /^([^<>=]*[^<>=\s])\s*(<=|>=|[<>=])\s*([^<>=]+)$/
-const extreme = /^(least|most|softest|stiffest)\s+(.+)$/i
+const comparison = /^([^<>=]+)(<=|>=|[<>=])([^<>=]+)$/
+const extreme = /^(least|most|softest|stiffest)\s([^]+)$/i
 
 /**
  * Reads what was typed into a search: parts set apart by `and`, a comma or a semicolon, each a comparison, an extreme
@@ -32,7 +32,7 @@ const extreme = /^(least|most|softest|stiffest)\s+(.+)$/i
  */
 export function readQuery(text: string): Query {
   const query: Query = { words: [], comparisons: [], extremes: [] }
-  for (const part of text.replace(/≤/g, '<=').replace(/≥/g, '>=').split(/\s+and\s+|[,;]\s+/i).map((each) => each.trim())) {
+  for (const part of text.replace(/\s+/g, ' ').replace(/≤/g, '<=').replace(/≥/g, '>=').split(/ and |[,;] /i).map((each) => each.trim())) {
     const compared = comparison.exec(part)
     const furthest = extreme.exec(part)
     if (compared) query.comparisons.push({ adjuster: compared[1]!.trim(), sign: compared[2] as Sign, position: compared[3]!.trim() })

@@ -79,7 +79,7 @@ function whole(text: string): { before: string; name: string; behind: string } {
 
 /** What a remark or an acceptance is about: `fork_rebound`, `fork_rebound/left`, or the grid's `settings/fork_rebound`. */
 function subjectParts(text: string): { before: string; name: string; behind: string } {
-  const [, before, name, behind] = /^(settings\/)?([^/]*)(.*)$/s.exec(text)!
+  const [, before, name, behind] = /^(settings\/)?([^/]*)((?:\/.*)?)$/s.exec(text)!
   return { before: before ?? '', name: name!, behind: behind! }
 }
 

@@ -65,5 +65,5 @@ function cellText(node: HtmlNode): string {
     const inside = children(each).map(raw).join('')
     return each.nodeName === 'P' || each.nodeName === 'DIV' ? `\n${inside}\n` : inside
   }
-  return raw(node).replace(/\u00a0/g, ' ').replace(/ *\n */g, '\n').replace(/\n{2,}/g, '\n').trim()
+  return raw(node).replace(/\u00a0/g, ' ').replace(/[ \n]+/g, (blanks) => (blanks.includes('\n') ? '\n' : blanks)).trim()
 }

@@ -1,7 +1,7 @@
 /** A name for the next entry: the last one's number counted up, free of the names there are. `run-3` gives `run-4`. */
 export function nextEntryId(ids: readonly string[]): string {
   const last = [...ids].reverse().find((id) => /\d$/.test(id))
-  const [, stem, digits] = /^(.*?)(\d+)$/.exec(last ?? '') ?? ['', 'run-', '0']
+  const [, stem, digits] = /^(.*?)(\d{1,9})$/s.exec(last ?? '') ?? ['', 'run-', '0']
   const taken = new Set(ids)
   for (let number = Number(digits) + 1; ; number++) {
     const id = stem + String(number).padStart(digits!.length, '0')

@@ -51,7 +51,7 @@ export function proposeMapping({ columns }: Pick<Dialect, 'columns'>, rows: read
 }
 
 function plain(name: string): string {
-  return name.replace(/[[(].*$/, '').replace(/([a-z])([A-Z])/g, '$1 $2').replace(/[_\-.:/]+/g, ' ').trim().toLowerCase()
+  return name.split(/[[(]/, 1)[0]!.replace(/([a-z])([A-Z])/g, '$1 $2').replace(/[_\-.:/]+/g, ' ').trim().toLowerCase()
 }
 
 function named(columns: readonly Column[], pattern: RegExp, taken: ReadonlySet<number>): number {

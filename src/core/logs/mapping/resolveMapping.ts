@@ -63,7 +63,7 @@ export function resolveMapping(mapping: LoggerMapping, { columns }: Pick<Dialect
 export function findColumn(names: readonly string[], wanted: ColumnName): number {
   const exact = names.indexOf(String(wanted))
   if (exact >= 0) return exact
-  const plain = (name: string) => name.replace(/\s*[[(][^\][()]*[\])]$/, '').trim().toLowerCase()
+  const plain = (name: string) => name.replace(/[[(][^\][()]*[\])]$/, '').trim().toLowerCase()
   const loose = names.findIndex((name) => plain(name) === plain(String(wanted)))
   if (loose >= 0) return loose
   const place = Number(wanted)

@@ -24,8 +24,8 @@ export function splitFields(line: string, separator: Separator): string[] {
 }
 
 const patterns: Record<DecimalMark, RegExp> = {
-  '.': /^[+-]?(?:\d+\.?\d*|\.\d+)(?:[eE][+-]?\d+)?$/,
-  ',': /^[+-]?(?:\d+,?\d*|,\d+)(?:[eE][+-]?\d+)?$/,
+  '.': /^[+-]?(?:\d+(?:\.\d*)?|\.\d+)(?:[eE][+-]?\d+)?$/,
+  ',': /^[+-]?(?:\d+(?:,\d*)?|,\d+)(?:[eE][+-]?\d+)?$/,
 }
 
 /** A field as a number, `undefined` where it is none. Blanks, hexadecimal and words such as NaN are none. */

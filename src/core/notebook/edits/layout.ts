@@ -94,7 +94,7 @@ export function behindColon(text: string, keyEnd: number): number | undefined {
 
 /** The first offset from `at` on that holds neither blank nor comment. Only for places outside of values. */
 export function skipBlank(text: string, at: number): number {
-  const blank = /(?:[ \t\r\n]|#[^\n]*)*/y
+  const blank = /[ \t\r\n]*(?:#[^\n]*\n[ \t\r\n]*)*(?:#[^\n]*)?/y
   blank.lastIndex = at
   blank.test(text)
   return blank.lastIndex

@@ -23,7 +23,7 @@ const flow = { flow: true, indent: '', lineEnd: '\n' } as const
 export function typedItems(typed: string): string[] {
   const words = typed.trim().replace(/^\[([^]*)\]$/, '$1').trim().replace(/,$/, '')
   const isBlankParted = /^[+\-−]?[\d.]+(?:\s+[+\-−]?[\d.]+)+$/.test(words)
-  const items = words.split(isBlankParted ? /\s+/ : ',').map((item) => item.trim().replace(/\s+/g, ' '))
+  const items = (isBlankParted ? words.split(/\s+/) : words.split(',')).map((item) => item.trim().replace(/\s+/g, ' '))
   if (items.some((item) => item === '')) throw new Refusal(say('one of these is missing; write them with commas between, such as 40, 14, 5'))
   if (items.length > mostItems) throw new Refusal(say`these are more than ${mostItems}; write them in the text`)
   return items

@@ -9,7 +9,7 @@ export interface Context {
 }
 
 /** Characters that stand for themselves wherever a figure is written. */
-const plainFigure = /^(?![-?%\s])[\w.+\-−/ ¼½¾⅓⅔⅙⅚⅛⅜⅝⅞⁄%°·″]*[\w¼½¾⅓⅔⅙⅚⅛⅜⅝⅞%°″]$|^-[\d.][\d. ]*[\w %/]*$/
+const plainFigure = /^(?![-?%\s])[\w.+\-−/ ¼½¾⅓⅔⅙⅚⅛⅜⅝⅞⁄%°·″]*[\w¼½¾⅓⅔⅙⅚⅛⅜⅝⅞%°″]$|^-[\d.][\d. ]*(?:[A-Za-z_%/][\w %/]*)?$/
 const reserved = /^(null|true|false|~)$/i
 /** What is longer is no figure, whatever it looks like. */
 const longestFigure = 120
