@@ -1,4 +1,4 @@
-import { isMainThread } from 'node:worker_threads'
+import { isMainThread, workerData } from 'node:worker_threads'
 import { disk } from './disk'
 import { start } from './run'
 
@@ -12,4 +12,5 @@ async function main(): Promise<void> {
 }
 
 if (isMainThread) void main()
-else void import('./rowsThread').then(({ serveRows }) => serveRows())
+else if ((workerData as { rows?: unknown } | null)?.rows) void import('./rowsThread').then(({ serveRows }) => serveRows())
+else void import('./logThread').then(({ serveLogs }) => serveLogs())

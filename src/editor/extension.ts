@@ -8,6 +8,7 @@ import { registerGridEditor } from './grid/gridEditor'
 import { Sessions } from './grid/sessions'
 import { registerStatusBar } from './grid/statusBar'
 import { registerLanguage } from './language'
+import { Logs } from './logs/logs'
 import { Notebooks } from './notebooks'
 import { registerQuickFixes } from './quickFixes'
 import { registerSheet } from './sheet'
@@ -18,11 +19,13 @@ import { speakDisplayLanguage } from './words'
 /** The composition root: a list of what the extension registers, in the order of dependency. */
 export function activate(context: vscode.ExtensionContext): void {
   speakDisplayLanguage()
-  const notebooks = new Notebooks()
+  const logs = new Logs(context.extensionUri)
+  const notebooks = new Notebooks(logs)
   const sessions = new Sessions()
   const revisions = new Revisions()
   const states = new States(notebooks, revisions)
   context.subscriptions.push(
+    logs,
     notebooks,
     sessions,
     revisions,

@@ -1,9 +1,11 @@
 import * as vscode from 'vscode'
 import type { Finding, Severity } from '../core/finding'
+import { withLogs } from '../core/derived/logOf'
 import type { Notebook } from '../core/notebook/notebook'
 import { readNotebook } from '../core/notebook/readNotebook'
 import { checkNotebook } from '../core/rules/checkNotebook'
 import { displaySection } from './displayUnits'
+import type { Logs } from './logs/logs'
 
 /** One reading of a document with its findings. Every feature asks for it here, so that a text is read once. */
 export interface Analysis {
@@ -28,12 +30,13 @@ export class Notebooks implements vscode.Disposable {
   readonly #subscriptions: vscode.Disposable[]
   #severities = severitiesFromSettings()
 
-  /** Fires when a notebook was opened, or its text, the loudness of the rules or the units to show it in changed. */
+  /** Fires when a notebook was opened, or its text, its logs, the loudness of the rules or the units to show it in changed. */
   readonly onDidChange = this.#changed.event
 
-  constructor() {
+  constructor(readonly logs: Logs) {
     this.#subscriptions = [
       this.#changed,
+      logs.onDidChange((uri) => this.#hearOfLogs(uri)),
       vscode.workspace.onDidOpenTextDocument((document) => this.#tell(document)),
       vscode.workspace.onDidChangeTextDocument(({ document, contentChanges }) => contentChanges.length > 0 && this.#tell(document)),
       vscode.workspace.onDidChangeConfiguration((event) => this.#heed(event)),
@@ -45,7 +48,8 @@ export class Notebooks implements vscode.Disposable {
     const known = this.#analyses.get(document)
     if (known?.version === document.version) return known
     const earlier = known?.notebook.parsed.pieces ? known : this.#good.get(document)
-    const notebook = readNotebook(document.getText(), earlier?.notebook)
+    const read = readNotebook(document.getText(), earlier?.notebook)
+    const notebook = withLogs(read, this.logs.of(document.uri, read))
     const analysis = { version: document.version, notebook, findings: checkNotebook(notebook, this.#severities) }
     this.#analyses.set(document, analysis)
     if (!notebook.broken) this.#good.set(document, analysis)
@@ -69,6 +73,20 @@ export class Notebooks implements vscode.Disposable {
 
   #tell(document: vscode.TextDocument): void {
     if (isNotebook(document)) this.#changed.fire(document)
+  }
+
+  /** The text says the same; only what is known beside it is more. */
+  #hearOfLogs(uri: vscode.Uri): void {
+    const document = vscode.workspace.textDocuments.find((each) => each.uri.toString() === uri.toString())
+    if (!document) return
+    for (const known of [this.#analyses, this.#good]) {
+      const before = known.get(document)
+      if (!before) continue
+      const notebook = withLogs(before.notebook, this.logs.of(uri, before.notebook))
+      const findings = checkNotebook(notebook, this.#severities)
+      known.set(document, { ...before, notebook, findings })
+    }
+    this.#changed.fire(document)
   }
 
   #heed(event: vscode.ConfigurationChangeEvent): void {

@@ -7,19 +7,21 @@ import { checkNotebook } from '../../src/core/rules/checkNotebook'
 import { descriptions } from '../../src/core/rules/index'
 import { applyChanges, lineOf, lineStarts } from '../../src/core/text'
 import { fixKeeps, readMarks } from './marks'
+import { withLogsFrom } from './withLogsFrom'
 
 const folder = 'test/fixtures/rules'
 const pattern = /^([a-z]+(?:-[a-z]+)*)(?:\.([a-z]+(?:-[a-z]+)*))?(\.ok)?\.setup\.yaml$/
 
 /** `<code>.setup.yaml` must fire and `<code>.ok.setup.yaml` must not; `<code>.<case>…` are further ones of either kind. */
-const fixtures = readdirSync(folder).map((name) => {
+const fixtures = readdirSync(folder).filter((name) => name !== 'logs').map((name) => {
   const match = pattern.exec(name)
   return { name, code: match?.[1], ok: match?.[2] === 'ok' || match?.[3] !== undefined, text: readFileSync(join(folder, name), 'utf8') }
 })
 const codes = descriptions.map(({ code }) => code)
 
+/** As where logs are looked at: those that a fixture names lie below its folder. */
 function findingsOf(text: string): Finding[] {
-  return checkNotebook(readNotebook(text))
+  return checkNotebook(withLogsFrom(folder, readNotebook(text)))
 }
 
 /** One line a finding, in the order of the text; the severity only where a mark on that line asks for one. */

@@ -1,11 +1,13 @@
 import { architectures } from '../adjusters/architectures'
 import { geometryDatum } from '../derived/geometryMoves'
+import { logAtHandOf } from '../derived/logOf'
 import type { Finding } from '../finding'
 import { fileUnits } from '../notation/displayUnits'
 import { wordsAt } from '../notebook/machine'
 import type { Entry, Notebook } from '../notebook/notebook'
 import { scalarAt } from '../notebook/tree'
 import { lineOf, lineStarts } from '../text'
+import { say } from '../words/say'
 import { branchesOf } from './branches'
 import { cautions } from './cautions'
 import { knownCells } from './knownCells'
@@ -21,17 +23,17 @@ export function buildGrid(notebook: Notebook, findings: readonly Finding[], unit
   const branches = branchesOf(notebook.entries)
   const columns = notebook.entries.map((entry, at) => ({ ...columnOf(entry, besideCells.get(entry.key) ?? []), ...(branches ? { branch: branches[at]! } : {}) }))
   const datum = geometryDatum(notebook)
-  const known = notebook.entries.map((entry) => knownCells(entry, units, datum))
+  const known = notebook.entries.map((entry) => knownCells(entry, units, `${datum} ${logAtHandOf(notebook, entry)?.stamp ?? ''}`))
   const cells = sources.map((source) => (source.kind === 'group' ? [] : notebook.entries.map((entry, at) => known[at]!.cell(source, notebook, entry))))
   markCells(cells, sources.map(({ row }) => row.key), columns, listed)
-  const beginnings = notebook.root ? [] : architectures.map(({ key, label, about }) => ({ key, label, about }))
+  const beginnings = notebook.root ? [] : architectures.map(({ key, label, about }) => ({ key, label: say(label), about: say(about) }))
   const empty = notebook.adjusters.size === 0 && notebook.entries.length === 0
   return {
     title: wordsAt(notebook, ['machine', 'name']) ?? '',
     state: notebook.broken ? 'broken' : notebook.newer ? 'newer' : empty ? 'empty' : 'ready',
     ...(notebook.broken ? { trouble: { message: notebook.broken.message, line: lineOf(starts, notebook.broken.range.start) + 1 } } : {}),
-    ...(notebook.newer ? { readOnly: 'This notebook is written in a newer format. Update Detent to edit it.' } : {}),
-    columns, rows: sources.map(({ row }) => row), cells, findings: listed, cautions: [...cautions],
+    ...(notebook.newer ? { readOnly: say('This notebook is written in a newer format. Update Detent to edit it.') } : {}),
+    columns, rows: sources.map(({ row }) => row), cells, findings: listed, cautions: cautions.map((words) => say(words)),
     ...(empty && beginnings.length > 0 && !notebook.broken ? { beginnings } : {}),
   }
 }

@@ -3,6 +3,7 @@ import { computedAir } from './computedAir'
 import { computedBalance, computedBounce } from './computedBounce'
 import { computedGeometry } from './computedGeometry'
 import { computedLoads } from './computedLoads'
+import { computedLog } from './computedLog'
 import { computedRide } from './computedRide'
 import type { Computed } from './computedRow'
 import { computedSag } from './computedSag'
@@ -15,5 +16,5 @@ const ends: readonly End[] = ['front', 'rear']
 export const computedRows: readonly Computed[] = [
   ...ends.flatMap((end) => [...computedSag(end), ...computedSprings(end)]),
   ...ends.flatMap(computedSpringFacts), ...computedAir, ...computedLoads,
-  ...computedGeometry, ...ends.flatMap(computedBounce), ...computedBalance, ...ends.flatMap(computedRide),
+  ...computedGeometry, ...ends.flatMap(computedBounce), ...computedBalance, ...ends.flatMap(computedRide), ...computedLog,
 ]

@@ -8,7 +8,7 @@ export type Computed = NumberRow | WordsRow
 interface Common {
   /** As in the export where it is exported: `front.static_sag_mm`. */
   key: string
-  group: 'sag_front' | 'sag_rear' | 'springs' | 'loads' | 'geometry' | 'bounce' | 'ride'
+  group: 'sag_front' | 'sag_rear' | 'springs' | 'loads' | 'geometry' | 'bounce' | 'ride' | 'log'
   label: string
   detail?: string
   about: string

@@ -12,8 +12,8 @@ export interface KnownCells {
 const known = new WeakMap<object, { units: DisplayUnits; datum: string; cells: KnownCells }>()
 
 /**
- * Cells are values: who wants to mark one takes a copy. `datum` is the one thing of other entries that they stand on, as
- * `geometryDatum` tells it.
+ * Cells are values: who wants to mark one takes a copy. `datum` names all that they stand on besides the entry: of other
+ * entries the one thing that `geometryDatum` tells, and what is known of the entry's log.
  */
 export function knownCells(entry: Entry, units: DisplayUnits, datum: string): KnownCells {
   const before = known.get(entry.content)

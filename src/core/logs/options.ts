@@ -27,6 +27,8 @@ export interface LogOptions {
   braking: BrakingLimits
   /** A swing of less is no turning point. */
   swingMm: number
+  /** Into so many pieces the log is cut for a drawing of the whole, an even number; 0 for no drawing. */
+  tracePieces: number
 }
 
 export const usualOptions: LogOptions = {
@@ -40,4 +42,5 @@ export const usualOptions: LogOptions = {
   brakeOnBar: 2, brakeAtLeastS: 0.3,
   braking: { on: 30, off: 20, atLeastS: 0.5 },
   swingMm: 2,
+  tracePieces: 0,
 }

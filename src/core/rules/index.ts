@@ -20,6 +20,7 @@ import { legsDiffer } from './legsDiffer'
 import { leverageNotRising } from './leverageNotRising'
 import { loggerIncomplete } from './loggerIncomplete'
 import { logOutside } from './logOutside'
+import { logUnread } from './logUnread'
 import { newerFormat } from './newerFormat'
 import { noReason } from './noReason'
 import { noRoomForAir } from './noRoomForAir'
@@ -58,7 +59,7 @@ export const rules: readonly Rule[] = [
   impossibleFigure, riderAddsNothing, leverageNotRising, geometryContradiction, unusualSteering, noRoomForAir, altitudeWithoutUnit, swingsGrow,
   unreadablePosition, unreadableValue, unreadableDate,
   unknownAdjuster, unknownLeg, unknownKey,
-  logOutside, loggerIncomplete,
+  logOutside, logUnread, loggerIncomplete,
   adjusterContradiction,
   entryWithoutId, duplicateEntry, unknownParent, parentLoop, datesBackwards,
   acceptedWithoutReason, unknownRule, newerFormat, olderFormat,

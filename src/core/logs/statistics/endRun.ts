@@ -7,6 +7,7 @@ import type { EndStatistics } from './logStatistics'
 import { Positions } from './positions'
 import { Speeds } from './speeds'
 import { Stops } from './stops'
+import { Trace } from './trace'
 
 const room = 4096
 
@@ -16,6 +17,7 @@ export class EndRun {
   readonly #speeds = new Speeds()
   readonly #velocity: Velocity
   readonly #stops: Stops[]
+  readonly #trace: Trace | undefined
   readonly #wheel = new Float64Array(room)
   /** Samples beyond the leverage table. */
   beyondTable = 0
@@ -24,6 +26,7 @@ export class EndRun {
   constructor(readonly channel: Channel, readonly options: LogOptions, fit: Fit, spacingS: number) {
     this.#positions = new Positions(channel)
     this.#velocity = new Velocity(fit, spacingS, (values, count) => this.#speeds.add(values, count))
+    this.#trace = options.tracePieces > 0 ? new Trace(options.tracePieces, spacingS) : undefined
     const { travelMm } = channel
     this.#stops = travelMm === undefined ? [] : [new Stops(options.bottoming, 1, travelMm), new Stops(options.topping, -1, 0)]
   }
@@ -62,6 +65,7 @@ export class EndRun {
     const { deepest, least } = this.#positions.extremes(times, wheel, from, to)
     for (const stop of this.#stops) stop.add(times, wheel, { from, to, extreme: stop.sign > 0 ? deepest : least })
     this.#velocity.push(wheel, from, to)
+    this.#trace?.add(times, wheel, from, to)
   }
 
   #break(): void {
@@ -77,10 +81,11 @@ export class EndRun {
     const { travelMm, name } = this.channel
     const { speedLimits, speedBinMmPerS, speedToMmPerS } = this.options
     const velocity = this.#speeds.summary({ limits: speedLimits, binMmPerS: speedBinMmPerS, toMmPerS: speedToMmPerS })
+    const trace = this.#trace?.summary()
     const [bottoming, topping] = this.#stops.map((stop) => stop.summary())
     return {
       column: name, position, ...(travelMm === undefined ? {} : { travelMm }), ...(velocity ? { velocity } : {}),
-      ...(bottoming && topping ? { bottoming, topping } : {}),
+      ...(bottoming && topping ? { bottoming, topping } : {}), ...(trace ? { trace } : {}),
     }
   }
 

@@ -39,7 +39,7 @@ export class LapRuns {
     this.#from = time
     const wanted = !Number.isNaN(lap) && this.#found.length < mostLaps
     if (!Number.isNaN(lap) && !wanted) this.leftOut++
-    const run = (end: EndName) => (wanted && this.ends[end] ? { [end]: new EndRun(this.ends[end], this.options, this.fit, this.spacingS) } : {})
+    const run = (end: EndName) => (wanted && this.ends[end] ? { [end]: new EndRun(this.ends[end], { ...this.options, tracePieces: 0 }, this.fit, this.spacingS) } : {})
     this.#runs = { ...run('front'), ...run('rear') }
   }
 

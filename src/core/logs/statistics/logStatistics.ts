@@ -6,6 +6,7 @@ import type { Histogram } from './histogram'
 import type { SpectrumStatistics } from './spectrum'
 import type { SpeedStatistics } from './speeds'
 import type { StopStatistics } from './stops'
+import type { LogTrace } from './trace'
 
 /** Positions of one end, mm at the wheel from full extension (at the front along the fork), and in % of its travel where that is known. */
 export interface PositionStatistics {
@@ -39,6 +40,8 @@ export interface EndStatistics {
   velocity?: SpeedStatistics
   freeDecays?: DecayStatistics
   spectrum?: SpectrumStatistics
+  /** Only where a drawing was asked for. */
+  trace?: LogTrace
 }
 
 export interface LapStatistics {

@@ -1,0 +1,7 @@
+import type { LogReport, LogRequest } from './analyseLog'
+
+/** What a thread of its own is asked about a log, one after the other. */
+export type LogTask = { id: number; path: string } & ({ kind: 'fingerprint' } | { kind: 'analyse'; request: LogRequest })
+
+/** What it answers: how far it is, then what it found, or why the file cannot be read. */
+export type LogAnswer = { id: number } & ({ bytes: number } | { fingerprint: string } | { report: LogReport } | { unreadable: string })

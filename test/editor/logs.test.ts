@@ -1,0 +1,127 @@
+import assert from 'node:assert/strict'
+import { appendFileSync, mkdirSync, rmSync, symlinkSync, writeFileSync } from 'node:fs'
+import { dirname, join } from 'node:path'
+import type { Frame } from 'playwright-core'
+import * as vscode from 'vscode'
+import { until } from './waiting'
+import { gridFrame, page, press, type } from './window'
+import { openGrid, problemsOf, textOf, write } from './workspace'
+
+const logger = `  logger:
+    time: {column: t, unit: s}
+    front: {column: fork}
+    rear: {column: shock}
+`
+const notebook = (mapping = logger, log = 'logs/one.csv') => `format: 1
+machine:
+  name: Tern 650
+  front: {travel: 120}
+  rear: {travel: 130}
+${mapping}adjusters:
+  fork_rebound: {on: fork, controls: rebound, counts: clicks, range: 20}
+entries:
+  - id: one
+    date: 2026-06-13
+    settings: {fork_rebound: 8 out}
+    ride: {front_travel_used: 88, log: ${log}}
+  - id: two
+    date: 2026-06-14
+    settings: {fork_rebound: 6 out}
+    ride: {front_travel_used: 120, log: logs/two.csv}
+`
+
+/** A made-up ride at 100 samples a second: the fork about 60 mm, the shock about 40. */
+function aLog(seconds: number, deepest = 90): string {
+  const swing = deepest - 60
+  const rows = Array.from({ length: seconds * 100 }, (_, at) => `${(at / 100).toFixed(2)},${(60 - swing * Math.cos((2 * Math.PI * at) / 100)).toFixed(2)},${(40 + 20 * Math.sin(at / 17)).toFixed(2)}`)
+  return `t,fork,shock\n${rows.join('\n')}\n`
+}
+
+async function open(text = notebook()): Promise<{ uri: vscode.Uri; grid: Frame }> {
+  const uri = write('tern.setup.yaml', text)
+  await openGrid(uri)
+  const grid = await gridFrame()
+  await grid.locator('[role=grid]').waitFor()
+  return { uri, grid }
+}
+
+/** Goes to a cell, with the keyboard in the grid. */
+async function go(uri: vscode.Uri, grid: Frame, row: string, column = 'one'): Promise<void> {
+  await vscode.commands.executeCommand('detent.showInGrid', uri, { column, row })
+  await until(`the grid has the keyboard for ${row}`, () => grid.locator('[role=grid]:focus, [role=grid] :focus').count().then((found) => found > 0))
+}
+
+/** Waits until the strip above the grid, which tells of the current cell, says all of this. */
+async function told(grid: Frame, ...parts: string[]): Promise<void> {
+  await until(parts.join(', '), async () => {
+    const text = await grid.locator('.detail').innerText()
+    return parts.every((part) => text.includes(part))
+  })
+}
+
+describe('logs beside the setup', () => {
+  it('become rows of the grid, without a word of the file changed', async () => {
+    write('logs/one.csv', aLog(20))
+    write('logs/two.csv', aLog(30, 119))
+    const { uri, grid } = await open()
+    await go(uri, grid, 'computed/log.front_median_mm')
+    await told(grid, 'Dynamic sag, median front', '60')
+    await go(uri, grid, 'computed/log.front_used')
+    await told(grid, 'log 90, tie 88 mm')
+    await press('ArrowRight')
+    await told(grid, 'log 119, tie 120 mm')
+    assert.equal(await textOf(uri), notebook())
+  })
+
+  it('are read again when the file or the mapping is another one', async () => {
+    const file = write('logs/one.csv', aLog(20))
+    const { uri, grid } = await open()
+    await go(uri, grid, 'computed/log.read')
+    await told(grid, '20 s, 2000 rows')
+    writeFileSync(file.fsPath, aLog(25))
+    await told(grid, '25 s, 2500 rows')
+    rmSync(file.fsPath)
+    await told(grid, 'there is no file logs/one.csv beside this notebook')
+    writeFileSync(file.fsPath, aLog(5))
+    await told(grid, '5 s, 500 rows')
+    const document = await vscode.workspace.openTextDocument(uri)
+    const at = document.getText().indexOf('{column: fork}')
+    const edit = new vscode.WorkspaceEdit()
+    edit.replace(uri, new vscode.Range(document.positionAt(at), document.positionAt(at + '{column: fork}'.length)), '{column: fork, scale: 0.5}')
+    await vscode.workspace.applyEdit(edit)
+    await go(uri, grid, 'computed/log.front_deepest_mm')
+    await told(grid, '45')
+  })
+
+  it('take what is typed while a large log is being read', async () => {
+    const file = write('logs/one.csv', aLog(600))
+    for (let more = 0; more < 12; more++) appendFileSync(file.fsPath, aLog(600).slice('t,fork,shock\n'.length).replace(/^(\d+)/gm, (_, whole: string) => String(Number(whole) + 600 * (more + 1))))
+    const { uri, grid } = await open()
+    await go(uri, grid, 'settings/fork_rebound')
+    await type('9')
+    await press('Enter')
+    await until('the text has it', async () => (await textOf(uri)).includes('fork_rebound: 9'), 2000)
+    await go(uri, grid, 'computed/log.read')
+    await told(grid, '780000 rows')
+  })
+
+  it('are not opened where a link leads out of the folder', async () => {
+    const { uri, grid } = await open()
+    const folder = join(dirname(uri.fsPath), 'logs')
+    mkdirSync(folder, { recursive: true })
+    symlinkSync('/etc/hosts', join(folder, 'one.csv'))
+    await vscode.commands.executeCommand('detent.readLogs')
+    await go(uri, grid, 'computed/log.read')
+    await told(grid, 'one.csv is a link to somewhere else, which is not followed')
+  })
+
+  it('say in the cell and in the problems why one cannot be read', async () => {
+    write('logs/one.csv', 'Dear diary,\nnothing happened today.\n')
+    const { uri, grid } = await open()
+    await go(uri, grid, 'computed/log.read')
+    await told(grid, 'this is no table of numbers')
+    await until('it is a problem at the log', () => problemsOf(uri).find((problem) => /^12:\d+ log-unread .*this is no table of numbers/.test(problem)))
+    await until('so is the one that is missing', () => problemsOf(uri).find((problem) => /^16:\d+ log-unread .*there is no file logs\/two\.csv/.test(problem)))
+  })
+})
+void page
