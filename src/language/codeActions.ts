@@ -1,4 +1,4 @@
-import { ownCount } from '../core/adjusters/convert'
+import { factsIn, ownCount } from '../core/adjusters/convert'
 import type { Finding } from '../core/finding'
 import { acceptFinding } from '../core/notebook/edits/acceptFinding'
 import { insertPair } from '../core/notebook/edits/insertPair'
@@ -70,7 +70,7 @@ function noteFact({ text, root, entries }: Notebook, { code, place }: Finding): 
   if (!root || (code !== 'wrong-end' && code !== 'wrong-unit')) return undefined
   const setting = entries.find(({ key }) => key === place?.entry)?.settings.get(place?.row?.replace(/^settings\//, '') ?? '')
   const missing = setting?.reading.value && ownCount(setting.reading.value, setting.adjuster).missing
-  const fact = missing === undefined ? undefined : /^([a-z_]+)(?: and [a-z_]+)*$/.exec(missing)?.[1]
+  const fact = missing === undefined ? undefined : factsIn(missing)[0]
   if (!setting || fact === undefined) return undefined
   const { id, label } = setting.adjuster
   return { title: say`Note \`${fact}\` on ${label}, to convert it`, ...leaveBlank(setPath(text, root, ['adjusters', id, fact], blank, asProse), false) }

@@ -25,9 +25,15 @@ export function ratioBetween(from: string, to: string, adjuster: Adjuster): { ra
   const known = walk(from, to, (link) => link.ratio(adjuster))
   if (known) return { ratio: known.ratio }
   const possible = walk(from, to, (link) => link.ratio(adjuster) ?? 1)
-  if (!possible) return { missing: say`a ${from} cannot be turned into a ${to}` }
+  if (!possible) return { missing: say`a ${say(from)} cannot be turned into a ${say(to)}` }
   const facts = possible.links.filter((link) => link.ratio(adjuster) === undefined).map((link) => link.fact)
   return { missing: facts.join(say(' and ')) }
+}
+
+/** The facts that a conversion names as missing; none where it lacks something else. */
+export function factsIn(missing: string): string[] {
+  const facts = missing.split(say(' and '))
+  return facts.every((fact) => /^[a-z_]+$/.test(fact)) ? facts : []
 }
 
 interface Way {

@@ -63,7 +63,7 @@ function cardOfSlot(notebook: Notebook, slot: string, entry: Entry | undefined):
 function withRecord(notebook: Notebook, card: Card, adjuster: Adjuster, leg: Leg | undefined): Card {
   const creep = isTurned(adjuster) ? creepOf(notebook, adjuster, leg) : undefined
   if (!creep) return card
-  const before = card.sections.findIndex(({ heading }) => heading === 'How to count it')
+  const before = card.sections.findIndex(({ heading }) => heading === say('How to count it'))
   const record = { heading: say('Over time'), lines: [creepWords(creep)] }
   return { ...card, sections: [...card.sections.slice(0, before), record, ...card.sections.slice(before)] }
 }

@@ -1,4 +1,4 @@
-import { airSpring } from '../compute/springs/airSpring'
+import { airSpring, wantsRoom } from '../compute/springs/airSpring'
 import { found, isMissing } from '../compute/working/result'
 import { forkAirOf } from '../derived/airOf'
 import { factAt } from '../notebook/machine'
@@ -17,7 +17,7 @@ export const noRoomForAir: NotebookRule = {
     for (const entry of notebook.entries) {
       const air = found(forkAirOf(notebook, entry))
       const spring = air && airSpring({ ...air.leg, exponent: air.exponent })
-      if (!spring || !isMissing(spring) || !spring.missing.some((why) => why.startsWith('room for the air'))) continue
+      if (!spring || !isMissing(spring) || !spring.missing.includes(say(wantsRoom))) continue
       const set = [...entry.state].find(([, { setting }]) => setting.adjuster.control.name === 'oil_level' && setting.adjuster.counts.dimension === 'length')
       const range = set?.[1].setting.node.range ?? written?.range
       if (range && !reports.has(range.start)) {

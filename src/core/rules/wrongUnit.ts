@@ -1,4 +1,4 @@
-import { ownCount, ownPosition } from '../adjusters/convert'
+import { factsIn, ownCount, ownPosition } from '../adjusters/convert'
 import { printPosition } from '../notation/position'
 import { say } from '../words/say'
 import type { EntryRule } from './rule'
@@ -17,7 +17,7 @@ export const wrongUnit: EntryRule = {
       const counts = say`${adjuster.label} counts in ${adjuster.counts.symbol}, not in ${position.unit.symbol}`
       const converted = ownCount(position, adjuster)
       if (converted.count === undefined) {
-        const suits = /^[a-z_]+( and [a-z_]+)*$/.test(converted.missing) ? say`; with \`${converted.missing}\` on the adjuster it could be converted` : ''
+        const suits = factsIn(converted.missing).length > 0 ? say`; with \`${converted.missing}\` on the adjuster it could be converted` : ''
         return [{ message: counts + suits, range: node.range, row }]
       }
       const text = printPosition(ownPosition(converted.count, adjuster))

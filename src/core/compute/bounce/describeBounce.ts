@@ -35,5 +35,6 @@ export function describeRatio(ratio: number): string | undefined {
   if (past < visibleShare) return say('comes back to its rest without passing it visibly')
   if (past === 1) return say('swings on without end')
   const swings = Math.ceil(Math.log(visibleShare) / Math.log(past))
-  return say`swings ${Math.round(100 * past)} % past its rest and has settled to ${100 * visibleShare} % after ${swings} swing${swings === 1 ? '' : 's'}`
+  const [percent, small] = [Math.round(100 * past), 100 * visibleShare]
+  return swings === 1 ? say`swings ${percent} % past its rest and has settled to ${small} % after 1 swing` : say`swings ${percent} % past its rest and has settled to ${small} % after ${swings} swings`
 }

@@ -1,4 +1,4 @@
-import { say } from '../../words/say'
+import { phrase, say } from '../../words/say'
 import { isMissing, type Outcome } from '../working/result'
 import { polytropicPressure } from './polytropic'
 
@@ -68,13 +68,16 @@ function compressedVolume({ boreMm, oilLevelMm, springVolumeMl = 0 }: AirSpring)
   return section(boreMm) * oilLevelMm - 1000 * springVolumeMl
 }
 
+/** What is missing where oil and spring leave the air no volume at the end of the travel: said by `say`. */
+export const wantsRoom = phrase('room for the air: the oil and the spring fill the tube before the travel ends')
+
 function findProblem(leg: AirSpring, exponent: number, pressureAbs: number): string | undefined {
   const { sealDiameterMm, boreMm, travelMm, oilLevelMm } = leg
   const measures = [sealDiameterMm, boreMm, travelMm, oilLevelMm]
   if (!measures.every((measure) => measure >= smallestMm && measure <= largestMm)) return say('tube diameters, oil level and travel of a fork, in mm')
   if (!(exponent >= 1 && exponent <= 1.4)) return say('an exponent of the air between 1 (slow) and 1.4 (fast)')
   if (!(pressureAbs > 0 && pressureAbs < largestBar)) return say('an absolute pressure above zero and below 1000 bar')
-  return compressedVolume(leg) > 0 ? undefined : say('room for the air: the oil and the spring fill the tube before the travel ends')
+  return compressedVolume(leg) > 0 ? undefined : say(wantsRoom)
 }
 
 /** What a change of the oil level by `byMm` (above zero: less oil) does to the force at one place of the travel, N. */

@@ -1,7 +1,7 @@
 import { say } from '../../words/say'
 import { derive, given, type Given } from '../working/derive'
 import type { Amount, Outcome } from '../working/result'
-import type { AirSpring } from './airSpring'
+import { wantsRoom, type AirSpring } from './airSpring'
 
 const section = (diameterMm: number): number => (Math.PI / 4) * diameterMm ** 2
 
@@ -42,7 +42,7 @@ function inputs(leg: AirQuestion): Record<'A' | 'p' | 'a' | 'V' | 'x' | 'n', Giv
 function noRoom({ V, A, x, p, a }: Record<'V' | 'A' | 'x' | 'p' | 'a', number>): string | undefined {
   if (!(A > 0)) return say('tube diameters above zero')
   if (!(p + a > 0)) return say('an absolute pressure above zero')
-  return V - (A * x) / 10 > 0 ? undefined : say('room for the air: the oil and the spring fill the tube before the travel ends')
+  return V - (A * x) / 10 > 0 ? undefined : say(wantsRoom)
 }
 
 /** Force of the air of one leg at a travel, N. */
