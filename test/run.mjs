@@ -3,6 +3,7 @@
 //   npm test                    everything
 //   npm test -- --unit          everything but the editor
 //   npm test -- --editor        the build, the page and the editor alone
+//   npm test -- --web           the build and all of the editor's tests, with the extension in a browser's host
 //   npm test -- --grep TEXT     only the tests whose title contains TEXT, without the checks
 import { existsSync, mkdirSync, readFileSync, rmSync } from 'node:fs'
 import { join } from 'node:path'
@@ -11,7 +12,8 @@ import { endChild, endOnSignal, startChild } from './workbench/children.mjs'
 import { cache, ensureDependencies, requireNode, root } from './workbench/install.mjs'
 
 requireNode()
-const { values: wanted } = util.parseArgs({ options: { unit: { type: 'boolean' }, editor: { type: 'boolean' }, grep: { type: 'string' } } })
+const { values: wanted } = util.parseArgs({ options: { unit: { type: 'boolean' }, editor: { type: 'boolean' }, web: { type: 'boolean' }, grep: { type: 'string' } } })
+const inBrowser = '^the grid |^the workbench |^a notebook’s text |^a virtual workspace '
 const sums = { passed: 0, failed: 0, skipped: 0 }
 const failures = []
 let running
@@ -37,8 +39,8 @@ async function installStep() {
 }
 
 async function runSteps() {
-  const checks = !wanted.editor && !wanted.grep
-  const unit = !wanted.editor
+  const checks = !wanted.editor && !wanted.web && !wanted.grep
+  const unit = !wanted.editor && !wanted.web
   const editor = !wanted.unit
   const tools = {
     tsc: 'node_modules/typescript/bin/tsc', eslint: 'node_modules/eslint/bin/eslint.js',
@@ -56,14 +58,21 @@ async function runSteps() {
     ])
   }
   const built = checks || editor ? await counted('build', () => check('build', ['build.mjs'])) : false
+  if (wanted.web) {
+    if (built) await suite('editor tests in a browser’s host', 900, results => ['test/workbench/suite.mjs', '--web', ...grep(), '--results', results])
+    return
+  }
   if (editor && built) {
     await suite('page tests', 300, results => [
       'node_modules/mocha/bin/mocha.js', '--no-config', '--node-option', 'import=tsx', ...grep(), '--forbid-only', '--timeout', '30000',
       '--reporter', 'test/workbench/sums.cjs', '--reporter-option', `file=${results}`, 'test/webview-browser/*.spec.ts',
     ])
   }
-  if (editor && built) await suite('editor tests', 900, results => ['test/workbench/suite.mjs', ...grep(), '--results', results])
-  else if (editor) fail('editor tests (not run, for want of a build)')
+  if (editor && built) {
+    await suite('editor tests', 900, results => ['test/workbench/suite.mjs', '--packed', ...grep(), '--results', results])
+    // The part that shows whether it runs there at all; the whole takes as long again.
+    if (checks) await suite('editor tests in a browser’s host', 300, results => ['test/workbench/suite.mjs', '--web', '--grep', inBrowser, '--results', results])
+  } else if (editor) fail('editor tests (not run, for want of a build)')
 }
 
 function grep() {
@@ -100,7 +109,7 @@ async function checkAll(name, programs) {
 
 /** Runs a test suite that leaves its sums in a file; a suite that ends without them, or hangs, is a failure of its own. */
 async function suite(name, limitSeconds, command) {
-  const results = join(cache, `${name.replace(' ', '-')}-${process.pid}.json`)
+  const results = join(cache, `${name.replaceAll(' ', '-')}-${process.pid}.json`)
   mkdirSync(cache, { recursive: true })
   const started = Date.now()
   console.log(`\n${name}:`)

@@ -12,6 +12,8 @@ export interface SuiteSettings {
   results: string
   /** Run only the tests whose title contains this; empty for all. */
   grep: string
+  /** The extension runs in the browser's host, not in this one. */
+  web: boolean
 }
 
 /** Reads them. Throws when the suite was not started by its runner. */

@@ -6,7 +6,7 @@ import { barriersIn } from './accessibility'
 import { framesWith } from './frames'
 import { until } from './waiting'
 import { gridFrame, page, press, resize, type, wear } from './window'
-import { openGrid, openText, sample, textOf, write } from './workspace'
+import { nameOf, openGrid, openText, sample, textOf, write } from './workspace'
 
 const tern = `format: 1
 machine: {name: Tern 650, use: track, front: {travel: 120}}
@@ -29,7 +29,7 @@ entries:
 `
 
 const written = (text = tern) => write('tern.setup.yaml', text)
-const list = (uri: vscode.Uri, from: string, to: string) => vscode.commands.executeCommand('detent.turnList', { uri: uri.toString(), entry: from }, { uri: uri.toString(), entry: to })
+const list = (uri: vscode.Uri, from: string, to: string) => vscode.commands.executeCommand('detent.turnList', { uri: nameOf(uri), entry: from }, { uri: nameOf(uri), entry: to })
 
 async function turnsFrame(): Promise<Frame> {
   const frame = await until('a turn list is shown', async () => (await framesWith(page(), '[data-detent="turns"]'))[0])
@@ -110,7 +110,7 @@ describe('the turn list', () => {
     assert.match((await frame.locator('.list > *').first().textContent()) ?? '', /^Cannot be reached by turning.*beyond its range of 22 clicks/)
     await vscode.commands.executeCommand('workbench.action.closeActiveEditor')
     const heron = write('heron.setup.yaml', tern.replace('Tern 650', 'Heron 980'))
-    await vscode.commands.executeCommand('detent.turnList', { uri: written().toString() }, { uri: heron.toString() })
+    await vscode.commands.executeCommand('detent.turnList', { uri: nameOf(written()) }, { uri: nameOf(heron) })
     await (await turnsFrame()).getByRole('alert').getByText(/These are two machines/).waitFor()
   })
 
@@ -219,7 +219,7 @@ describe('the hand-over sheet', () => {
 
   it('is saved where the person says', async () => {
     const { uri } = await openTern()
-    await vscode.commands.executeCommand('detent.printSheet', { uri: uri.toString(), entry: 'run-1' })
+    await vscode.commands.executeCommand('detent.printSheet', { uri: nameOf(uri), entry: 'run-1' })
     const frame = await until('the sheet is shown', async () => (await framesWith(page(), '.detent-bar'))[0])
     const target = sample('sheet.html').fsPath
     await frame.getByRole('link', { name: /Save to print/ }).click()

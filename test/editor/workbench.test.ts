@@ -1,7 +1,8 @@
 import assert from 'node:assert/strict'
 import * as vscode from 'vscode'
-import { openGrid, openText, sample, textOf, write } from './workspace'
+import { activate, openGrid, openText, sample, textOf, write } from './workspace'
 import { gridFrame, page, press, type } from './window'
+import { settings } from './settings'
 import { until } from './waiting'
 
 describe('the workbench', () => {
@@ -12,10 +13,13 @@ describe('the workbench', () => {
   })
 
   it('activates the extension', async () => {
-    const extension = vscode.extensions.getExtension('detent.detent')
-    assert.ok(extension, 'the extension is installed')
-    await extension.activate()
-    assert.equal(extension.isActive, true)
+    await activate()
+    assert.ok((await vscode.commands.getCommands(true)).includes('detent.newNotebook'))
+  })
+
+  it('has the extension in the host that was asked for', () => {
+    // A host knows its own extensions only.
+    assert.equal(vscode.extensions.getExtension('detent.detent') === undefined, settings().web)
   })
 
   it('shows a notebook in the grid', async () => {

@@ -5,7 +5,7 @@ import { dirname, join } from 'node:path'
 import * as vscode from 'vscode'
 import { settings } from './settings'
 import { until } from './waiting'
-import { press } from './window'
+import { page, press } from './window'
 
 /** The view type of the grid in package.json. */
 export const gridViewType = 'detent.setup'
@@ -37,6 +37,17 @@ export function write(path: string, text: string): vscode.Uri {
   mkdirSync(dirname(target), { recursive: true })
   writeFileSync(target, text)
   return vscode.Uri.file(target)
+}
+
+/** Has the extension start, in whichever host it runs: only one of our own host could be asked directly. */
+export async function activate(): Promise<void> {
+  await vscode.commands.executeCommand('detent.setups.refresh')
+}
+
+/** A file by the name that the extension knows it under, for a command that takes it as text: a browser's host sees this machine from afar. */
+export function nameOf(uri: vscode.Uri): string {
+  if (!settings().web) return uri.toString()
+  return uri.with({ scheme: 'vscode-remote', authority: new URL(page().url()).host }).toString()
 }
 
 /** Opens a file in the grid, in the active group or in the one given. */

@@ -34,7 +34,7 @@ process.exit(code)
 /** Opens the workbench and resolves with the code that the suite ends with. */
 async function runSuite() {
   const logs = options.logsPath ?? profile
-  server = await startServer({ settings: readSettings(options['user-data-dir']), log: join(logs, 'server.log') })
+  server = await startServer({ installed: options.install, settings: readSettings(options['user-data-dir']), log: join(logs, 'server.log') })
   const debuggingPort = Number(options['remote-debugging-port'] ?? 0)
   browser = await launchBrowser({ profile, viewport: { width: 1280, height: 800 }, debuggingPort })
   const page = browser.pages()[0] ?? await browser.newPage()

@@ -1,4 +1,5 @@
 // Starts the embedded editor's own server on a free port, with a data folder of its own, and stops it cleanly.
+import { spawnSync } from 'node:child_process'
 import { createWriteStream, mkdirSync, readFileSync, writeFileSync } from 'node:fs'
 import { createServer } from 'node:net'
 import { join } from 'node:path'
@@ -38,8 +39,8 @@ export const quietSettings = {
 /**
  * Starts the server and resolves when it listens.
  * @param {{port?: number, settings?: object, installed?: string, log?: string}} [options] `port` 0 or absent takes a free
- *   one; `settings` are added to the quiet ones; `installed` is the folder of an extension that is to be there as if
- *   installed, not in development; `log` is a file that receives what the server says
+ *   one; `settings` are added to the quiet ones; `installed` is a .vsix to install, or the folder of an
+ *   extension that is to be there as if installed, not in development; `log` is a file that receives what the server says
  * @returns {Promise<Server>}
  * @throws an Error with the server's last words when it ends or does not listen in time
  */
@@ -48,7 +49,8 @@ export async function startServer({ port = 0, settings = {}, installed, log } = 
   const chosen = await freePort(port)
   const data = temporaryFolder()
   const changeSettings = keepSettings(data, settings)
-  if (installed) installExtension(data, installed)
+  if (installed?.endsWith('.vsix')) installPackage(editor, data, installed)
+  else if (installed) installFolder(data, installed)
 
   const child = startChild(process.execPath, [
     join(editor, 'out', 'server-main.js'), '--host', '127.0.0.1', '--port', String(chosen),
@@ -83,8 +85,15 @@ function keepSettings(data, first) {
   }
 }
 
+// As a person does it from the command line.
+function installPackage(editor, data, path) {
+  const args = [join(editor, 'out', 'server-main.js'), '--install-extension', path, '--server-data-dir', data, '--accept-server-license-terms']
+  const { stdout, stderr } = spawnSync(process.execPath, args, { env: cleanEnvironment(), encoding: 'utf8' })
+  if (!stdout.includes('was successfully installed')) throw new Error(`The editor did not install ${path}.\n${stdout}${stderr}`)
+}
+
 // What installing an extension would leave behind, except that its files stay where they are.
-function installExtension(data, folder) {
+function installFolder(data, folder) {
   const { publisher, name, version } = JSON.parse(readFileSync(join(folder, 'package.json'), 'utf8'))
   const entry = { identifier: { id: `${publisher}.${name}` }, version, location: { $mid: 1, path: slashed(folder), scheme: 'file' } }
   mkdirSync(join(data, 'extensions'), { recursive: true })

@@ -1,5 +1,8 @@
 // Bundles the editor tests and runs them in an editor: the embedded one, or with `--desktop [version]` a desktop editor
 // that the runner downloads. `--grep TEXT` runs only the tests whose title contains it, `--results FILE` keeps the sums.
+//   --packed   with the packed .vsix installed, as people have it, in place of the development folder
+//   --web      the same, in the browser's own extension host: a web worker, without Node
+import { spawnSync } from 'node:child_process'
 import { existsSync, mkdirSync, readdirSync, rmSync, writeFileSync } from 'node:fs'
 import { join, sep } from 'node:path'
 import { parseArgs } from 'node:util'
@@ -11,14 +14,19 @@ import { freePort, quietSettings } from './server.mjs'
 
 const { values: options, positionals } = parseArgs({
   allowPositionals: true,
-  options: { desktop: { type: 'boolean' }, grep: { type: 'string' }, results: { type: 'string' } },
+  options: { desktop: { type: 'boolean' }, packed: { type: 'boolean' }, web: { type: 'boolean' }, grep: { type: 'string' }, results: { type: 'string' } },
 })
+if (options.desktop && (options.packed || options.web)) throw new Error('--packed and --web are for the embedded editor.')
 const output = join(cache, 'editor-suite')
 // Below the repository, so that it finds the packages; of our own, so that two runs do not meet.
 const bundle = join(output, `run-${process.pid}`)
 const entry = join(bundle, 'index.js')
 const logs = join(output, 'logs')
 const folder = temporaryFolder()
+
+// Where the extension runs in a web worker, the suite stays in the Node host beside it, with its files and its hold on the
+// window. What it asks of the extension goes through the editor, as always.
+const webHost = { 'remote.extensionKind': { 'detent.detent': ['web'] } }
 
 // Whoever asks us to end asks the editor too; we tidy up when it has ended.
 process.on('SIGTERM', () => undefined)
@@ -48,27 +56,43 @@ async function bundleSuite() {
   writeFileSync(entry, `process.setSourceMapsEnabled(true)\nexports.run = () => require('./suite.js').run()\n`)
 }
 
+// Packs what is built.
+function pack() {
+  const path = join(folder, 'detent.vsix')
+  const vsce = join(root, 'node_modules', '@vscode', 'vsce', 'vsce')
+  const { status, stderr } = spawnSync(process.execPath, [vsce, 'package', '--no-dependencies', '--allow-missing-repository', '--no-rewrite-relative-links', '--out', path], { cwd: root, encoding: 'utf8' })
+  if (status !== 0) throw new Error(`The extension could not be packed.\n${stderr}`)
+  return path
+}
+
+// Tests run in the host of the extension that is in development, so with ours installed they are one of their own.
+function packedExtension() {
+  writeFileSync(join(bundle, 'package.json'), JSON.stringify({ name: 'suite', publisher: 'detent', version: '0.0.0', engines: { vscode: '*' } }))
+  return { developed: bundle, install: [`--install=${pack()}`] }
+}
+
 async function run() {
   const debuggingPort = await freePort()
   const workspace = join(folder, 'notebooks')
   const userData = join(folder, 'user')
   mkdirSync(workspace)
   mkdirSync(join(userData, 'User'), { recursive: true })
-  writeFileSync(join(userData, 'User', 'settings.json'), JSON.stringify(quietSettings))
+  writeFileSync(join(userData, 'User', 'settings.json'), JSON.stringify({ ...quietSettings, ...(options.web ? webHost : {}) }))
   const pictures = join(output, 'pictures')
   for (const stale of [pictures, logs]) rmSync(stale, { recursive: true, force: true })
   mkdirSync(logs)
   const results = options.results ?? join(folder, 'results.json')
-  const settings = { debuggingPort, workspace, pictures, results, samples: join(root, 'samples'), grep: options.grep ?? '' }
+  const settings = { debuggingPort, workspace, pictures, results, samples: join(root, 'samples'), grep: options.grep ?? '', web: options.web ?? false }
 
+  const { developed, install } = options.packed || options.web ? packedExtension() : { developed: root, install: [] }
   const { program, first } = options.desktop ? await desktopEditor() : embeddedEditor()
   return runTests({
     vscodeExecutablePath: program,
     launchArgs: [
       ...first, workspace, `--remote-debugging-port=${debuggingPort}`, `--user-data-dir=${userData}`,
-      `--extensions-dir=${join(folder, 'extensions')}`, `--logsPath=${logs}`, '--disable-extensions', '--password-store=basic',
+      `--extensions-dir=${join(folder, 'extensions')}`, `--logsPath=${logs}`, '--disable-extensions', '--password-store=basic', ...install,
     ],
-    extensionDevelopmentPath: root,
+    extensionDevelopmentPath: developed,
     extensionTestsPath: entry,
     extensionTestsEnv: { DETENT_SUITE: JSON.stringify(settings) },
   })
