@@ -1,6 +1,6 @@
 // Builds everything that ships into dist/: the extension, the command line, the webviews, the words of other languages.
 // `node build.mjs` builds once, `--watch` keeps building, `--generate` only writes the compiled schema check.
-import { mkdirSync, readdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs'
+import { cpSync, mkdirSync, readdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs'
 import { resolve } from 'node:path'
 import { build, context } from 'esbuild'
 import Ajv from 'ajv'
@@ -29,6 +29,7 @@ function bundleWords() {
 generateShapeCheck()
 if (process.argv.includes('--generate')) process.exit(0)
 bundleWords()
+cpSync('src/editor/walkthrough', 'dist/walkthrough', { recursive: true })
 
 const common = {
   bundle: true,
@@ -40,7 +41,7 @@ const common = {
 }
 const targets = [
   // One bundle for every host: a browser's has no Node, so nothing of it may be asked for where there is none.
-  { ...common, entryPoints: { extension: 'src/editor/extension.ts' }, outdir: 'dist', platform: 'browser', format: 'cjs', external: ['vscode', 'node:*'] },
+  { ...common, entryPoints: { extension: 'src/editor/extension.ts' }, outdir: 'dist', platform: 'browser', format: 'cjs', external: ['vscode', 'node:*'], loader: { '.yaml': 'text' } },
   { ...common, entryPoints: { cli: 'src/cli/main.ts' }, outdir: 'dist', platform: 'node', format: 'cjs', banner: { js: '#!/usr/bin/env node' } },
   // The pages are modules, so that what they share is there once. The charts are loaded by them when first shown.
   {

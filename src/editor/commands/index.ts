@@ -6,6 +6,7 @@ import type { Sessions } from '../grid/sessions'
 import { viewType, type Notebooks } from '../notebooks'
 import { addAdjuster } from './addAdjuster'
 import { newNotebook } from './newNotebook'
+import { openSample } from './openSample'
 import { openAsText } from './openAsText'
 import { reopen } from './reopen'
 import { returnTo } from './returnTo'
@@ -52,7 +53,7 @@ const gridCommands: Record<string, GridCommand> = {
 /** Registers every command of the manifest; a test holds the two lists against each other. */
 export function registerCommands(notebooks: Notebooks, sessions: Sessions): vscode.Disposable {
   return vscode.Disposable.from(
-    ...Object.entries(gridCommands).map(([name, command]) => vscode.commands.registerCommand(name, () => sessions.active?.give(command))),
+    ...Object.entries(gridCommands).map(([name, command]) => vscode.commands.registerCommand(name, async () => (await sessions.toFront())?.give(command))),
     vscode.commands.registerCommand('detent.openAsText', async (uri?: vscode.Uri) => {
       const target = uri ?? activeNotebook()
       if (target) await openAsText(await vscode.workspace.openTextDocument(target), notebooks)
@@ -68,10 +69,15 @@ export function registerCommands(notebooks: Notebooks, sessions: Sessions): vsco
       if (place) for (const session of sessions.on(target)) session.reveal(place)
     }),
     vscode.commands.registerCommand('detent.newNotebook', newNotebook),
-    vscode.commands.registerCommand('detent.returnTo', (menu?: { column?: unknown }) => {
+    vscode.commands.registerCommand('detent.openSample', openSample),
+    vscode.commands.registerCommand('detent.returnTo', async (menu?: { column?: unknown }) => {
       const column = menu?.column
-      return sessions.active && returnTo(sessions.active, typeof column === 'string' ? column : undefined)
+      const session = await sessions.toFront()
+      if (session) await returnTo(session, typeof column === 'string' ? column : undefined)
     }),
-    vscode.commands.registerCommand('detent.addAdjuster', () => sessions.active && addAdjuster(sessions.active)),
+    vscode.commands.registerCommand('detent.addAdjuster', async () => {
+      const session = await sessions.toFront()
+      if (session) await addAdjuster(session)
+    }),
   )
 }

@@ -19,7 +19,10 @@ export function registerCompare(context: vscode.ExtensionContext, notebooks: Not
   return vscode.Disposable.from(
     panels,
     on('detent.compare', (left, right) => compareAsked(panels, readSource(left), readSource(right))),
-    on('detent.compareSelected', () => sessions.active && compareSelected(sessions.active, panels)),
+    on('detent.compareSelected', async () => {
+      const session = await sessions.toFront()
+      if (session) await compareSelected(session, panels)
+    }),
     on('detent.compareFiles', (_, uris) => compareFiles(uris, panels)),
     on('detent.compareWith', (uri) => compareWith(notebookOf(uri), panels)),
     on('detent.compareWithHead', (subject) => compareWithHead(subject, panels)),

@@ -31,6 +31,7 @@ export class GridSession implements vscode.Disposable {
   #range = false
   #cells = 0
   #place: GridPlace | null = null
+  #due: GridCommand | undefined
   #reveal: { place: GridPlace; edit?: boolean } | undefined
   readonly #waiting = new Map<number, () => void>()
   readonly #charts = new ChartsFeed(
@@ -79,9 +80,10 @@ export class GridSession implements vscode.Disposable {
     return { place: this.#range ? say`${this.#cells} cells from ${name}` : name, findings: counts }
   }
 
-  /** Passes a command on to the grid, which knows what is selected. */
+  /** Passes a command on to the grid, which knows what is selected; as soon as the page is there when it is not yet. */
   give(command: GridCommand): void {
-    this.#post({ type: 'commandGiven', command })
+    if (this.#ready) this.#post({ type: 'commandGiven', command })
+    else this.#due = command
   }
 
   /** Selects a cell; as soon as the page is there when it is not yet. */
@@ -146,6 +148,8 @@ export class GridSession implements vscode.Disposable {
     this.#post({ type: 'gridShown', version: ++this.#version, view: this.#shown })
     if (this.#reveal) this.#post({ type: 'placeRevealed', ...this.#reveal })
     this.#reveal = undefined
+    if (this.#due) this.#post({ type: 'commandGiven', command: this.#due })
+    this.#due = undefined
   }
 
   #update(): void {
