@@ -1,7 +1,7 @@
 import { spawnSync } from 'node:child_process'
 import { closeSync, existsSync, mkdirSync, openSync, readFileSync, renameSync, writeFileSync, writeSync } from 'node:fs'
 import { join } from 'node:path'
-import { build } from 'esbuild'
+import { builtCli } from './builtCli'
 import { median, runOnce, type Measured, type Run } from './measure'
 import { benchFolder, ensurePeers } from './peers/install.mjs'
 import type { Benchmark } from './table'
@@ -48,9 +48,8 @@ function madeLog(rows: number, separator: string, decimal: string): string {
 
 /** Our command line as it ships, and the notebook it reads. */
 async function ours(): Promise<{ cli: string; notebookFile: string }> {
-  const [cli, notebookFile] = [join(benchFolder, 'cli.cjs'), join(benchFolder, 'bench.setup.yaml')]
-  spawnSync(process.execPath, ['build.mjs', '--generate'])
-  await build({ entryPoints: ['src/cli/main.ts'], outfile: cli, bundle: true, minify: true, target: 'es2022', platform: 'node', format: 'cjs', logLevel: 'error' })
+  const notebookFile = join(benchFolder, 'bench.setup.yaml')
+  const cli = await builtCli()
   writeFileSync(notebookFile, notebook)
   return { cli, notebookFile }
 }

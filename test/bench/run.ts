@@ -1,13 +1,14 @@
 // Benchmarks side by side with peers and floors, in one run, with a table and as JSON.
 //   npm run bench                    all of them at their usual sizes
 //   npm run bench -- logs            one of them
-//   npm run bench -- logs --big      at the size of its targets (ten million rows)
+//   npm run bench -- logs --big      at the size of its targets (ten million rows; ten thousand entries)
 //   npm run bench -- --runs 5        medians of so many runs
 // Ends with exit code 1 where a target is missed. The JSON lies in test/bench/results, which git ignores.
 import { mkdirSync, writeFileSync } from 'node:fs'
 import { join } from 'node:path'
 import { parseArgs } from 'node:util'
 import { logs } from './logs'
+import { notebook } from './notebook'
 import { benchmarkText, isMet, type Benchmark } from './table'
 
 interface Options {
@@ -18,6 +19,7 @@ interface Options {
 /** Every benchmark by its name. Another is a line here, and a file that measures. */
 const benchmarks: Record<string, (options: Options) => Promise<Benchmark>> = {
   logs: ({ big, runs }) => logs({ rows: big ? 10_000_000 : 1_000_000, runs }),
+  notebook: ({ big, runs }) => notebook({ big, runs }),
 }
 
 async function main(): Promise<void> {

@@ -21,10 +21,13 @@ export function isMet({ ratio, atMost = Infinity, atLeast = -Infinity }: Target)
   return ratio === undefined ? undefined : ratio <= atMost && ratio >= atLeast
 }
 
+/** Below a tenth of a second in milliseconds. */
+const printTime = (ms: number) => (ms < 100 ? `${ms.toFixed(2)} ms` : `${(ms / 1000).toFixed(3)} s`)
+
 /** A benchmark for people. */
 export function benchmarkText({ title, measured, targets }: Benchmark): string {
   const rows = measured.map(({ what, version, ms, peakMiB, absent }) => [
-    version ? `${what} ${version}` : what, ms === undefined ? `absent: ${absent ?? 'no figure'}` : `${(ms / 1000).toFixed(3)} s`, peakMiB === undefined ? '' : `${Math.round(peakMiB)} MiB`,
+    version ? `${what} ${version}` : what, ms === undefined ? `absent: ${absent ?? 'no figure'}` : printTime(ms), peakMiB === undefined ? '' : `${Math.round(peakMiB)} MiB`,
   ])
   const widths = [0, 1].map((at) => Math.max(...rows.map((row) => row[at]!.length)))
   const lines = rows.map(([what, time, memory]) => `  ${what!.padEnd(widths[0]!)}  ${time!.padStart(Math.min(widths[1]!, 12))}  ${memory!.padStart(9)}`.trimEnd())
