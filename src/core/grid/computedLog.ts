@@ -4,6 +4,7 @@ import type { ReadLog } from '../logs/atHand'
 import type { EndName } from '../logs/mapping/mapping'
 import { decayRules } from '../logs/statistics/freeDecays'
 import type { EndStatistics } from '../logs/statistics/logStatistics'
+import { packingRules } from '../logs/statistics/packing'
 import { printNumber } from '../notation/amount'
 import { printShown, shownUnit, type DisplayUnits } from '../notation/displayUnits'
 import { measured } from '../notebook/fields'
@@ -55,6 +56,8 @@ const figures: readonly Figure[] = [
   { ...share, name: 'low_compression_pct', label: phrase('Low-speed compression'), pick: ({ velocity }) => velocity?.sharesPct.lowCompression },
   { ...share, name: 'low_rebound_pct', label: phrase('Low-speed rebound'), pick: ({ velocity }) => velocity?.sharesPct.lowRebound },
   { ...share, name: 'high_rebound_pct', label: phrase('High-speed rebound'), pick: ({ velocity }) => velocity?.sharesPct.highRebound },
+  { name: 'packed', label: phrase('Packed down'), unit: '', digits: 0, needs: phrase('a run of quick hits in the log'), method: phrase('runs of quick hits in which this end sits deeper from hit to hit'), limits: () => say(packingRules), pick: ({ packing }) => packing?.packed,
+    about: phrase('In how many runs of quick hits this end came out less and less far. Too much rebound damping is the usual cause.') },
   { name: 'damping_ratio', label: phrase('Damping ratio'), unit: '', digits: 2, needs: needsDecay, method: phrase('median of the logarithmic decrements of all free decays found'), limits: () => say(decayRules), about: decayWords,
     pick: ({ freeDecays }) => freeDecays?.dampingRatio },
   { name: 'natural_hz', label: phrase('Natural frequency'), unit: 'Hz', digits: 2, needs: needsDecay, method: phrase('median of the frequencies of all free decays found'), limits: () => say(decayRules), about: decayWords,

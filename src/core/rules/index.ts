@@ -7,6 +7,7 @@ import { altitudeWithoutUnit } from './altitudeWithoutUnit'
 import { belowZero } from './belowZero'
 import { beyondRange } from './beyondRange'
 import { bottomed } from './bottomed'
+import { bottomedInLog } from './bottomedInLog'
 import { datesBackwards } from './datesBackwards'
 import { duplicateEntry } from './duplicateEntry'
 import { entryWithoutId } from './entryWithoutId'
@@ -25,6 +26,7 @@ import { newerFormat } from './newerFormat'
 import { noReason } from './noReason'
 import { noRoomForAir } from './noRoomForAir'
 import { olderFormat } from './olderFormat'
+import { packingDown } from './packingDown'
 import { parentLoop } from './parentLoop'
 import { riderAddsNothing } from './riderAddsNothing'
 import { riderSagBelowStatic } from './riderSagBelowStatic'
@@ -35,6 +37,8 @@ import { sagLongerThanExtended } from './sagLongerThanExtended'
 import { riderSagWindow, staticSagWindow } from './sagWindow'
 import { severalChanges } from './severalChanges'
 import { swingsGrow } from './swingsGrow'
+import { tieAgainstLog } from './tieAgainstLog'
+import { travelLeftOver } from './travelLeftOver'
 import { unknownAdjuster } from './unknownAdjuster'
 import { unknownKey } from './unknownKey'
 import { unknownLeg } from './unknownLeg'
@@ -59,7 +63,7 @@ export const rules: readonly Rule[] = [
   impossibleFigure, riderAddsNothing, leverageNotRising, geometryContradiction, unusualSteering, noRoomForAir, altitudeWithoutUnit, swingsGrow,
   unreadablePosition, unreadableValue, unreadableDate,
   unknownAdjuster, unknownLeg, unknownKey,
-  logOutside, logUnread, loggerIncomplete,
+  logOutside, logUnread, loggerIncomplete, bottomedInLog, travelLeftOver, packingDown, tieAgainstLog,
   adjusterContradiction,
   entryWithoutId, duplicateEntry, unknownParent, parentLoop, datesBackwards,
   acceptedWithoutReason, unknownRule, newerFormat, olderFormat,

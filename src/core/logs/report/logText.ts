@@ -1,5 +1,6 @@
 import { describeDialect } from '../reading/dialect'
 import { decayRules } from '../statistics/freeDecays'
+import { packingRules } from '../statistics/packing'
 import type { EndStatistics, LogStatistics, Sampling } from '../statistics/logStatistics'
 import type { LogReport } from '../analyseLog'
 import { mappingText } from './mappingText'
@@ -49,6 +50,8 @@ const rows: readonly Row[] = [
   ['Free decays found', ({ freeDecays }) => freeDecays && String(freeDecays.count)],
   ['  damping ratio', ({ freeDecays }) => freeDecays && `${number(freeDecays.dampingRatio, 2)} (${number(freeDecays.dampingRatioFrom, 2)} to ${number(freeDecays.dampingRatioTo, 2)})`],
   ['  natural frequency', ({ freeDecays }) => freeDecays && `${number(freeDecays.naturalHz, 2)} Hz`],
+  ['Runs of quick hits', ({ packing }) => packing && String(packing.trains)],
+  ['  packed down in', ({ packing }) => packing && (packing.packed === 0 ? 'none' : `${packing.packed}, up to ${number(packing.worstMm)} mm`)],
   ['Highest peak of the spectrum', ({ spectrum }) => spectrum?.peakHz === undefined ? undefined : `${number(spectrum.peakHz, 2)} Hz`],
 ]
 
@@ -71,6 +74,7 @@ function meanings(ends: readonly EndStatistics[]): string[] {
   return [
     ...(bottoming && topping ? [`bottomed: within ${bottoming.withinMm} mm of the travel's end, topped out: within ${topping.withinMm} mm of its beginning; again after ${bottoming.leaveMm} mm more`] : []),
     ...(end?.velocity ? [`high speed from ${end.velocity.lowHighLimitMmPerS.compression} mm/s in compression and ${end.velocity.lowHighLimitMmPerS.rebound} mm/s in rebound; percentiles by linear interpolation`] : []),
+    ...(ends.some(({ packing }) => packing) ? [packingRules] : []),
     ...(ends.some(({ freeDecays }) => freeDecays) ? [`free decays: ${decayRules}; on a ride the road goes on pushing, so these are estimates`] : []),
   ]
 }

@@ -3,6 +3,7 @@ import type { BrakingStatistics } from './braking'
 import type { DecayStatistics } from './freeDecays'
 import type { FrontRearStatistics } from './frontRear'
 import type { Histogram } from './histogram'
+import type { PackingStatistics } from './packing'
 import type { SpectrumStatistics } from './spectrum'
 import type { SpeedStatistics } from './speeds'
 import type { StopStatistics } from './stops'
@@ -39,6 +40,7 @@ export interface EndStatistics {
   topping?: StopStatistics
   velocity?: SpeedStatistics
   freeDecays?: DecayStatistics
+  packing?: PackingStatistics
   spectrum?: SpectrumStatistics
   /** Only where a drawing was asked for. */
   trace?: LogTrace

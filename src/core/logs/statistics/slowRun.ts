@@ -8,6 +8,7 @@ import { Braking } from './braking'
 import { FreeDecays } from './freeDecays'
 import { FrontRear } from './frontRear'
 import type { LogStatistics } from './logStatistics'
+import { Packing } from './packing'
 import { Spectra } from './spectrum'
 import { TurningPoints } from './turningPoints'
 
@@ -32,6 +33,7 @@ export class SlowRun {
   readonly #facts: SlowFacts
   readonly #wheel: Record<EndName, Float64Array> = { front: new Float64Array(room), rear: new Float64Array(room) }
   readonly #decays: Record<EndName, FreeDecays> = { front: new FreeDecays(), rear: new FreeDecays() }
+  readonly #packing: Record<EndName, Packing>
   readonly #turns: Record<EndName, TurningPoints>
   readonly #spectra: Spectra
   readonly #frontRear: FrontRear | undefined
@@ -41,7 +43,11 @@ export class SlowRun {
   constructor(facts: SlowFacts) {
     this.#facts = facts
     const { ends: { front, rear }, options, rateHz, averagedBy, geometry, brakeOn } = facts
-    const turns = (end: EndName) => new TurningPoints(options.swingMm, (time, mm) => this.#decays[end].turn(time, mm))
+    this.#packing = { front: new Packing(front?.travelMm), rear: new Packing(rear?.travelMm) }
+    const turns = (end: EndName) => new TurningPoints(options.swingMm, (time, mm) => {
+      this.#decays[end].turn(time, mm)
+      this.#packing[end].turn(time, mm)
+    })
     this.#turns = { front: turns('front'), rear: turns('rear') }
     this.#spectra = new Spectra(rateHz, averagedBy)
     const both = front?.travelMm !== undefined && rear?.travelMm !== undefined ? [front.travelMm, rear.travelMm] as const : undefined
@@ -108,6 +114,7 @@ export class SlowRun {
 
   #breakSwing(end: EndName): void {
     this.#decays[end].finish()
+    this.#packing[end].finish()
     this.#turns[end].restart()
   }
 
@@ -115,11 +122,12 @@ export class SlowRun {
   finish(into: LogStatistics): LogStatistics {
     this.#break()
     const { front, rear } = this.#facts.ends
+    const [frontRear, attitude, braking] = [this.#frontRear?.summary(), this.#attitudes?.summary(), this.#braking?.summary()]
     const of = (end: EndName, which: 0 | 1) => {
       const [freeDecays, spectrum] = [this.#decays[end].summary(), this.#spectra.summary(which)]
-      return into[end] && { [end]: { ...into[end], ...(freeDecays ? { freeDecays } : {}), ...(spectrum ? { spectrum } : {}) } }
+      const packing = this.#packing[end].summary(end === 'front' ? braking?.events : [])
+      return into[end] && { [end]: { ...into[end], ...(freeDecays ? { freeDecays } : {}), ...(packing ? { packing } : {}), ...(spectrum ? { spectrum } : {}) } }
     }
-    const [frontRear, attitude, braking] = [this.#frontRear?.summary(), this.#attitudes?.summary(), this.#braking?.summary()]
     return {
       ...into, ...(front ? of('front', 0) : {}), ...(rear ? of('rear', front ? 1 : 0) : {}),
       ...(frontRear ? { frontRear } : {}), ...(attitude ? { attitude } : {}), ...(braking ? { braking } : {}),
