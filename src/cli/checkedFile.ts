@@ -20,8 +20,8 @@ export interface TextRegion {
   endColumn: number
 }
 
-export function checkFile(path: string, text: string): CheckedFile {
-  return { path, text, starts: lineStarts(text), findings: checkNotebook(readNotebook(text)) }
+export function checkFile(path: string, text: string, notebook = readNotebook(text)): CheckedFile {
+  return { path, text, starts: lineStarts(text), findings: checkNotebook(notebook) }
 }
 
 /** Where a range of a file stands. A byte order mark belongs to the file and takes no column. */

@@ -1,5 +1,5 @@
 import { spawnSync } from 'node:child_process'
-import { existsSync, readdirSync, readFileSync, statSync, writeFileSync } from 'node:fs'
+import { existsSync, lstatSync, readdirSync, readFileSync, realpathSync, statSync, writeFileSync } from 'node:fs'
 import { dirname, join, sep } from 'node:path'
 import { UsageError, type World } from './outcome'
 import { why } from './why'
@@ -40,6 +40,19 @@ export const disk: World = {
   rows(script, task, take) {
     if (task.path === '-' || sizeOf(task.path) < worthAThread) return undefined
     return import('./rowsThread').then(({ rowsFromThread }) => rowsFromThread(script, task, take))
+  },
+  logBeside(notebook, log) {
+    let path = dirname(notebook)
+    for (const step of log.split('/')) {
+      path = join(path, step)
+      const found = lstatSync(path, { throwIfNoEntry: false })
+      if (!found) return undefined
+      if (found.isSymbolicLink()) return { why: `${step} is a link to somewhere else, which is not followed; put the file itself there` }
+    }
+    return statSync(path).isFile() ? { path } : { why: `${log} is a folder; name the file in it` }
+  },
+  isSame(one, other) {
+    return one !== '-' && existsSync(one) && existsSync(other) && realpathSync(one) === realpathSync(other)
   },
   today() {
     const now = new Date()

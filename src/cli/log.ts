@@ -1,5 +1,7 @@
 import { parseArgs } from 'node:util'
 import { loggerOf, logFactsOf, logGeometryOf } from '../core/derived/loggerOf'
+import { logPathsOf, withLogs } from '../core/derived/logOf'
+import type { Finding } from '../core/finding'
 import { plainNumber } from '../core/export/plainNumber'
 import { analyseLog, planLog, type LogReport, type LogRequest } from '../core/logs/analyseLog'
 import { told } from '../core/logs/problem'
@@ -11,7 +13,10 @@ import { logText } from '../core/logs/report/logText'
 import type { Window } from '../core/logs/series/rows'
 import { wordsAt } from '../core/notebook/machine'
 import type { Notebook } from '../core/notebook/notebook'
+import { checkNotebook } from '../core/rules/checkNotebook'
+import { logRules } from '../core/rules/index'
 import { oneOf } from './check'
+import { atHand } from './logsBeside'
 import { UsageError, type Outcome, type World } from './outcome'
 import { readWhole } from './readWhole'
 import { toSnakeCase } from './toSnakeCase'
@@ -38,8 +43,10 @@ export async function log(args: readonly string[], world: World): Promise<Outcom
   const report = await reportOn(path, { ...(notebook ? machineOf(notebook) : {}), window: windowFrom(values) }, world)
   if (!report.statistics) throw new UsageError([`${path}: ${told(report.problem!)}`, ...doubts(report)].join('\n'))
   const machine = notebook && wordsAt(notebook, ['machine', 'name'])
-  if (format === 'text') return { out: logText(report, [path, machine].filter(Boolean).join(' · ')), code: 0 }
-  const plain = plainReport(report, path, machine)
+  const isWhole = values.from === undefined && values.to === undefined && values.lap === undefined
+  const findings = notebook && isWhole ? findingsOn(path, report, { notebook, file: values.notebook! }, world) : []
+  if (format === 'text') return { out: logText(report, [path, machine].filter(Boolean).join(' · ')) + asText(findings), code: 0 }
+  const plain = plainReport(report, { file: path, machine, findings })
   return { out: format === 'json' ? `${JSON.stringify(plain, null, 2)}\n` : logCsv(plain), code: 0 }
 }
 
@@ -74,6 +81,23 @@ async function headOf(chunks: AsyncIterable<Uint8Array>): Promise<Uint8Array> {
   return head.subarray(0, held)
 }
 
+/** What the rules say of the entries that name this log. */
+function findingsOn(path: string, report: LogReport, { notebook, file }: { notebook: Notebook; file: string }, world: World): Finding[] {
+  const mine = logPathsOf(notebook).filter((log) => {
+    const beside = world.logBeside?.(file, log)
+    return beside && 'path' in beside && world.isSame?.(path, beside.path)
+  })
+  if (mine.length === 0) return []
+  const codes = new Set(logRules.map(({ code }) => code))
+  const known = withLogs(notebook, new Map(mine.map((log) => [log, atHand(report, log)])))
+  return checkNotebook(known).filter(({ code }) => codes.has(code))
+}
+
+function asText(findings: readonly Finding[]): string {
+  const lines = findings.map(({ severity, message, code, place }) => `  ${severity}: ${[place?.entry, message].filter(Boolean).join(': ')} [${code}]`)
+  return lines.length === 0 ? '' : `\n${['What the notebook makes of it:', ...lines].join('\n')}\n`
+}
+
 function machineOf(notebook: Notebook): LogRequest {
   const [mapping, geometry] = [loggerOf(notebook), logGeometryOf(notebook)]
   return { facts: logFactsOf(notebook), ...(mapping ? { mapping } : {}), ...(geometry ? { geometry } : {}) }
@@ -98,10 +122,11 @@ function doubts({ proposed }: LogReport): string[] {
 }
 
 /** As plain data for scripts: names carry their units, numbers have twelve digits. */
-function plainReport({ dialect, mapping, proposed, statistics, notes }: LogReport, file: string, machine: string | undefined): unknown {
+function plainReport({ dialect, mapping, proposed, statistics, notes }: LogReport, { file, machine, findings }: { file: string; machine: string | undefined; findings: readonly Finding[] }): unknown {
   const plain = toSnakeCase({
     version: 1, file, ...(machine === undefined ? {} : { machine }), ...(dialect ? { written: describeDialect(dialect) } : {}),
     mapping, mappingIs: proposed ? 'proposed' : 'given', ...statistics, notes,
+    ...(findings.length > 0 ? { findings: findings.map(({ code, severity, message, place }) => ({ code, severity, message, entry: place?.entry })) } : {}),
   })
   return JSON.parse(JSON.stringify(plain, (_, value: unknown) => (typeof value === 'number' ? plainNumber(value) : value)))
 }

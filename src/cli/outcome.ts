@@ -25,6 +25,13 @@ export interface World {
   rows?: (script: string, task: RowsTask, take: (block: RowBlock) => boolean) => Promise<RowsEnd | undefined> | undefined
   /** The program that serves as such a thread. */
   threadScript?: string
+  /**
+   * Where a log lies that a notebook names, or why it must not be opened; `undefined` where there is no such file.
+   * Links are not followed: they would lead out of the folder.
+   */
+  logBeside?: (notebook: string, log: string) => { path: string } | { why: string } | undefined
+  /** Whether two paths are one file. */
+  isSame?: (one: string, other: string) => boolean
   /** Writes a new file. @throws UsageError where one is there already, or it cannot be written */
   create: (path: string, text: string) => void
   /** Writes a file, over what is there. @throws UsageError where it cannot be written */

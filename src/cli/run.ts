@@ -1,5 +1,5 @@
 import { advise, adviseUsage } from './advise'
-import { check, checkUsage } from './check'
+import { check, checkUsage, checkWithLogs } from './check'
 import { compare, compareUsage } from './compare'
 import { exportFile, exportUsage } from './export'
 import { log, logUsage } from './log'
@@ -23,9 +23,10 @@ const commands: Record<string, { usage: string; run: (args: readonly string[], w
   migrate: { usage: migrateUsage, run: migrate },
 }
 
-/** Commands that read a file as it comes, which takes its time. */
+/** Commands that read a file as it comes, which takes its time; `check` is one of both, with logs and without. */
 const streaming: Record<string, { usage: string; run: (args: readonly string[], world: World) => Promise<Outcome> }> = {
   log: { usage: logUsage, run: log },
+  check: { usage: checkUsage, run: checkWithLogs },
 }
 
 const usage = `detent: setup notebooks for motorcycle suspension

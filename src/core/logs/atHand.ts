@@ -20,7 +20,7 @@ export interface UnreadLog {
   stamp: string
   /** What is wrong and what to do, as a sentence's end: 'there is no such file'. */
   why: string
-  /** There is no such file, which on another machine there may be. */
+  /** There is no such file, which on another machine there may be, or the notebook does not say how to read it: no fault of the log. */
   absent?: true
 }
 

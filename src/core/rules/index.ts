@@ -53,6 +53,9 @@ import { wheelRateMismatch } from './wheelRateMismatch'
 import { wrongEnd } from './wrongEnd'
 import { wrongUnit } from './wrongUnit'
 
+/** The rules that look into logs, and speak only where these are at hand. */
+export const logRules: readonly Rule[] = [logUnread, bottomedInLog, travelLeftOver, packingDown, tieAgainstLog]
+
 /** Every rule there is, in the order of the table in the README. */
 export const rules: readonly Rule[] = [
   forkHeightUneven, legsDiffer, adjusterCrept,
@@ -63,7 +66,7 @@ export const rules: readonly Rule[] = [
   impossibleFigure, riderAddsNothing, leverageNotRising, geometryContradiction, unusualSteering, noRoomForAir, altitudeWithoutUnit, swingsGrow,
   unreadablePosition, unreadableValue, unreadableDate,
   unknownAdjuster, unknownLeg, unknownKey,
-  logOutside, logUnread, loggerIncomplete, bottomedInLog, travelLeftOver, packingDown, tieAgainstLog,
+  logOutside, loggerIncomplete, ...logRules,
   adjusterContradiction,
   entryWithoutId, duplicateEntry, unknownParent, parentLoop, datesBackwards,
   acceptedWithoutReason, unknownRule, newerFormat, olderFormat,

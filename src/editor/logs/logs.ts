@@ -54,7 +54,7 @@ export class Logs implements vscode.Disposable {
   readonly onDidChange = this.#changed.event
 
   constructor(extension: vscode.Uri) {
-    this.#thread = readOnThread(vscode.Uri.joinPath(extension, 'dist', 'cli.js').fsPath)
+    this.#thread = readOnThread(vscode.Uri.joinPath(extension, 'dist', 'threads.js').fsPath)
     this.#subscriptions = [
       this.#changed, this.#watch,
       vscode.workspace.onDidCloseTextDocument(({ uri }) => this.#close(uri.toString())),
@@ -160,7 +160,7 @@ export class Logs implements vscode.Disposable {
   async #read({ uri, request, requestKey }: Book, path: string, stop: AbortController): Promise<LogAtHand> {
     const file = await findLog(folderOf(uri), path)
     if ('why' in file) return this.#unread(file.why, file.absent)
-    if (!request) return this.#unread(say('the notebook does not say which column is what; “Detent: Describe Logger…” proposes it'))
+    if (!request) return this.#unread(say('the notebook does not say which column is what; “Detent: Describe Logger…” proposes it'), true)
     const thread = file.path === undefined ? undefined : await this.#thread
     return showProgress({ name: path, size: file.size, stop }, async (progress, wasStopped) => {
       try {
