@@ -20,8 +20,3 @@ export function pageWords(page: PageName): Record<string, string> {
   }
   return words
 }
-
-/** The language of what we say, as a page's `lang`. */
-export function languageSpoken(): string {
-  return vscode.l10n.bundle ? vscode.env.language : 'en'
-}

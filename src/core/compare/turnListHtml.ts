@@ -1,4 +1,5 @@
 import { headSvg } from '../card/headSvg'
+import { language, say } from '../words/say'
 import type { CompareSide } from './comparison'
 import type { Turn, TurnGroup, TurnList, TurnStep, Unreachable } from './turns'
 
@@ -7,12 +8,12 @@ import type { Turn, TurnGroup, TurnList, TurnStep, Unreachable } from './turns'
  * what a person wrote stands in it as text.
  */
 export function turnListHtml(list: TurnList): string {
-  const title = `Turn list: ${list.to.title}`
+  const title = say`Turn list: ${list.to.title}`
   return [
-    '<!DOCTYPE html>', '<html lang="en">', '<head>', '<meta charset="utf-8">',
+    '<!DOCTYPE html>', `<html lang="${language()}">`, '<head>', '<meta charset="utf-8">',
     `<meta http-equiv="Content-Security-Policy" content="default-src 'none'; style-src 'unsafe-inline'">`,
     `<title>${text(title)}</title>`, `<style>${style}</style>`, '</head>', '<body>',
-    `<h1>${text(title)}</h1>`, `<p>From ${text(nameOf(list.from))}<br>To ${text(nameOf(list.to))}</p>`,
+    `<h1>${text(title)}</h1>`, `<p>${text(say`From ${nameOf(list.from)}`)}<br>${text(say`To ${nameOf(list.to)}`)}</p>`,
     ...body(list), '</body>', '</html>', '',
   ].join('\n')
 }
@@ -30,13 +31,13 @@ const style = `
 
 function body(list: TurnList): string[] {
   if (list.refused !== undefined) return [paragraph(list.refused)]
-  if (list.cannot.length + list.groups.length === 0) return [paragraph('Nothing to turn: it stands there already.')]
+  if (list.cannot.length + list.groups.length === 0) return [paragraph(say('Nothing to turn: it stands there already.'))]
   const said = new Set(list.cautions)
   return [
-    ...(list.cannot.length === 0 ? [] : [`<section class="cannot"><h2>Cannot be reached by turning</h2><ul>${list.cannot.map(cannot).join('')}</ul></section>`]),
-    ...(list.cautions.length === 0 ? [] : [`<section><h2>Take care</h2><ul class="care">${list.cautions.map((caution) => `<li>${text(caution)}</li>`).join('')}</ul></section>`]),
+    ...(list.cannot.length === 0 ? [] : [`<section class="cannot"><h2>${text(say('Cannot be reached by turning'))}</h2><ul>${list.cannot.map(cannot).join('')}</ul></section>`]),
+    ...(list.cautions.length === 0 ? [] : [`<section><h2>${text(say('Take care'))}</h2><ul class="care">${list.cautions.map((caution) => `<li>${text(caution)}</li>`).join('')}</ul></section>`]),
     ...list.groups.map((group) => groupHtml(group, said)),
-    ...(list.groups.length === 0 ? [paragraph('Nothing else to turn.')] : []),
+    ...(list.groups.length === 0 ? [paragraph(say('Nothing else to turn.'))] : []),
   ]
 }
 
@@ -59,12 +60,12 @@ function stepHtml({ label, place, tool, alike, turns, cautions }: TurnStep, said
   return [
     `<li class="step"><h3>${text([label, place, tool].filter(Boolean).join(' · '))}</h3>`,
     ...turns.flatMap((turn) => [turnHtml(turn), ...(alike ? [] : [wayHtml(turn)])]), ...(alike ? [wayHtml(turns[0]!)] : []),
-    ...own.map((caution) => paragraph(`Care: ${caution}`, 'care')), '</li>',
+    ...own.map((caution) => paragraph(say`Care: ${caution}`, 'care')), '</li>',
   ].join('')
 }
 
 function turnHtml({ legWords, amount, also, from, to }: Turn): string {
-  return `<p>${box}${legWords ? `${text(legWords)}: ` : ''}<span class="amount">${text(amount)}</span>${also ? ` (${text(also)})` : ''}, from ${text(from)} to ${text(to)}</p>`
+  return `<p>${box}${legWords ? `${text(legWords)}: ` : ''}<span class="amount">${text(amount)}</span>${also ? ` (${text(also)})` : ''}, ${text(say`from ${from} to ${to}`)}</p>`
 }
 
 function wayHtml({ how, check, drawing }: Turn): string {

@@ -42,7 +42,7 @@ function stepLines(step: TurnStep, said: ReadonlySet<string>): string[] {
   const shared = alike ? howLines(turns[0]!) : []
   return [
     head,
-    ...turns.flatMap((turn) => [say`  [ ] ${turn.legWords ? `${turn.legWords}: ` : ''}${turn.amount}${turn.also ? ` (${turn.also})` : ''}, from ${turn.from} to ${turn.to}`, ...(alike ? [] : howLines(turn))]),
+    ...turns.flatMap((turn) => [`  [ ] ${turn.legWords ? `${turn.legWords}: ` : ''}${turn.amount}${turn.also ? ` (${turn.also})` : ''}, ${say`from ${turn.from} to ${turn.to}`}`, ...(alike ? [] : howLines(turn))]),
     ...shared,
     ...cautions.filter((caution) => !said.has(caution)).map((caution) => `      Care: ${caution}`),
   ]

@@ -15,7 +15,7 @@ import { anyEntry, type Computed } from './computedRow'
 export function computedSprings(end: End): Computed[] {
   const group = `sag_${end}` as const
   const bothRead = anyEntry((notebook, entry) => (['bike', 'rider'] as const).every((load) => readingsOf(notebook, entry, end, load) !== undefined))
-  const where = end === 'front' ? say('along the tubes') : say('at the wheel')
+  const where = end === 'front' ? 'along the tubes' : 'at the wheel'
   return [
     { key: `${end}.wheel_rate_n_per_mm`, group, label: 'Wheel rate', detail: 'as both sags imply', unit: 'N/mm', digits: 1, plusMinus: true, wanted: bothRead,
       about: `The rider’s load on this end over the difference of both sags, N for a mm ${where}. ± is one standard uncertainty.`,

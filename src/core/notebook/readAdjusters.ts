@@ -3,6 +3,7 @@ import { findContradiction } from '../adjusters/contradiction'
 import { findControl } from '../adjusters/controls'
 import { findNeighbours } from '../adjusters/together'
 import { findUnit } from '../notation/units'
+import { say } from '../words/say'
 import { pairOf, scalarAt, type MapNode, type Pair } from './tree'
 
 /**
@@ -34,7 +35,7 @@ function readAdjuster(pair: Pair): Adjuster | undefined {
   const said = { ...(counted ? { counted } : {}), ...(higherIs ? { higherIs } : {}) }
   const end = countedFrom(control, counts, said)
   const adjuster: Adjuster = {
-    id, label: word('label') ?? labelFrom(id), control, counts, nameRange: pair.key.range,
+    id, label: word('label') ?? say(labelFrom(id)), control, counts, nameRange: pair.key.range,
     on: assemblies.find((each) => each === word('on')) ?? 'chassis',
     legs: readLegs(node),
     ...(end === undefined ? {} : { end }),

@@ -1,3 +1,4 @@
+import { language, phrase, say } from '../words/say'
 import type { Sheet, SheetGroup, SheetMeasure, SheetPosition } from './sheet'
 import { sheetSize } from './sheetSize'
 import { sheetStyle } from './sheetStyle'
@@ -6,7 +7,7 @@ import { sheetStyle } from './sheetStyle'
 export function sheetHtml(sheet: Sheet): string {
   const title = [sheet.machine, sheet.entry, sheet.date].filter(Boolean).join(' · ')
   return `<!doctype html>
-<html lang="en">
+<html lang="${language()}">
 <head>
 <meta charset="utf-8">
 <meta http-equiv="Content-Security-Policy" content="default-src 'none'; style-src 'unsafe-inline'">
@@ -19,7 +20,7 @@ ${sheetStyle}
 <body class="${sheetSize(sheet)}">
 ${head(sheet)}
 <main>
-${[positions(sheet), measures(sheet), watch(sheet), said(sheet), hand].filter(Boolean).join('\n')}
+${[positions(sheet), measures(sheet), watch(sheet), said(sheet), hand()].filter(Boolean).join('\n')}
 </main>
 ${cautions(sheet)}
 </body>
@@ -33,10 +34,12 @@ function head({ machine, about, entry, date, marks }: Sheet): string {
 }
 
 function positions({ positions: groups }: Sheet): string {
-  if (groups.length === 0) return '<p>Nothing on this machine can be adjusted.</p>'
+  if (groups.length === 0) return `<p>${escape(say('Nothing on this machine can be adjusted.'))}</p>`
   const body = groups.map(({ label, rows }) => `<tbody><tr class="group"><th colspan="3" scope="rowgroup">${escape(label)}</th></tr>\n${rows.map(positionRow).join('\n')}</tbody>`).join('\n')
-  return `<table class="positions"><thead><tr><th scope="col">Adjuster</th><th scope="col">Stands at</th><th scope="col">How it is counted, and which way it turns</th></tr></thead>\n${body}</table>`
+  return `<table class="positions"><thead><tr>${columns.map((column) => `<th scope="col">${escape(say(column))}</th>`).join('')}</tr></thead>\n${body}</table>`
 }
+
+const columns = [phrase('Adjuster'), phrase('Stands at'), phrase('How it is counted, and which way it turns')]
 
 function positionRow({ label, where, stands, counted, way, changed }: SheetPosition): string {
   const uneven = stands.length > 1 ? ' class="uneven"' : ''
@@ -59,22 +62,26 @@ function measureGroup({ label, rows, note }: SheetGroup<SheetMeasure>): string {
   return `<section><h2>${escape(label)}</h2><dl>${lines.join('')}</dl>${note === undefined ? '' : `<small>${escape(note)}</small>`}</section>`
 }
 
-const severities = { error: 'Fault', warning: 'Watch', info: 'Note' } as const
+const severities = { error: phrase('Fault'), warning: phrase('Watch'), info: phrase('Note') } as const
 
 function watch({ watch: findings }: Sheet): string {
-  const lines = findings.map(({ severity, message }) => `<li><b>${severities[severity]}:</b> ${escape(message)}</li>`)
-  return `<section class="watch"><h2>Watch for</h2>${lines.length === 0 ? '<p>Nothing stands open in the notebook.</p>' : `<ul>${lines.join('')}</ul>`}</section>`
+  const lines = findings.map(({ severity, message }) => `<li><b>${escape(say(severities[severity]))}:</b> ${escape(message)}</li>`)
+  return `<section class="watch"><h2>${escape(say('Watch for'))}</h2>${lines.length === 0 ? `<p>${escape(say('Nothing stands open in the notebook.'))}</p>` : `<ul>${lines.join('')}</ul>`}</section>`
 }
 
 function said({ reason, notes }: Sheet): string {
-  const part = (heading: string, text: string | undefined) => (text === undefined ? '' : `<section><h2>${heading}</h2><p class="said">${escape(text)}</p></section>`)
-  return [part('Reason', reason), part('From the notebook', notes)].filter(Boolean).join('\n')
+  const part = (heading: string, text: string | undefined) => (text === undefined ? '' : `<section><h2>${escape(heading)}</h2><p class="said">${escape(text)}</p></section>`)
+  return [part(say('Reason'), reason), part(say('From the notebook'), notes)].filter(Boolean).join('\n')
 }
 
-const hand = '<section class="hand"><h2>Notes</h2><div class="space"></div><p class="sign"><span>Set by</span><span>Checked by</span><span>Rider</span><span>Date</span></p></section>'
+const signed = [phrase('Set by'), phrase('Checked by'), phrase('Rider'), phrase('Date')]
+
+function hand(): string {
+  return `<section class="hand"><h2>${escape(say('Notes'))}</h2><div class="space"></div><p class="sign">${signed.map((who) => `<span>${escape(say(who))}</span>`).join('')}</p></section>`
+}
 
 function cautions({ cautions: all }: Sheet): string {
-  return `<footer><h2>Take care</h2><ul>${all.map((caution) => `<li>${escape(caution)}</li>`).join('')}</ul></footer>`
+  return `<footer><h2>${escape(say('Take care'))}</h2><ul>${all.map((caution) => `<li>${escape(caution)}</li>`).join('')}</ul></footer>`
 }
 
 const entities: Record<string, string> = { '&': '&amp;', '<': '&lt;', '>': '&gt;', '"': '&quot;', "'": '&#39;' }

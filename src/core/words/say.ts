@@ -35,6 +35,11 @@ export function say(english: TemplateStringsArray | string, ...values: readonly 
   return text
 }
 
+/** What language is spoken, as a page's `lang`. Every catalogue says it of itself under `en`. */
+export function language(): string {
+  return say('en')
+}
+
 /** Marks a text of a table as one that is said later. It stays English, so that tables can be made before a language is known. */
 export function phrase(english: string): string {
   return english

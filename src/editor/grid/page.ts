@@ -1,5 +1,6 @@
 import * as vscode from 'vscode'
-import { languageSpoken, pageWords, type PageName } from '../words'
+import { language } from '../../core/words/say'
+import { pageWords, type PageName } from '../words'
 
 /** The page of a webview: one script and what it imports (which its nonce lets in as well), one style sheet, nothing from elsewhere and nothing inline. */
 export function pageHtml(webview: vscode.Webview, extension: vscode.Uri, name: PageName, title: string): string {
@@ -9,7 +10,7 @@ export function pageHtml(webview: vscode.Webview, extension: vscode.Uri, name: P
     `default-src 'none'`, `script-src 'nonce-${nonce}'`, `style-src ${webview.cspSource}`, `font-src ${webview.cspSource}`, `img-src ${webview.cspSource} data:`,
   ].join('; ')
   return `<!DOCTYPE html>
-<html lang="${languageSpoken()}">
+<html lang="${language()}">
 <head>
 <meta charset="utf-8">
 <meta http-equiv="Content-Security-Policy" content="${policy}">

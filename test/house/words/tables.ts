@@ -1,6 +1,9 @@
 import { readFileSync } from 'node:fs'
 import { units } from '../../../src/core/notation/units'
+import { architectures } from '../../../src/core/adjusters/architectures'
+import { answerTo } from '../../../src/core/adjusters/architectures/architecture'
 import { fields } from '../../../src/core/notebook/fields'
+import { labelFrom } from '../../../src/core/notebook/readAdjusters'
 import { computedRows } from '../../../src/core/grid/computed'
 import { descriptions } from '../../../src/core/rules'
 import type { Said } from './phrases'
@@ -20,6 +23,7 @@ export function tablePhrases(): Said[] {
     ...from('src/core/rules/index.ts', descriptions.flatMap(({ says, why }) => [says, why])),
     ...from('schemas/setup.schema.json', descriptionsIn(JSON.parse(readFileSync('schemas/setup.schema.json', 'utf8')))),
     ...from('src/core/notation/units.ts', [...new Set(units.map(({ dimension }) => dimension))]),
+    ...from('src/core/adjusters/architectures/index.ts', [...new Set(architectures.flatMap(({ adjusters, asks }) => adjusters(answerTo(asks, {})).map(([id]) => labelFrom(id))))]),
     ...from('test/house/words/tables.ts', namesSaid),
   ]
 }

@@ -1,3 +1,4 @@
+import { say } from '../../words/say'
 import { answerTo, type Answers, type Architecture, type Facts, type NewAdjuster } from './architecture'
 
 /** What a new notebook is made from, beside the architecture. */
@@ -18,17 +19,17 @@ export interface NewNotebook {
 export function writeNotebook(architecture: Architecture, { name = '', date, cautions, answers = {} }: NewNotebook): string {
   const adjusters = architecture.adjusters(answerTo(architecture.asks, answers))
   const lines = [
-    ...cautions.flatMap((caution) => comment(caution)),
+    ...cautions.flatMap((caution) => comment(say(caution))),
     '',
     'format: 1',
     '',
     ...machineLines(name, architecture),
     '',
-    ...comment('Begun from a usual arrangement: correct what is different on this machine. Count each adjuster once from end to end and note it as `range`, with `range_is: measured`.'),
+    ...comment(say('Begun from a usual arrangement: correct what is different on this machine. Count each adjuster once from end to end and note it as `range`, with `range_is: measured`.')),
     'adjusters:',
     ...adjusters.flatMap(adjusterLines),
     '',
-    ...comment('Where everything stood as it came, before anything was set. Type it into the grid.'),
+    ...comment(say('Where everything stood as it came, before anything was set. Type it into the grid.')),
     'entries:',
     '  - id: as-found',
     `    date: ${/^\d{4}-\d\d-\d\d( \d\d:\d\d)?$/.test(date) ? date : quoted(date)}`,
@@ -41,15 +42,18 @@ export function writeNotebook(architecture: Architecture, { name = '', date, cau
 function machineLines(name: string, { machine = [] }: Architecture): string[] {
   return [
     'machine:',
-    `  name: ${nameText(name.trim() || 'My machine')}`,
+    `  name: ${nameText(name.trim() || say('My machine'))}`,
     ...machine.map((line) => `  ${line}`),
-    ...comment('For sag, add `use` (road, track, motocross, enduro, adventure or touring), and under `front` and `rear` the `travel` in mm and the `spring_rate` in N/mm; at the rear the `motion_ratio` too.', '  '),
+    ...comment(say('For sag, add `use` (road, track, motocross, enduro, adventure or touring), and under `front` and `rear` the `travel` in mm and the `spring_rate` in N/mm; at the rear the `motion_ratio` too.'), '  '),
   ]
 }
 
 function adjusterLines([id, facts]: NewAdjuster): string[] {
-  return [`  ${id}:`, ...Object.entries(facts).map(([key, value]) => `    ${key}: ${factText(value)}`)]
+  return [`  ${id}:`, ...Object.entries(facts).map(([key, value]) => `    ${key}: ${factText(prose.has(key) && typeof value === 'string' ? say(value) : value)}`)]
 }
+
+/** What is said of an adjuster in words, and not in those of the format. */
+const prose = new Set(['label', 'place', 'tool', 'notes'])
 
 /** The facts of architectures are plain words; only lists need brackets. */
 function factText(value: Facts[keyof Facts]): string {
