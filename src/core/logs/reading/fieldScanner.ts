@@ -20,7 +20,7 @@ export function fieldScanner(dialect: Dialect, clocks: readonly boolean[], tally
     let at = begin
     let byte = bytes[at]
     if (quoted && byte === quote) {
-      at = pastQuotes(bytes, at)
+      at = pastQuotes(bytes, at, quoted)
       byte = bytes[at]
     }
     while (byte !== separator && byte !== lineFeed && byte !== undefined) byte = bytes[++at]
@@ -30,7 +30,7 @@ export function fieldScanner(dialect: Dialect, clocks: readonly boolean[], tally
   const readSlowly: FieldScanner['readSlowly'] = (bytes, begin, { into, row, slot, line }) => {
     let from = begin
     while (bytes[from] === space) from++
-    const inQuotes = bytes[from] === quote ? pastQuotes(bytes, from) : -1
+    const inQuotes = bytes[from] === quote ? pastQuotes(bytes, from, quoted) : -1
     const end = skip(bytes, inQuotes < 0 ? begin : inQuotes)
     const field = (inQuotes < 0 ? decodeText(bytes, from, Math.min(end, from + 80)) : decodeText(bytes, from + 1, Math.min(inQuotes - 1, from + 80))).trim()
     const value = clocks[slot] ? clockSeconds(field) ?? numberFrom(field, dialect.decimal) : numberFrom(field, dialect.decimal)
@@ -43,9 +43,13 @@ export function fieldScanner(dialect: Dialect, clocks: readonly boolean[], tally
   return { readSlowly, skip }
 }
 
-/** The place behind the closing quote; that of the line end where there is none. */
-function pastQuotes(bytes: Uint8Array, opening: number): number {
+/**
+ * The place behind the closing quote. Where there is none that of the last line end; in a table that has no quotes, where
+ * one is a slip and line ends are line ends, -1.
+ */
+function pastQuotes(bytes: Uint8Array, opening: number, quoted: boolean): number {
   for (let at = opening + 1; at < bytes.length; at++) {
+    if (!quoted && bytes[at] === lineFeed) return -1
     if (bytes[at] !== quote) continue
     if (bytes[at + 1] !== quote) return at + 1
     at++

@@ -120,10 +120,11 @@ function rowScanner(dialect: Dialect, wanted: readonly Wanted[], tally: Tally, e
     }
   }
 
-  function scan(bytes: Uint8Array, from: number, to: number): void {
+  function scan(chunk: Uint8Array, from: number, to: number): void {
+    // What is behind the last whole line is not to be read by a field whose quote is never closed.
+    const bytes = to === chunk.length ? chunk : chunk.subarray(0, to)
     for (let at = from; at < to && !problem;) {
-      const first = bytes[at]!
-      const begin = at
+      const [begin, first] = [at, bytes[at]!]
       if (first === hash || first === lineFeed || first === carriageReturn) {
         tally.remarks++
         at = bytes.indexOf(lineFeed, at) + 1

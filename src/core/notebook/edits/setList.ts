@@ -1,4 +1,4 @@
-import { lineEndOf, type TextChange } from '../../text'
+import { lineEnd, lineEndOf, lineStart, type TextChange } from '../../text'
 import { say } from '../../words/say'
 import { holdsShared, nodeAt, type ListNode, type MapNode, type TreeNode } from '../tree'
 import { commentsIn } from './comments'
@@ -130,5 +130,17 @@ export function setBesideList(text: string, root: MapNode, { path, listKey, key 
   const indent = indentOf(text, dash)
   const eol = lineEndOf(text)
   const at = behindBlock(text, node.items.at(-1)!, indent.length)
-  return [{ start: dash, end: dash, text: `${listKey}:${eol}${indent}` }, { start: at, end: at, text: `${eol}${indent}${key}: ${written}` }]
+  // Items may stand as far left as their key, where `listKey` would become its neighbour: all of it goes further in then.
+  const parent = nodeAt(root, path.slice(0, -1))
+  const above = parent?.kind === 'map' ? parent.pairs.find((pair) => pair.value === node)?.key.range.start : undefined
+  const inward = above !== undefined && indent.length <= above - lineStart(text, above) ? '  ' : ''
+  const deeper = inward === '' ? [] : linesBetween(text, dash, at).map((start) => ({ start, end: start, text: inward }))
+  return [{ start: dash, end: dash, text: `${inward}${listKey}:${eol}${indent}${inward}` }, ...deeper, { start: at, end: at, text: `${eol}${indent}${inward}${key}: ${written}` }]
+}
+
+/** Where the lines begin that follow within a stretch and hold something. */
+function linesBetween(text: string, start: number, end: number): number[] {
+  const found: number[] = []
+  for (let at = text.indexOf('\n', start) + 1; at > 0 && at < end; at = text.indexOf('\n', at) + 1) if (text.slice(at, lineEnd(text, at)).trim() !== '') found.push(at)
+  return found
 }

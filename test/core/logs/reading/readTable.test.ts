@@ -22,6 +22,14 @@ describe('readTable', () => {
     }), { numRuns: 300 })
   })
 
+  it('takes a quote that is never closed for a slip of its own field, and ends', () => {
+    for (const chunk of [1, 7, 4096]) {
+      const { rows, lines } = readAll('60,"1.5\n61,1.5\n62,"2.5"\n63,2\n64,"', { chunk, dialect: plain })
+      assert.deepEqual([rows, lines], [[[60, NaN], [61, 1.5], [62, 2.5], [63, 2]], [1, 2, 3, 4]])
+    }
+    for (const chunk of [1, 7, 4096]) assert.deepEqual(readAll(`"a",b\n"1",2\n"3,4\n5,6\n`, { chunk, dialect: { ...plain, quoted: true, dataOffset: 6 } }).rows, [[1, 2]])
+  })
+
   it('reads what another way of writing says the same: separators, decimal commas, quotes, CRLF', () => {
     const numbers = Array.from({ length: 40 }, (_, i) => [i / 8, -1.25 * (i + 1), 1e6 + i])
     for (const separator of [',', ';', '\t']) {

@@ -79,6 +79,7 @@ describe('setting the time of a bounce test', () => {
   eachCase([
     ['puts the list in brackets into a group', with_('[40, 14]'), set(seconds, '0.6'), with_('{heights: [40, 14], seconds: 0.6}')],
     ['keeps the items of a block list on their lines', below('        - 40 # the push\n        - 14\n'), set(seconds, '0.6'), below('        heights:\n        - 40 # the push\n        - 14\n        seconds: 0.6\n')],
+    ['takes items that stand as far left as their key further in, so that they stay its own', below('      - 40\n\n      # slower\n      - 14\n'), set(seconds, '0.6'), below('        heights:\n        - 40\n\n        # slower\n        - 14\n        seconds: 0.6\n')],
     ['replaces the one that stands there', with_('{heights: [40, 14], seconds: 0.6}'), set(seconds, '0.65'), with_('{heights: [40, 14], seconds: 0.65}')],
     ['comes before the heights where they are not there yet', '  - id: a\n', set(seconds, '0.6'), '  - id: a\n    bounce:\n      front: {seconds: 0.6}\n'],
     ['leaves the group where it is taken out', with_('{heights: [40, 14], seconds: 0.6}'), set(seconds, ''), with_('{heights: [40, 14]}')],
