@@ -6,6 +6,7 @@ import { say } from '../../core/words/say'
 import type { CompareView, FromCompare, SideName, StateSource, ToCompare } from '../../protocol'
 import { displayUnitsFor } from '../displayUnits'
 import { pageHtml, webviewOptions } from '../grid/page'
+import { fromPage } from '../messages/fromPages'
 import { pickState } from './pickState'
 import { wordsOfSource } from './sources'
 import type { States } from './states'
@@ -41,7 +42,7 @@ export class ComparePanel {
 
   constructor(readonly panel: vscode.WebviewPanel, public sources: Sources, readonly ports: PanelPorts) {
     panel.webview.options = webviewOptions(ports.extension)
-    panel.webview.onDidReceiveMessage((message: FromCompare) => void this.#receive(message))
+    panel.webview.onDidReceiveMessage(fromPage('compare', (message) => void this.#receive(message)))
     panel.webview.html = pageHtml(panel.webview, ports.extension, 'compare', say('Compare setups'))
   }
 

@@ -14,6 +14,7 @@ import { say } from '../../core/words/say'
 import type { FromWebview, GridCommand, ToWebview } from '../../protocol'
 import { displayUnitsFor } from '../displayUnits'
 import type { Analysis, Notebooks } from '../notebooks'
+import { fromPage } from '../messages/fromPages'
 import { ChartsFeed } from './chartsFeed'
 import type { EditQueue } from './editQueue'
 import { openAsText } from '../commands/openAsText'
@@ -46,7 +47,7 @@ export class GridSession implements vscode.Disposable {
   constructor(readonly document: vscode.TextDocument, readonly panel: vscode.WebviewPanel, readonly notebooks: Notebooks, readonly queue: EditQueue) {
     this.#subscriptions = [
       this.#told,
-      panel.webview.onDidReceiveMessage((message: FromWebview) => this.#receive(message)),
+      panel.webview.onDidReceiveMessage(fromPage('grid', (message) => this.#receive(message))),
       panel.onDidChangeViewState(() => this.tellContext()),
       notebooks.onDidChange((changed) => changed === document && this.#update()),
       // A page that is hidden is gone, and says that it is ready when it is there again.

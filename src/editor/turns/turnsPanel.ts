@@ -9,6 +9,7 @@ import { say } from '../../core/words/say'
 import type { FromTurns, ToTurns, TurnsView } from '../../protocol'
 import type { States } from '../compare/states'
 import { pageHtml, webviewOptions } from '../grid/page'
+import { fromPage } from '../messages/fromPages'
 import { saveHtml } from '../saveHtml'
 
 export const turnsViewType = 'detent.turns'
@@ -21,7 +22,7 @@ export class TurnsPanel implements vscode.Disposable {
 
   constructor(readonly panel: vscode.WebviewPanel, readonly sources: TurnSources, readonly states: States, extension: vscode.Uri) {
     panel.webview.options = webviewOptions(extension)
-    panel.webview.onDidReceiveMessage((message: FromTurns) => void this.#receive(message))
+    panel.webview.onDidReceiveMessage(fromPage('turns', (message) => void this.#receive(message)))
     panel.webview.html = pageHtml(panel.webview, extension, 'turns', say('Turn list'))
   }
 
