@@ -43,6 +43,7 @@ const targets = [
   // One bundle for every host: a browser's has no Node, so nothing of it may be asked for where there is none.
   { ...common, entryPoints: { extension: 'src/editor/extension.ts' }, outdir: 'dist', platform: 'browser', format: 'cjs', external: ['vscode', 'node:*'], loader: { '.yaml': 'text' } },
   { ...common, entryPoints: { cli: 'src/cli/main.ts' }, outdir: 'dist', platform: 'node', format: 'cjs', banner: { js: '#!/usr/bin/env node' } },
+  { ...common, entryPoints: { threads: 'src/cli/threads.ts' }, outdir: 'dist', platform: 'node', format: 'cjs' },
   // The pages are modules, so that what they share is there once. The charts are loaded by them when first shown.
   {
     ...common, entryPoints: { grid: 'webview/grid/main.ts', turns: 'webview/turns/main.ts', compare: 'webview/compare/main.ts', charts: 'webview/charts/index.ts' },

@@ -10,8 +10,7 @@ import { why } from './why'
 const tellMs = 200
 
 /**
- * Serves whoever started this program as a thread to read logs with: the editor has no thread's script of its own, for
- * the command line ships beside it and can read. Tasks are done in their order.
+ * Serves whoever started this program as a thread to read logs with, as the editor does. Tasks are done in their order.
  */
 export function serveLogs(): void {
   let last: Promise<void> = Promise.resolve()

@@ -1,4 +1,4 @@
-import { isMainThread, workerData } from 'node:worker_threads'
+import { isMainThread } from 'node:worker_threads'
 import { disk } from './disk'
 import { start } from './run'
 
@@ -12,5 +12,4 @@ async function main(): Promise<void> {
 }
 
 if (isMainThread) void main()
-else if ((workerData as { rows?: unknown } | null)?.rows) void import('./rowsThread').then(({ serveRows }) => serveRows())
-else void import('./logThread').then(({ serveLogs }) => serveLogs())
+else void import('./threads')

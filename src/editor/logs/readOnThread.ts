@@ -16,7 +16,7 @@ interface Waiting {
 }
 
 /**
- * Reads logs on a thread of Node's, with the command line that ships beside the extension as its program; `undefined`
+ * Reads logs on a thread of Node's, with a program (`src/cli/threads.ts`) that ships beside the extension; `undefined`
  * where the host has no threads, as in a browser. This is the one place of the editor that asks for Node.
  */
 export async function readOnThread(program: string): Promise<LogReader | undefined> {
