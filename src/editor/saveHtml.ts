@@ -1,5 +1,6 @@
 import * as vscode from 'vscode'
 import { say } from '../core/words/say'
+import { asText } from './asText'
 
 /**
  * Asks where a page is to be saved, writes it there and offers to show it in the browser, which prints it. Nothing is
@@ -15,7 +16,7 @@ export async function saveHtml(html: string, beside: vscode.Uri, name: string): 
   await vscode.workspace.fs.writeFile(target, new TextEncoder().encode(html))
   const path = vscode.workspace.asRelativePath(target, false)
   // A browser on this machine reaches only files of this machine.
-  if (target.scheme !== 'file' || vscode.env.remoteName !== undefined) return void vscode.window.showInformationMessage(say`Saved as ${path}. Open it in a browser to print it.`)
+  if (target.scheme !== 'file' || vscode.env.remoteName !== undefined) return void vscode.window.showInformationMessage(asText(say`Saved as ${path}. Open it in a browser to print it.`))
   const open = say('Open in Browser')
-  if ((await vscode.window.showInformationMessage(say`Saved as ${path}.`, open)) === open) await vscode.env.openExternal(target)
+  if ((await vscode.window.showInformationMessage(asText(say`Saved as ${path}.`), open)) === open) await vscode.env.openExternal(target)
 }

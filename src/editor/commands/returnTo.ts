@@ -2,6 +2,7 @@ import * as vscode from 'vscode'
 import { say } from '../../core/words/say'
 import type { GridSession } from '../grid/gridSession'
 import { today } from '../today'
+import { asText } from '../asText'
 
 /**
  * Goes back to an entry by a new one that comes from it, with the reason that is asked for, as one undo step; then
@@ -17,7 +18,7 @@ export async function returnTo(session: GridSession, column = session.selected.a
   const gesture = { kind: 'returnTo' as const, column: wanted.key, date: today() }
   // Asked before the reason is: nobody should write one in vain.
   const why = session.whyNot({ ...gesture, reason: 'to see whether it can be done' })
-  if (why !== undefined) return void vscode.window.showWarningMessage(sentence(why))
+  if (why !== undefined) return void vscode.window.showWarningMessage(asText(sentence(why)))
   const reason = await vscode.window.showInputBox({
     title: say`Return to ${wanted.key}: why?`, prompt: say('The reason stands in the new entry. Weeks later it tells whether going back was right.'), ignoreFocusOut: true,
     validateInput: (text) => (text.trim() === '' ? say('Write a reason, or press Escape to leave everything as it is.') : undefined),
@@ -29,7 +30,7 @@ export async function returnTo(session: GridSession, column = session.selected.a
 
 async function offerTurns(uri: vscode.Uri, { from, to, back }: Record<'from' | 'to' | 'back', string>): Promise<void> {
   const show = say('Turn List')
-  const chosen = await vscode.window.showInformationMessage(say`Entry ${to} goes back to ${back}. The machine still stands as in ${from} until it is turned.`, show)
+  const chosen = await vscode.window.showInformationMessage(asText(say`Entry ${to} goes back to ${back}. The machine still stands as in ${from} until it is turned.`), show)
   if (chosen === show) await vscode.commands.executeCommand('detent.turnList', { uri: uri.toString(), entry: from }, { uri: uri.toString(), entry: to })
 }
 

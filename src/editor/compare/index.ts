@@ -10,6 +10,7 @@ import { pickNotebook } from './pickNotebook'
 import { pickState } from './pickState'
 import { readSource, sourceOf, wholeOf } from './sources'
 import type { States } from './states'
+import { asText } from '../asText'
 
 /** Comparisons and all the ways to one. */
 export function registerCompare(context: vscode.ExtensionContext, notebooks: Notebooks, sessions: Sessions, states: States): vscode.Disposable {
@@ -91,7 +92,7 @@ async function compareAsked(panels: ComparePanels, from?: StateSource, to?: Stat
 async function compareWithHead(subject: unknown, panels: ComparePanels): Promise<void> {
   const { uri, staged } = fromSourceControl(subject)
   if (!uri) return
-  if (!isNotebook({ uri })) return void vscode.window.showInformationMessage(say`${vscode.workspace.asRelativePath(uri)} is no setup notebook.`)
+  if (!isNotebook({ uri })) return void vscode.window.showInformationMessage(asText(say`${vscode.workspace.asRelativePath(uri)} is no setup notebook.`))
   const now: StateSource = { uri: sourceOf(uri).uri }
   await panels.show({ left: { ...now, revision: 'HEAD' }, right: staged ? { ...now, revision: '' } : now })
 }

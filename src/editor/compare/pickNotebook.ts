@@ -1,6 +1,7 @@
 import * as vscode from 'vscode'
 import { say } from '../../core/words/say'
 import { notebookPattern } from '../notebooks'
+import { asText } from '../asText'
 
 interface Item extends vscode.QuickPickItem {
   uri?: vscode.Uri
@@ -24,5 +25,5 @@ export async function pickNotebook(title: string, always: boolean): Promise<vsco
 function nameParts(uri: vscode.Uri): { label: string; description: string } {
   const path = vscode.workspace.asRelativePath(uri)
   const at = path.lastIndexOf('/')
-  return { label: path.slice(at + 1), description: at < 0 ? '' : path.slice(0, at) }
+  return { label: asText(path.slice(at + 1)), description: asText(at < 0 ? '' : path.slice(0, at)) }
 }

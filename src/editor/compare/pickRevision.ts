@@ -2,6 +2,7 @@ import * as vscode from 'vscode'
 import { say } from '../../core/words/say'
 import { refTypes, type Ref } from './gitApi'
 import type { RevisionChoice, Revisions } from './revisions'
+import { asText } from '../asText'
 
 interface Item extends vscode.QuickPickItem {
   revision?: string
@@ -13,14 +14,14 @@ interface Item extends vscode.QuickPickItem {
  */
 export async function pickRevision(uri: vscode.Uri, revisions: Revisions): Promise<string | undefined> {
   const choices = await revisions.choices(uri)
-  if ('missing' in choices) return void vscode.window.showWarningMessage(choices.missing)
+  if ('missing' in choices) return void vscode.window.showWarningMessage(asText(choices.missing))
   const pick = vscode.window.createQuickPick<Item>()
   const items = itemsOf(choices)
   Object.assign(pick, { title: say('Compare: at which revision?'), placeholder: say('A branch, a tag, a commit; or type one, such as HEAD~3'), items, matchOnDescription: true, matchOnDetail: true })
   return new Promise((resolve) => {
     pick.onDidChangeValue((value) => {
       const typed = value.trim()
-      pick.items = typed === '' ? items : [...items, separator(say('As typed')), { label: typed, iconPath: new vscode.ThemeIcon('edit'), revision: typed, alwaysShow: true }]
+      pick.items = typed === '' ? items : [...items, separator(say('As typed')), { label: asText(typed), iconPath: new vscode.ThemeIcon('edit'), revision: typed, alwaysShow: true }]
     })
     pick.onDidAccept(() => {
       const [chosen] = pick.activeItems
@@ -37,7 +38,7 @@ export async function pickRevision(uri: vscode.Uri, revisions: Revisions): Promi
 }
 
 function itemsOf({ refs, commits }: RevisionChoice): Item[] {
-  const named = (type: Ref['type'], icon: string): Item[] => refs.flatMap((ref) => (ref.type === type && ref.name !== undefined ? [{ label: ref.name, iconPath: new vscode.ThemeIcon(icon), revision: ref.name }] : []))
+  const named = (type: Ref['type'], icon: string): Item[] => refs.flatMap((ref) => (ref.type === type && ref.name !== undefined ? [{ label: asText(ref.name), iconPath: new vscode.ThemeIcon(icon), revision: ref.name }] : []))
   const section = (label: string, items: Item[]) => (items.length > 0 ? [separator(label), ...items] : [])
   return [
     { label: 'HEAD', description: say('the last commit'), iconPath: new vscode.ThemeIcon('git-commit'), revision: 'HEAD' },
@@ -45,7 +46,7 @@ function itemsOf({ refs, commits }: RevisionChoice): Item[] {
     ...section(say('Branches'), [...named(refTypes.head, 'git-branch'), ...named(refTypes.remoteHead, 'cloud')]),
     ...section(say('Tags'), named(refTypes.tag, 'tag')),
     ...section(say('Commits of this file'), commits.map(({ hash, message, authorDate, authorName }) => ({
-      label: message.split('\n')[0] ?? '', description: [hash.slice(0, 7), authorName, authorDate?.toLocaleDateString()].filter(Boolean).join(' · '),
+      label: asText(message.split('\n')[0] ?? ''), description: asText([hash.slice(0, 7), authorName, authorDate?.toLocaleDateString()].filter(Boolean).join(' · ')),
       iconPath: new vscode.ThemeIcon('git-commit'), revision: hash,
     }))),
   ]

@@ -6,6 +6,7 @@ import { pickNotebook } from './pickNotebook'
 import { pickRevision } from './pickRevision'
 import { isSameText, revisionName } from './sources'
 import type { States } from './states'
+import { asText } from '../asText'
 
 interface Item extends vscode.QuickPickItem {
   choose?: () => Promise<StateSource | undefined>
@@ -39,8 +40,8 @@ function entryItems({ from, beside }: Question, entries: readonly Entry[], file:
   const other = beside && isSameText(beside, from) ? entries.find(({ key }) => key === beside.entry) ?? entries.at(-1) : undefined
   const now = from.entry ?? entries.at(-1)!.key
   const item = (entry: Entry, more = ''): Item => ({
-    label: entry.key, description: [entry.date?.value, more, entry.asFound ? say('as found') : '', entry.baseline ? say('baseline') : '', entry.key === now ? say('shown now') : ''].filter(Boolean).join(' · '),
-    ...(entry.reason ? { detail: entry.reason.value.replace(/\s+/g, ' ').trim() } : {}), choose: async () => ({ ...from, entry: entry.key }),
+    label: asText(entry.key), description: asText([entry.date?.value, more, entry.asFound ? say('as found') : '', entry.baseline ? say('baseline') : '', entry.key === now ? say('shown now') : ''].filter(Boolean).join(' · ')),
+    ...(entry.reason ? { detail: asText(entry.reason.value.replace(/\s+/g, ' ').trim()) } : {}), choose: async () => ({ ...from, entry: entry.key }),
   })
   const parent = other?.parent
   return [
@@ -60,7 +61,7 @@ function versionItems({ from }: Question, states: States): Item[] {
     ...(isPlain ? [] : [{ label: say('As it is now'), description: say('with what is not saved yet'), iconPath: new vscode.ThemeIcon('edit'), choose: () => version(plain) }]),
     ...(from.saved ? [] : [{ label: say('As last saved'), iconPath: new vscode.ThemeIcon('save'), choose: () => version({ ...plain, saved: true as const }) }]),
     {
-      label: say('At a git revision…'), iconPath: new vscode.ThemeIcon('git-commit'), ...(from.revision ? { description: say`${revisionName(from.revision)} now` } : {}),
+      label: say('At a git revision…'), iconPath: new vscode.ThemeIcon('git-commit'), ...(from.revision ? { description: asText(say`${revisionName(from.revision)} now`) } : {}),
       choose: async () => {
         const revision = await pickRevision(vscode.Uri.parse(uri), states.revisions)
         return revision === undefined ? undefined : version({ ...plain, revision })

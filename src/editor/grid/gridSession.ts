@@ -18,6 +18,7 @@ import { fromPage } from '../messages/fromPages'
 import { ChartsFeed } from './chartsFeed'
 import type { EditQueue } from './editQueue'
 import { openAsText } from '../commands/openAsText'
+import { asText } from '../asText'
 
 /** How long a save waits for a grid to hand over what is being typed. */
 const pendingMs = 1000
@@ -119,7 +120,7 @@ export class GridSession implements vscode.Disposable {
   async perform(gesture: Gesture): Promise<GridPlace | undefined> {
     const readOnly = this.#whyReadOnly()
     const answer: Answer = readOnly ? { refused: readOnly } : await this.queue.run(this.document, () => this.#compute(gesture))
-    if (answer.refused !== undefined) return void (await vscode.window.showWarningMessage(answer.refused))
+    if (answer.refused !== undefined) return void (await vscode.window.showWarningMessage(asText(answer.refused)))
     if (answer.reveal) this.reveal(answer.reveal)
     return answer.reveal
   }

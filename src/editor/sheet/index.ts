@@ -7,6 +7,7 @@ import type { Sessions } from '../grid/sessions'
 import type { Notebooks } from '../notebooks'
 import { pickEntry } from '../pickEntry'
 import { saveSheet, SheetPanel, sheetViewType } from './sheetPanel'
+import { asText } from '../asText'
 
 /** The hand-over sheet of an entry: shown as it will be on paper, and saved where the person says. */
 export function registerSheet(notebooks: Notebooks, sessions: Sessions): vscode.Disposable {
@@ -31,7 +32,7 @@ export function registerSheet(notebooks: Notebooks, sessions: Sessions): vscode.
 /** The entry that is selected in the grid in front, else the one that is asked for. */
 async function chosenEntry(document: vscode.TextDocument, notebooks: Notebooks, sessions: Sessions): Promise<string | undefined> {
   const { broken, entries } = notebooks.of(document).notebook
-  if (broken || entries.length === 0) return void vscode.window.showInformationMessage(broken ? say`The text has an error, so there is no sheet: ${broken.message}` : say('This notebook has no entries yet.'))
+  if (broken || entries.length === 0) return void vscode.window.showInformationMessage(broken ? asText(say`The text has an error, so there is no sheet: ${broken.message}`) : say('This notebook has no entries yet.'))
   const selected = sessions.on(document.uri).find((session) => session.active)?.selected.at(-1)
   return selected ?? (await pickEntry(say('Hand-over sheet: of which entry?'), [...entries].reverse()))?.key
 }

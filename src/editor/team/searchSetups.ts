@@ -3,6 +3,7 @@ import { oneLine } from '../../core/compare/oneLine'
 import { searchNotebooks, type Match } from '../../core/search/searchNotebooks'
 import { say } from '../../core/words/say'
 import type { WorkspaceNotebooks } from './workspaceNotebooks'
+import { asText } from '../asText'
 
 interface Item extends vscode.QuickPickItem {
   match?: Match<vscode.Uri>
@@ -53,14 +54,14 @@ function itemsFor({ matches, problems }: ReturnType<typeof searchNotebooks<vscod
   return [...told.map(note), ...matches.slice(0, most).map(itemOf), ...beyond.map(note)]
 }
 
-const note = (words: string): Item => ({ label: `$(info) ${words}`, alwaysShow: true })
+const note = (words: string): Item => ({ label: `$(info) ${asText(words)}`, alwaysShow: true })
 
 function itemOf(match: Match<vscode.Uri>): Item {
   const { machine, entry, source, found, stands } = match
   const name = machine || vscode.workspace.asRelativePath(source)
   const said = found.map(({ label, text }) => `${label}: ${text}`).join(' · ')
   return {
-    label: `${oneLine(name)} · ${oneLine(entry.key)}`, description: [entry.date?.value, ...stands].filter(Boolean).join(' · '), ...(said ? { detail: said } : {}),
+    label: asText(`${oneLine(name)} · ${oneLine(entry.key)}`), description: asText([entry.date?.value, ...stands].filter(Boolean).join(' · ')), ...(said ? { detail: asText(said) } : {}),
     alwaysShow: true, match,
   }
 }
