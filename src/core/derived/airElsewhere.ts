@@ -38,8 +38,7 @@ export function airElsewhere(notebook: Notebook, entry: Entry): Outcome {
 
 /** The entry before that last set the pressure, rather than found it. */
 function lastSet(entry: Entry, { adjuster, leg }: Slot): Entry | undefined {
-  for (let at = entry.parent; at; at = at.parent) if (at.settings.has(slotKey(adjuster.id, leg))) return at
-  return undefined
+  return entry.inherited.get(slotKey(adjuster.id, leg))?.setIn
 }
 
 /** The temperature that holds for an entry: its own, else the nearest noted before it on the same day. */

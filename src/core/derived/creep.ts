@@ -61,7 +61,7 @@ const sameCount = 1e-6
 
 function checkIn(entry: Entry, slot: string): CreepCheck | undefined {
   const setting = entry.settings.get(slot)
-  const standing = entry.parent?.state.get(slot)
+  const standing = entry.inherited.get(slot)
   if (!entry.asFound || !setting || !standing) return undefined
   const [left, found] = [countOf(standing.setting), countOf(setting)]
   return left === undefined || found === undefined ? undefined : { foundIn: entry, leftIn: standing.setIn, left, found, by: found - left }

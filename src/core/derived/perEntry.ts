@@ -1,11 +1,13 @@
+import { Memory, recall, recallIn } from '../notebook/content'
 import type { Entry, Notebook } from '../notebook/notebook'
 
 /**
- * Works something out once for each entry and arguments, also over versions of a text in which the entry and all it
- * comes from say the same. For results without a place in the text, of what looks at no other entries.
+ * Works something out once for each entry and arguments, also over versions of a text in which the entry and what of it was
+ * looked at say the same. For results without a place in the text.
  */
 export function perEntry<Arguments extends string[], Value>(compute: PerEntry<Arguments, Value>): PerEntry<Arguments, Value> {
-  return remembered(compute, (_, { content }) => ({ for: content, key: '' }))
+  const keys = new Keys(compute)
+  return (notebook, entry, ...which) => recall(entry, keys.of(which.join(' ')), undefined, () => compute(notebook, entry, ...which))
 }
 
 /**
@@ -13,19 +15,25 @@ export function perEntry<Arguments extends string[], Value>(compute: PerEntry<Ar
  * whose figures hold where an adjuster was first recorded, on whichever line that was.
  */
 export function perVersion<Arguments extends string[], Value>(compute: PerEntry<Arguments, Value>): PerEntry<Arguments, Value> {
-  return remembered(compute, (notebook, { index }) => ({ for: notebook, key: `${index} ` }))
+  const memories = new WeakMap<Notebook, Memory>()
+  return (notebook, entry, ...which) => {
+    const memory = memories.get(notebook) ?? new Memory()
+    memories.set(notebook, memory)
+    return recallIn(memory, entry, `${entry.index} ${which.join(' ')}`, undefined, () => compute(notebook, entry, ...which))
+  }
 }
 
 type PerEntry<Arguments extends string[], Value> = (notebook: Notebook, entry: Entry, ...which: Arguments) => Value
 
-function remembered<Arguments extends string[], Value>(compute: PerEntry<Arguments, Value>, by: (notebook: Notebook, entry: Entry) => { for: object; key: string }): PerEntry<Arguments, Value> {
-  const known = new WeakMap<object, Map<string, Value>>()
-  return (notebook, entry, ...which) => {
-    const place = by(notebook, entry)
-    const values = known.get(place.for) ?? new Map<string, Value>()
-    known.set(place.for, values)
-    const key = place.key + which.join(' ')
-    if (!values.has(key)) values.set(key, compute(notebook, entry, ...which))
-    return values.get(key)!
+/** One key for each computation and arguments: computations share the memory of an entry. */
+class Keys {
+  readonly #keys = new Map<string, object>()
+
+  constructor(readonly compute: unknown) {}
+
+  of(which: string): object {
+    const key = this.#keys.get(which) ?? { which }
+    this.#keys.set(which, key)
+    return key
   }
 }

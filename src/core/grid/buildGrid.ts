@@ -2,16 +2,17 @@ import { architectures } from '../adjusters/architectures'
 import { geometryDatum } from '../derived/geometryMoves'
 import { logAtHandOf } from '../derived/logOf'
 import type { Finding } from '../finding'
-import { fileUnits } from '../notation/displayUnits'
+import { fileUnits, type DisplayUnits } from '../notation/displayUnits'
 import { wordsAt } from '../notebook/machine'
+import { recall } from '../notebook/content'
 import type { Entry, Notebook } from '../notebook/notebook'
 import { scalarAt } from '../notebook/tree'
 import { lineOf, lineStarts } from '../text'
 import { say } from '../words/say'
 import { branchesOf } from './branches'
 import { cautions } from './cautions'
-import { knownCells } from './knownCells'
-import { rowsOf } from './rows'
+import { basisOf, knownCell } from './knownCells'
+import { rowsOf, type RowSource } from './rows'
 import type { Cell, Column, GridFinding, GridView } from './view'
 
 /** The grid of a notebook with its findings marked in place, computed numbers in the units asked for. The findings keep their order as ids. */
@@ -22,9 +23,7 @@ export function buildGrid(notebook: Notebook, findings: readonly Finding[], unit
   const besideCells = findingsBesideCells(listed, new Set(sources.map(({ row }) => row.key)))
   const branches = branchesOf(notebook.entries)
   const columns = notebook.entries.map((entry, at) => ({ ...columnOf(entry, besideCells.get(entry.key) ?? []), ...(branches ? { branch: branches[at]! } : {}) }))
-  const datum = geometryDatum(notebook)
-  const known = notebook.entries.map((entry) => knownCells(entry, units, `${datum} ${logAtHandOf(notebook, entry)?.stamp ?? ''}`))
-  const cells = sources.map((source) => (source.kind === 'group' ? [] : notebook.entries.map((entry, at) => known[at]!.cell(source, notebook, entry))))
+  const cells = cellsOf(notebook, sources, units)
   markCells(cells, sources.map(({ row }) => row.key), columns, listed)
   const beginnings = notebook.root ? [] : architectures.map(({ key, label, about }) => ({ key, label: say(label), about: say(about) }))
   const empty = notebook.adjusters.size === 0 && notebook.entries.length === 0
@@ -36,6 +35,20 @@ export function buildGrid(notebook: Notebook, findings: readonly Finding[], unit
     columns, rows: sources.map(({ row }) => row), cells, findings: listed, cautions: cautions.map((words) => say(words)),
     ...(empty && beginnings.length > 0 && !notebook.broken ? { beginnings } : {}),
   }
+}
+
+/** Row by row; those of an entry that is the same, and of which all that they stand on is, are the same as last time. */
+function cellsOf(notebook: Notebook, sources: readonly RowSource[], units: DisplayUnits): Cell[][] {
+  const datum = geometryDatum(notebook)
+  const cells: Cell[][] = sources.map(() => [])
+  const filled = sources.flatMap((source, at) => (source.kind === 'group' ? [] : [{ source, row: cells[at]! }]))
+  const rows = sources.map(({ row }) => row.key).join('\n')
+  for (const entry of notebook.entries) {
+    const basis = basisOf(units, `${datum} ${logAtHandOf(notebook, entry)?.stamp ?? ''}`)
+    const column = recall(entry, `column ${rows}`, basis, () => filled.map(({ source }) => knownCell(source, notebook, entry, basis)))
+    for (let at = 0; at < filled.length; at++) filled[at]!.row.push(column[at]!)
+  }
+  return cells
 }
 
 function listFinding(finding: Finding, id: number, starts: readonly number[]): GridFinding {

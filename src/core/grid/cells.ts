@@ -30,7 +30,7 @@ function settingCell(slot: string, adjusterId: string, notebook: Notebook, entry
 
 function isChanged(slot: string, entry: Entry): boolean {
   const now = countOf(entry.settings.get(slot))
-  const before = countOf(entry.parent?.state.get(slot)?.setting)
+  const before = countOf(entry.inherited.get(slot)?.setting)
   return now !== undefined && before !== undefined && !isSame(now, before)
 }
 

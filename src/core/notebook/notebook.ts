@@ -4,6 +4,7 @@ import type { LogsAtHand } from '../logs/atHand'
 import type { Position } from '../notation/position'
 import type { Reading } from '../notation/reading'
 import type { Located, Range } from '../text'
+import type { Content } from './content'
 import type { ParsedByEntry } from './parseByEntry'
 import type { MapNode, ScalarNode, TreeNode } from './tree'
 
@@ -39,10 +40,10 @@ export interface Written extends Located<string> {
 /** An entry: what was set, measured and ridden at one time. */
 export interface Entry {
   /**
-   * One and the same object in two versions of a text where the entry, all that it comes from and the facts of the
-   * machine say the same, wherever they stand: what was worked out for one holds for the other, but for places.
+   * What was worked out of it, the same object over versions of a text in which the entry and the facts of the machine say the
+   * same, wherever they stand: it holds but for places, and loses what differs as soon as something differs that it inherits.
    */
-  content: object
+  content: Content
   /** Its id where that is unique, else its place in the list as `#3`. */
   key: string
   index: number
@@ -63,6 +64,8 @@ export interface Entry {
   strangers: readonly Stranger[]
   /** Every slot with a known position: set here or carried. */
   state: ReadonlyMap<string, Standing>
+  /** Where everything stood in the entry it comes from. */
+  inherited: ReadonlyMap<string, Standing>
 }
 
 /** A position as an entry gives it. */

@@ -1,9 +1,18 @@
 import { slotKey, type Adjuster, type Leg } from '../adjusters/adjuster'
 import { readPosition } from '../notation/position'
-import type { Entry, Setting, Standing, Stranger, Written } from './notebook'
+import { Content, type Difference } from './content'
+import { anotherParent, handedDown } from './handedDown'
+import { LinkedEntry, type Said } from './linkedEntry'
+import type { Entry, Setting, Stranger, Written } from './notebook'
 import { nodeAt, originOf, pairOf, scalarAt, type MapNode, type Pair, type ScalarNode, type TreeNode } from './tree'
 
-type Draft = { -readonly [K in keyof Entry]: Entry[K] }
+/** An entry on its way to be linked to the one it comes from. */
+interface Draft {
+  said: Said
+  key: string
+  index: number
+  parent?: Draft
+}
 
 /**
  * The entries of a notebook, each linked to the one it comes from and with every position it stands in resolved. Those
@@ -12,50 +21,54 @@ type Draft = { -readonly [K in keyof Entry]: Entry[K] }
 export function readEntries(root: MapNode | undefined, adjusters: ReadonlyMap<string, Adjuster>, earlier: readonly Entry[] = []): Entry[] {
   const list = nodeAt(root, ['entries'])
   if (list?.kind !== 'list') return []
-  const before = new Map(earlier.map((entry) => [entry.node, entry]))
+  const before = earlier as readonly LinkedEntry[]
+  const known = new Map(before.map((entry) => [entry.node, entry]))
   const drafts: Draft[] = []
   list.items.forEach((item) => {
-    if (item.kind !== 'map') return
-    const known = before.get(item)
-    drafts.push(known ? draftOf(known, drafts.length) : readEntry(item, drafts.length, adjusters))
+    if (item.kind === 'map') drafts.push({ said: known.get(item)?.said ?? readEntry(item, adjusters), key: '', index: drafts.length })
   })
   nameKeys(drafts)
   linkParents(drafts)
-  const settled = settle(ancestorsFirst(drafts), earlier)
+  const settled = settle(ancestorsFirst(drafts), before)
   return drafts.map((draft) => settled.get(draft)!)
 }
 
-/** An entry that stands where it stood, with all that depends on others still to be found. */
-function draftOf(known: Entry, index: number): Draft {
-  const draft: Draft = { ...known, content: {}, key: '', index, state: new Map() }
-  delete draft.parent
-  return draft
-}
-
 /**
- * Gives each entry, after the one it comes from, its state. An earlier entry that is the same in everything takes its
- * place; one that stands elsewhere but says the same and comes from the same hands on its `content`.
+ * Links each entry, after the one it comes from. An earlier entry that is the same in everything takes its place; one that
+ * says the same hands on its `content`, less what looked at anything that differs in what it inherits.
  */
-function settle(ancestorsFirst: readonly Draft[], earlier: readonly Entry[]): Map<Entry, Entry> {
-  const before = new Map(earlier.map((entry) => [originOf(entry.node), entry]))
-  const settled = new Map<Entry, Entry>()
+function settle(ancestorsFirst: readonly Draft[], earlier: readonly LinkedEntry[]): Map<Draft, LinkedEntry> {
+  const byNode = new Map(earlier.map((entry) => [originOf(entry.node), entry]))
+  const byKey = new Map(earlier.map((entry) => [entry.key, entry]))
+  const settled = new Map<Draft, LinkedEntry>()
+  /** The earlier version of an entry, and what differs for those that come from it. */
+  const passed = new Map<LinkedEntry, { before: LinkedEntry; down: Difference | undefined }>()
   for (const draft of ancestorsFirst) {
     const parent = draft.parent && settled.get(draft.parent)
-    const known = before.get(originOf(draft.node))
-    const isSame = known?.key === draft.key && known.parent?.content === parent?.content
-    if (isSame && known.node === draft.node && known.index === draft.index && known.parent === parent) {
-      settled.set(draft, known)
+    const known = byNode.get(originOf(draft.said.node))
+    const before = known?.key === draft.key ? known : byKey.get(draft.key)
+    if (before && before === known && before.node === draft.said.node && before.index === draft.index && LinkedEntry.parentOf(before) === parent) {
+      settled.set(draft, before)
+      passed.set(before, { before, down: undefined })
       continue
     }
-    if (parent) draft.parent = parent
-    draft.state = stateOf(draft)
-    if (isSame) draft.content = known.content
-    settled.set(draft, draft)
+    const inherited = before && inheritedBy(before, parent, parent && passed.get(parent))
+    const content = before && before === known ? before.content : new Content()
+    const entry = new LinkedEntry(draft.said, draft.key, draft.index, parent, content)
+    if (inherited && before === known) content.forget(inherited)
+    if (before) passed.set(entry, { before, down: handedDown(entry, before, inherited) })
+    settled.set(draft, entry)
   }
   return settled
 }
 
-function readEntry(node: MapNode, index: number, adjusters: ReadonlyMap<string, Adjuster>): Draft {
+function inheritedBy(before: LinkedEntry, parent: LinkedEntry | undefined, passed: { before: LinkedEntry; down: Difference | undefined } | undefined): Difference | undefined {
+  const from = LinkedEntry.parentOf(before)
+  if (!parent && !from) return undefined
+  return passed && passed.before === from ? passed.down : anotherParent(parent, from)
+}
+
+function readEntry(node: MapNode, adjusters: ReadonlyMap<string, Adjuster>): Said {
   const located = (key: string): Written | undefined => {
     const found = scalarAt(node, [key])
     return found && { value: found.text, range: found.range, node: found }
@@ -65,13 +78,11 @@ function readEntry(node: MapNode, index: number, adjusters: ReadonlyMap<string, 
   const from = located('from')
   const reason = located('reason')
   return {
-    content: {}, key: '', index, node,
-    range: id?.range ?? node.pairs[0]?.key.range ?? node.range,
+    node, range: id?.range ?? node.pairs[0]?.key.range ?? node.range,
     ...(id ? { id } : {}), ...(date ? { date } : {}), ...(from ? { from } : {}), ...(reason ? { reason } : {}),
     asFound: scalarAt(node, ['as_found'])?.value === true,
     baseline: scalarAt(node, ['baseline'])?.value === true,
     ...readSettings(pairOf(node, 'settings')?.value, adjusters),
-    state: new Map(),
   }
 }
 
@@ -112,20 +123,21 @@ function readFor(node: ScalarNode, adjuster: Adjuster): Setting['reading'] {
 /** An id such as `#3` would be taken for a place in the list, so it is no key. */
 const placeLike = /^#\d+$/
 
-function nameKeys(entries: Draft[]): void {
+function nameKeys(entries: readonly Draft[]): void {
   const counts = new Map<string, number>()
-  for (const { id } of entries) if (id) counts.set(id.value, (counts.get(id.value) ?? 0) + 1)
+  for (const { said: { id } } of entries) if (id) counts.set(id.value, (counts.get(id.value) ?? 0) + 1)
   for (const entry of entries) {
-    const isKey = entry.id && counts.get(entry.id.value) === 1 && !placeLike.test(entry.id.value)
-    entry.key = isKey ? entry.id!.value : `#${entry.index + 1}`
+    const { id } = entry.said
+    const isKey = id && counts.get(id.value) === 1 && !placeLike.test(id.value)
+    entry.key = isKey ? id.value : `#${entry.index + 1}`
   }
 }
 
-function linkParents(entries: Draft[]): void {
+function linkParents(entries: readonly Draft[]): void {
   const byId = new Map<string, Draft>()
-  for (const entry of entries) if (entry.id && !byId.has(entry.id.value)) byId.set(entry.id.value, entry)
+  for (const entry of entries) if (entry.said.id && !byId.has(entry.said.id.value)) byId.set(entry.said.id.value, entry)
   for (const entry of entries) {
-    const parent = entry.from ? byId.get(entry.from.value) : entries[entry.index - 1]
+    const parent = entry.said.from ? byId.get(entry.said.from.value) : entries[entry.index - 1]
     if (parent && parent !== entry) entry.parent = parent
   }
   breakLoops(entries)
@@ -133,13 +145,14 @@ function linkParents(entries: Draft[]): void {
 
 /** Where following parents leads in a circle, the first of them in the file that names its parent loses it. */
 function breakLoops(entries: readonly Draft[]): void {
-  const settled = new Set<Entry>()
+  const settled = new Set<Draft>()
   for (const entry of entries) {
+    if (settled.has(entry)) continue
     const path = new Set<Draft>()
     let at: Draft | undefined = entry
     for (; at && !settled.has(at) && !path.has(at); at = at.parent) path.add(at)
     if (at && path.has(at)) {
-      const loop = [...path].slice([...path].indexOf(at)).filter((each) => each.from)
+      const loop = [...path].slice([...path].indexOf(at)).filter((each) => each.said.from)
       delete loop.reduce((first, each) => (each.index < first.index ? each : first)).parent
     }
     path.forEach((each) => settled.add(each))
@@ -148,20 +161,15 @@ function breakLoops(entries: readonly Draft[]): void {
 
 /** Every entry after the one it comes from, which may stand later in the file. */
 function ancestorsFirst(entries: readonly Draft[]): Draft[] {
-  const done = new Set<Entry>()
-  return entries.flatMap((entry) => {
+  const done = new Set<Draft>()
+  const ordered: Draft[] = []
+  for (const entry of entries) {
     const waiting: Draft[] = []
-    for (let at: Draft | undefined = entry; at && !done.has(at); at = at.parent as Draft | undefined) {
+    for (let at: Draft | undefined = entry; at && !done.has(at); at = at.parent) {
       waiting.push(at)
       done.add(at)
     }
-    return waiting.reverse()
-  })
-}
-
-function stateOf(entry: Entry): ReadonlyMap<string, Standing> {
-  if (entry.parent && entry.settings.size === 0) return entry.parent.state
-  const state = new Map(entry.parent?.state)
-  for (const [slot, setting] of entry.settings) state.set(slot, { setting, setIn: entry })
-  return state
+    ordered.push(...waiting.reverse())
+  }
+  return ordered
 }

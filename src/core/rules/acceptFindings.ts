@@ -12,6 +12,7 @@ import type { Description, Report } from './rule'
  */
 export function acceptFindings(notebook: Notebook, findings: readonly Finding[]): { standing: Finding[]; used: ReadonlySet<Accepted> } {
   const used = new Set<Accepted>()
+  if (notebook.accepted.length === 0) return { standing: [...findings], used }
   const standing = findings.filter((finding) => {
     const by = notebook.accepted.filter((accepted) => covers(accepted, finding))
     for (const each of by) used.add(each)

@@ -1,7 +1,7 @@
 import type { Finding, Severity } from '../finding'
 import type { Entry, Notebook } from '../notebook/notebook'
 import { acceptedForNothing, acceptFindings, findIdle } from './acceptFindings'
-import { reportsOf } from './entryReports'
+import { findingsOf, reportsOf } from './entryReports'
 import { rules as everyRule } from './index'
 import type { Description, Report, Rule } from './rule'
 
@@ -17,15 +17,28 @@ export function checkNotebook(notebook: Notebook, severities: Severities = new M
   const loudness = ({ code }: Description) => notebook.severities.get(code) ?? severities.get(code)
   const speaking = rules.filter((rule) => loudness(rule) !== 'off' && (notebook.newer ? rule.code === 'newer-format' : !notebook.older || rule.code === 'older-format'))
   const codes = new Set([...rules, acceptedForNothing].map(({ code }) => code))
-  const found = speaking.flatMap((rule) => {
-    const loud = loudness(rule)
-    const inEntries = 'checkEntry' in rule ? notebook.entries.flatMap((entry) => reportsOf(rule, entry, notebook).map((report) => ({ entry, ...report }))) : []
-    return [...inEntries, ...(rule.checkNotebook?.(notebook, codes) ?? [])].map((report) => toFinding(rule, report, loud))
-  })
+  const forEntries = speaking.filter((rule) => 'checkEntry' in rule)
+  const guard = guardOf(forEntries, forEntries.map((rule) => loudness(rule) ?? '').join())
+  const inEntry = (entry: Entry) => findingsOf(entry, guard, () => forEntries.flatMap((rule) =>
+    reportsOf(rule, entry, notebook).map((report) => toFinding(rule, { entry, ...report }, loudness(rule)))))
+  const found: Finding[] = []
+  for (const entry of notebook.entries) for (const finding of inEntry(entry)) found.push(finding)
+  for (const rule of speaking) for (const report of rule.checkNotebook?.(notebook, codes) ?? []) found.push(toFinding(rule, report, loudness(rule)))
   const { standing, used } = acceptFindings(notebook, found)
   const spoken = new Set(speaking.map(({ code }) => code))
   const idle = loudness(acceptedForNothing) === 'off' ? [] : findIdle(notebook, used, spoken).map((report) => toFinding(acceptedForNothing, report, loudness(acceptedForNothing)))
   return [...notebook.findings, ...standing, ...idle].sort((a, b) => a.range.start - b.range.start || a.range.end - b.range.end)
+}
+
+const guards: { rules: readonly Rule[]; loudness: string }[] = []
+
+/** The same object for the same rules, as loud. What a few notebooks and tests ask for is remembered. */
+function guardOf(rules: readonly Rule[], loudness: string): object {
+  const known = guards.find((guard) => guard.loudness === loudness && guard.rules.length === rules.length && guard.rules.every((rule, at) => rule === rules[at]))
+  if (known) return known
+  const guard = { rules, loudness }
+  if (guards.unshift(guard) > 16) guards.pop()
+  return guard
 }
 
 function toFinding(rule: Description, report: Report, loudness: Severity | 'off' | undefined): Finding {

@@ -1,35 +1,46 @@
+import type { Finding } from '../finding'
+import { keepInstead, keepNot, recall } from '../notebook/content'
 import type { Entry, Notebook } from '../notebook/notebook'
 import type { Range, TextChange } from '../text'
 import type { EntryRule, Report } from './rule'
 
-/** What a rule said about an entry, and where that stood then. */
-interface Known {
+/** What was reported about an entry, and where that stood then. */
+interface Placed<Reported> {
   place: Range
-  reports: Report[]
+  reported: readonly Reported[]
 }
-
-const known = new WeakMap<object, Map<EntryRule, Known>>()
 
 /**
  * What a rule for entries reports of one. What it reported before, of an entry that says the same, is only moved to
  * where the entry stands now; a report that reaches out of its entry is made anew each time.
  */
-export function reportsOf(rule: EntryRule, entry: Entry, notebook: Notebook): Report[] {
-  const said = known.get(entry.content) ?? new Map<EntryRule, Known>()
-  const before = said.get(rule)
+export function reportsOf(rule: EntryRule, entry: Entry, notebook: Notebook): readonly Report[] {
+  return placedOf(entry, rule, undefined, () => rule.checkEntry(entry, notebook), (report) => report.entry === undefined)
+}
+
+/** The same for all that is found in an entry; `guard` is another where it would be told otherwise. */
+export function findingsOf(entry: Entry, guard: unknown, find: () => readonly Finding[]): readonly Finding[] {
+  return placedOf(entry, 'findings', guard, find, ({ place }) => place?.entry === entry.key)
+}
+
+function placedOf<Reported extends Movable>(entry: Entry, key: unknown, guard: unknown, work: () => readonly Reported[], mayStay: (reported: Reported) => boolean): readonly Reported[] {
   const place = entry.node.range
-  const reports = before ? moved(before.reports, place.start - before.place.start) : rule.checkEntry(entry, notebook)
-  if (reports.every((report) => staysWithin(report, place))) known.set(entry.content, said.set(rule, { place, reports }))
-  return reports
+  const known = recall(entry, key, guard, (): Placed<Reported> => ({ place, reported: work() }))
+  const reported = moved(known.reported, place.start - known.place.start)
+  if (!reported.every((each) => mayStay(each) && staysWithin(each, place))) keepNot(entry, key)
+  else if (reported !== known.reported) keepInstead(entry, key, { place, reported })
+  return reported
 }
 
-function staysWithin({ range, entry, fixes = [] }: Report, place: Range): boolean {
+type Movable = Pick<Report, 'range' | 'fixes'>
+
+function staysWithin({ range, fixes = [] }: Movable, place: Range): boolean {
   const isInside = ({ start, end }: Range) => start >= place.start && end <= place.end
-  return entry === undefined && isInside(range) && fixes.every(({ changes }) => changes.every(isInside))
+  return isInside(range) && fixes.every(({ changes }) => changes.every(isInside))
 }
 
-function moved(reports: Report[], by: number): Report[] {
-  if (by === 0) return reports
+function moved<Reported extends Movable>(reports: readonly Reported[], by: number): readonly Reported[] {
+  if (by === 0 || reports.length === 0) return reports
   const move = <Placed extends Range | TextChange>(placed: Placed): Placed => ({ ...placed, start: placed.start + by, end: placed.end + by })
   return reports.map((report) => ({
     ...report, range: move(report.range),

@@ -32,7 +32,7 @@ export interface Change {
 export function changesOf(entry: Entry): Change[] {
   const changes: Change[] = []
   for (const [slot, setting] of entry.settings) {
-    const before = entry.parent?.state.get(slot)
+    const before = entry.inherited.get(slot)
     const from = countOf(before?.setting)
     const to = countOf(setting)
     if (before && from !== undefined && to !== undefined && !isSame(from, to)) changes.push({ slot, before, setting, by: to - from })
