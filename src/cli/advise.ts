@@ -4,6 +4,7 @@ import { adviseNext } from '../core/advice/adviseNext'
 import { chooseEntry } from './chooseEntry'
 import { UsageError, type Outcome, type World } from './outcome'
 import { readWhole } from './readWhole'
+import { forTerminal } from './forTerminal'
 
 export const adviseUsage = `detent advise FILE [--entry ID]
 
@@ -19,5 +20,5 @@ export function advise(args: readonly string[], world: World): Outcome {
   const notebook = readWhole(path, world)
   const entry = values.entry === undefined ? notebook.entries.at(-1) : chooseEntry(notebook, path, values.entry)
   if (!entry) throw new UsageError(`${path} has no entries yet`)
-  return { out: `${entry.key}\n${adviceText(adviseNext(notebook, entry))}`, code: 0 }
+  return { out: forTerminal(`${entry.key}\n${adviceText(adviseNext(notebook, entry))}`), code: 0 }
 }

@@ -1,11 +1,12 @@
 import type { Finding } from '../core/finding'
 import { countFindings, regionOf, type CheckedFile } from './checkedFile'
+import { forTerminal, onOneLine } from './forTerminal'
 
 /** A line a finding, as compilers print them, and their sum. */
 export function reportAsText(files: readonly CheckedFile[]): string {
   const lines = files.flatMap((file) => file.findings.map(({ range, severity, message, code }) => {
     const { line, column } = regionOf(file, range)
-    return `${file.path}:${line}:${column}: ${severity}: ${message} [${code}]`
+    return onOneLine(`${file.path}:${line}:${column}: ${severity}: ${message} [${code}]`)
   }))
   return [...lines, sumOf(files), ''].join('\n')
 }
@@ -37,7 +38,7 @@ export function reportAsGithub(files: readonly CheckedFile[]): string {
     const columns = line === endLine ? { col: column, endColumn } : {}
     const properties = { ...(file.path === '-' ? {} : { file: withSlashes(file.path) }), line, endLine, ...columns, title: code }
     const told = Object.entries(properties).map(([name, value]) => `${name}=${escapeProperty(String(value))}`).join(',')
-    return `::${commandOf[severity]} ${told}::${escapeData(message)}`
+    return forTerminal(`::${commandOf[severity]} ${told}::${escapeData(message)}`)
   }))
   return [...lines, sumOf(files), ''].join('\n')
 }

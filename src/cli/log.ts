@@ -20,6 +20,7 @@ import { atHand } from './logsBeside'
 import { UsageError, type Outcome, type World } from './outcome'
 import { readWhole } from './readWhole'
 import { toSnakeCase } from './toSnakeCase'
+import { forTerminal } from './forTerminal'
 
 export const logUsage = `detent log CSV [--notebook FILE] [--from S] [--to S | --lap N] [--format text|json|csv]
 
@@ -45,7 +46,7 @@ export async function log(args: readonly string[], world: World): Promise<Outcom
   const machine = notebook && wordsAt(notebook, ['machine', 'name'])
   const isWhole = values.from === undefined && values.to === undefined && values.lap === undefined
   const findings = notebook && isWhole ? findingsOn(path, report, { notebook, file: values.notebook! }, world) : []
-  if (format === 'text') return { out: logText(report, [path, machine].filter(Boolean).join(' · ')) + asText(findings), code: 0 }
+  if (format === 'text') return { out: forTerminal(logText(report, [path, machine].filter(Boolean).join(' · ')) + asText(findings)), code: 0 }
   const plain = plainReport(report, { file: path, machine, findings })
   return { out: format === 'json' ? `${JSON.stringify(plain, null, 2)}\n` : logCsv(plain), code: 0 }
 }

@@ -2,6 +2,7 @@ import { parseArgs } from 'node:util'
 import { migrateNotebook } from '../core/migrate/migrateNotebook'
 import { applyChanges, lineAndColumn } from '../core/text'
 import { UsageError, type Outcome, type World } from './outcome'
+import { forTerminal } from './forTerminal'
 
 export const migrateUsage = `detent migrate PATH... [--write]
 
@@ -26,5 +27,5 @@ export function migrate(args: readonly string[], world: World): Outcome {
       told.out += `${path}: ${values.write ? `brought from format ${migrated.from} to today's` : `format ${migrated.from}`}\n`
     }
   }
-  return { out: told.out, ...(told.err ? { err: told.err } : {}), code: told.err ? 2 : told.left > 0 ? 1 : 0 }
+  return { out: forTerminal(told.out), ...(told.err ? { err: told.err } : {}), code: told.err ? 2 : told.left > 0 ? 1 : 0 }
 }

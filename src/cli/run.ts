@@ -2,6 +2,7 @@ import { advise, adviseUsage } from './advise'
 import { check, checkUsage, checkWithLogs } from './check'
 import { compare, compareUsage } from './compare'
 import { exportFile, exportUsage } from './export'
+import { forTerminal } from './forTerminal'
 import { log, logUsage } from './log'
 import { merge, mergeUsage } from './merge'
 import { migrate, migrateUsage } from './migrate'
@@ -54,7 +55,7 @@ export function run(args: readonly string[], world: World): Outcome {
   if (name === undefined) return { out: '', err: `${usage}\n`, code: 2 }
   if (name === '--help' || name === '-h' || name === 'help') return { out: `${usage}\n`, code: 0 }
   const command = Object.hasOwn(commands, name) ? commands[name] : undefined
-  if (!command) return { out: '', err: `detent: there is no command ‘${name}’; there are ${Object.keys({ ...commands, ...streaming }).join(', ')}\n`, code: 2 }
+  if (!command) return { out: '', err: `detent: there is no command ‘${forTerminal(name)}’; there are ${Object.keys({ ...commands, ...streaming }).join(', ')}\n`, code: 2 }
   if (wantsHelp(rest)) return { out: `${command.usage}\n`, code: 0 }
   try {
     return command.run(rest, world)
@@ -69,7 +70,7 @@ function wantsHelp(args: readonly string[]): boolean {
 
 /** What the person has to put right is told; anything else is ours, and thrown on. */
 function toldOrThrown(name: string, error: unknown): Outcome {
-  if (error instanceof UsageError || isOptionError(error)) return { out: '', err: `detent ${name}: ${(error as Error).message}\n`, code: 2 }
+  if (error instanceof UsageError || isOptionError(error)) return { out: '', err: `detent ${name}: ${forTerminal((error as Error).message)}\n`, code: 2 }
   throw error
 }
 

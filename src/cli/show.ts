@@ -9,6 +9,7 @@ import { chooseEntry } from './chooseEntry'
 import { UsageError, type Outcome, type World } from './outcome'
 import { readWhole } from './readWhole'
 import { statesAsText } from './statesAsText'
+import { forTerminal } from './forTerminal'
 
 export const showUsage = `detent show FILE [--entry ID | --all] [--format text|html] [--or-text]
 
@@ -31,9 +32,9 @@ export function show(args: readonly string[], world: World): Outcome {
   const format = oneOf(values.format!, ['text', 'html'] as const, '--format')
   if (format === 'html' && (all || values['or-text'])) throw new UsageError('show: --format html is one page for one entry; leave --all and --or-text out')
   const notebook = values['or-text'] ? readNotebook(world.read(path)) : readWhole(path, world)
-  if (notebook.broken) return { out: withItsError(notebook), code: 0 }
+  if (notebook.broken) return { out: forTerminal(withItsError(notebook)), code: 0 }
   const entries = chosen(notebook, path, values.entry, all)
-  if (format === 'text') return { out: statesAsText(notebook, entries, all), code: 0 }
+  if (format === 'text') return { out: forTerminal(statesAsText(notebook, entries, all)), code: 0 }
   if (!entries[0]) throw new UsageError(`${path} has no entries yet`)
   return { out: sheetHtml(makeSheet(notebook, entries[0])), code: 0 }
 }

@@ -7,6 +7,7 @@ import { areVersions } from './compare'
 import { UsageError, type Outcome, type World } from './outcome'
 import { readTwoStates } from './readState'
 import { toSnakeCase } from './toSnakeCase'
+import { forTerminal } from './forTerminal'
 
 export const turnsUsage = `detent turns A B [--format text|json]
 
@@ -23,5 +24,5 @@ export function turns(args: readonly string[], world: World): Outcome {
   for (const { ref } of [a, b]) if (ref.notebook.entries.length === 0) throw new UsageError(`${ref.file} has no entries yet`)
   const list = turnList(a.ref, b.ref, { oneMachine: areVersions(a, b) || areOneMachine(a.ref.notebook, b.ref.notebook) })
   if (list.refused !== undefined) throw new UsageError(list.refused)
-  return { out: format === 'json' ? `${JSON.stringify(toSnakeCase({ version: 1, turn_list: list }), null, 2)}\n` : turnListText(list), code: list.cannot.length > 0 ? 1 : 0 }
+  return { out: format === 'json' ? `${JSON.stringify(toSnakeCase({ version: 1, turn_list: list }), null, 2)}\n` : forTerminal(turnListText(list)), code: list.cannot.length > 0 ? 1 : 0 }
 }
