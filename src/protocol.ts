@@ -41,8 +41,8 @@ export type FromWebview =
   | { type: 'cardAsked'; id: number; row: string; column?: string }
   /** The one next step after an entry, as a card. */
   | { type: 'adviceAsked'; id: number; column: string }
-  /** The charts of a group are shown from now on, `column` being the entry looked at. */
-  | { type: 'chartsAsked'; group: ChartGroup; column?: string }
+  /** The charts of a group are shown from now on, `column` being the entry looked at, `between` the first and the last of several that are selected. */
+  | { type: 'chartsAsked'; group: ChartGroup; column?: string; between?: string[] }
   /** Charts are shown no longer. */
   | { type: 'chartsLeft' }
   /** Open the text at this place, or at the trouble's line. */
@@ -60,8 +60,8 @@ export interface GridPatch {
   columns: [index: number, column: Column][]
   /** Cells that differ, by row and column index. */
   cells: [row: number, column: number, cell: Cell][]
-  /** All findings anew when they differ. */
-  findings?: GridFinding[]
+  /** Findings that came or differ, and the ids of those that went. */
+  findings?: { put: GridFinding[]; gone: number[] }
 }
 
 /** A state of a machine, by where it is found: a notebook as it is in the editor, as it is on disk or at a revision of git. */

@@ -3,8 +3,9 @@ import { appendFileSync, mkdirSync, rmSync, symlinkSync, writeFileSync } from 'n
 import { dirname, join } from 'node:path'
 import type { Frame } from 'playwright-core'
 import * as vscode from 'vscode'
+import { barriersIn } from './accessibility'
 import { until } from './waiting'
-import { gridFrame, page, press, type } from './window'
+import { gridFrame, press, resize, screenshot, type, wear } from './window'
 import { openGrid, problemsOf, textOf, write } from './workspace'
 
 const logger = `  logger:
@@ -120,8 +121,55 @@ describe('logs beside the setup', () => {
     const { uri, grid } = await open()
     await go(uri, grid, 'computed/log.read')
     await told(grid, 'this is no table of numbers')
-    await until('it is a problem at the log', () => problemsOf(uri).find((problem) => /^12:\d+ log-unread .*this is no table of numbers/.test(problem)))
-    await until('so is the one that is missing', () => problemsOf(uri).find((problem) => /^16:\d+ log-unread .*there is no file logs\/two\.csv/.test(problem)))
+    await until('it is a problem at the log', () => problemsOf(uri).find((problem) => /^16:\d+ log-unread .*this is no table of numbers/.test(problem)))
+    await until('so is the one that is missing', () => problemsOf(uri).find((problem) => /^20:\d+ log-unread .*there is no file logs\/two\.csv/.test(problem)))
   })
+
+  it('are drawn over one another, walked and zoomed by keys, and said in tables', async () => {
+    write('logs/one.csv', aLog(20))
+    write('logs/two.csv', aLog(30, 119))
+    const { uri, grid } = await open()
+    await go(uri, grid, 'computed/log.front_bottomed', 'two')
+    await told(grid, '30')
+    await press('ControlOrMeta+k', 'ControlOrMeta+i')
+    await grid.locator('[role=dialog] .card-read:focus').waitFor()
+    await press('Tab')
+    await press('Enter')
+    await grid.locator('.charts-tab[aria-selected=true]', { hasText: 'Log' }).waitFor()
+    await grid.locator('.chart-walk:focus').waitFor()
+    const point = () => grid.locator('.chart-walk:focus [role=option]').textContent()
+    await press('Home')
+    await until('it stands on the first sample', async () => (await point()) === 'front: 1 mm, Time 0 s')
+    await press('ArrowUp')
+    await press('ArrowUp')
+    await until('it stands on a stop', async () => /^front on its stop at [\d.]+ s for [\d.]+ s, 119 mm$/.test(await point() ?? ''))
+    await press('+', '+', '+', '0', 'Escape')
+    await grid.locator('.chart-title', { hasText: 'Velocities, rear' }).waitFor()
+    assert.deepEqual(await grid.locator('.chart', { hasText: 'Positions, front' }).locator('.chart-table thead th').allTextContents(), ['Position from fully extended, mm', 'two, % of the time', 'one, % of the time'])
+    await press('ArrowLeft')
+    await until('the entry looked at is drawn alone', async () => (await grid.locator('.chart', { hasText: 'Positions, front' }).locator('.chart-table thead th').count()) === 2)
+    await press('Shift+ArrowRight')
+    await until('what is selected together is drawn together', async () => (await grid.locator('.chart', { hasText: 'Positions, front' }).locator('.chart-table thead th').count()) === 3)
+  })
+
+  for (const theme of ['light', 'dark', 'hc-black', 'hc-light'] as const) {
+    it(`put up no barrier that axe can find: ${theme}`, async () => {
+      await wear(theme)
+      write('logs/one.csv', aLog(20))
+      write('logs/two.csv', aLog(30, 119))
+      const { uri, grid } = await open()
+      await go(uri, grid, 'computed/log.front_bottomed', 'two')
+      await told(grid, '30')
+      await press('ControlOrMeta+k', 'ControlOrMeta+g')
+      await grid.locator('.charts-tab', { hasText: 'Log' }).click()
+      await grid.locator('.chart-title', { hasText: 'Velocities, rear' }).waitFor()
+      assert.deepEqual(await barriersIn(grid), [])
+      await screenshot(`logs ${theme} 1280`)
+      await grid.locator('.charts-toggle').click()
+      assert.deepEqual(await barriersIn(grid), [])
+      await grid.locator('.charts-toggle').click()
+      await resize(800, 800)
+      await screenshot(`logs ${theme} 800`)
+    })
+  }
 })
-void page

@@ -27,7 +27,7 @@ function geometryChart({ key, row, title, unit, digits, span }: Line): Chart {
       const drawn = overEntries(notebook, followed, { label: title, unit, digits, span }, units)
       const hasSag = drawn.series.some((series) => series.key === 'riderSag')
       return {
-        key: row, title, bands: [], ...drawn,
+        key: row, title: say(title), bands: [], ...drawn,
         about: say`${say(title)} of each entry after fork height, ride height and tyres, and sunk by its rider sag where both ends were measured.`,
         notes: hasSag || drawn.series.length === 0 ? [] : [say('At rider sag it can be told in an entry that measures the rider sag of both ends.')],
         ...(drawn.series.length === 0 ? { wanting: wantingOf(notebook, (entry) => geometryOf(notebook, entry)[key], title) } : {}),

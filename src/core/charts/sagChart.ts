@@ -23,7 +23,7 @@ export function sagChart(end: End): Chart {
         const target = found(targets[place]!)
         return {
           key: load, label, row: `${end}.${row}`, of: (entry) => sagOf(notebook, entry, end, load),
-          ...(target ? { judge: { heading: say`Against ${windowWords(target, units)}`, brief: (result) => judgement(result, target, units), words: (result) => judgement(result, target, units, say(' its window')) } } : {}),
+          ...(target ? { judge: { heading: say`Against ${windowWords(target, units)}`, brief: (result) => judgement(result, target, units), words: (result) => judgement(result, target, units, true) } } : {}),
         }
       })
       const drawn = overEntries(notebook, followed, { label: say('Sag'), unit: 'mm', digits: 1 }, units)
@@ -38,13 +38,21 @@ export function sagChart(end: End): Chart {
 }
 
 const windowWords = ({ lowMm, highMm }: SagTarget, units: DisplayUnits): string =>
-  `${printShown({ value: lowMm }, 'mm', 1, units)} to ${printShown({ value: highMm }, 'mm', 1, units)} ${shownUnit('mm', units)}`
+  say`${printShown({ value: lowMm }, 'mm', 1, units)} to ${printShown({ value: highMm }, 'mm', 1, units)} ${shownUnit('mm', units)}`
 
 /** 'in its window', '3 mm above its window', or without naming the window; each with 'perhaps' where twice the uncertainty would allow otherwise. */
-function judgement(result: Result, target: SagTarget, units: DisplayUnits, window = ''): string {
+function judgement(result: Result, target: SagTarget, units: DisplayUnits, named = false): string {
   const { where, byMm, sure } = judgeSag(result, target)
-  const words = where === 'within' ? (window === '' ? 'within' : `in${window}`) : `${sayIn(units)(byMm, 'mm')} ${where}${window}`
+  const words = whereWords(where, sayIn(units)(byMm, 'mm'), named)
   return sure === false ? say`${words}, perhaps` : words
+}
+
+function whereWords(where: 'below' | 'within' | 'above', by: string, named: boolean): string {
+  switch (where) {
+    case 'within': return named ? say('in its window') : say('within')
+    case 'below': return named ? say`${by} below its window` : say`${by} below`
+    case 'above': return named ? say`${by} above its window` : say`${by} above`
+  }
 }
 
 /** The windows of the sags that are drawn: one for a load case nobody measured would only be in the way. */
@@ -53,7 +61,7 @@ function bandsOf(targets: readonly Outcome<SagTarget>[], drawn: readonly string[
     const target = found(targets[place]!)
     if (!target || (drawn.length > 0 && !drawn.includes(load))) return []
     const inUnits = (value: number) => toShown({ value }, 'mm', 1, units).value
-    return [{ key: load, label: `window, ${label}: ${windowWords(target, units)}`, from: inUnits(target.lowMm), to: inUnits(target.highMm) }]
+    return [{ key: load, label: say`window, ${say(label)}: ${windowWords(target, units)}`, from: inUnits(target.lowMm), to: inUnits(target.highMm) }]
   })
 }
 

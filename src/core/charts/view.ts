@@ -32,12 +32,13 @@ export interface ChartAxis {
 
 /**
  * One run of points, in columns: there may be very many of them. `line` joins them in their order, whether x rises or
- * not; `bars` stand on zero, as wide as x is apart.
+ * not; `bars` stand on zero, as wide as x is apart, and `steps` are their outline alone; `marks` are not joined; `cells`
+ * are filled by their weight.
  */
 export interface ChartSeries {
   key: string
   label: string
-  form: 'line' | 'bars'
+  form: 'line' | 'bars' | 'steps' | 'marks' | 'cells'
   x: number[]
   /** `null` where there is none; a line goes on over it. */
   y: (number | null)[]
@@ -48,6 +49,11 @@ export interface ChartSeries {
   /** The entry each point belongs to, by its key, and the row of the grid they all stand in. */
   entries?: string[]
   row?: string
+  /** The entry that all of them belong to. */
+  entry?: string
+  /** How wide and high cells are, and how full each is, from 0 to 1. */
+  cell?: [width: number, height: number]
+  weight?: number[]
 }
 
 /** A stretch of y that something should lie in. */
@@ -64,7 +70,7 @@ export interface ChartTable {
   rows: string[][]
 }
 
-export type ChartGroup = 'sag' | 'force' | 'geometry'
+export type ChartGroup = 'sag' | 'force' | 'geometry' | 'log'
 
 /** The charts of one group, and what other groups there are. */
 export interface ChartsView {

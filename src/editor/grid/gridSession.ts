@@ -37,7 +37,7 @@ export class GridSession implements vscode.Disposable {
   #reveal: { place: GridPlace; edit?: boolean } | undefined
   readonly #waiting = new Map<number, () => void>()
   readonly #charts = new ChartsFeed(
-    ({ group, column }) => buildCharts(this.#readable().notebook, group, column, displayUnitsFor(this.document.uri)),
+    ({ group, column, between }) => buildCharts(this.#readable().notebook, group, column, displayUnitsFor(this.document.uri), between),
     (charts) => this.#post({ type: 'chartsGiven', charts }),
   )
   readonly #subscriptions: vscode.Disposable[]
@@ -168,11 +168,11 @@ export class GridSession implements vscode.Disposable {
     this.#shown = view
     const version = ++this.#version
     if (!difference) return this.#post({ type: 'gridShown', version, view })
-    const { columns, cells, findingsDiffer } = difference
-    const { title, state, readOnly, trouble, findings } = view
+    const { columns, cells, findings } = difference
+    const { title, state, readOnly, trouble } = view
     this.#post({
       type: 'gridChanged', version,
-      patch: { title, state, columns, cells, ...(readOnly ? { readOnly } : {}), ...(trouble ? { trouble } : {}), ...(findingsDiffer ? { findings } : {}) },
+      patch: { title, state, columns, cells, ...(readOnly ? { readOnly } : {}), ...(trouble ? { trouble } : {}), ...(findings ? { findings } : {}) },
     })
   }
 

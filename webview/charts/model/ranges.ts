@@ -6,25 +6,26 @@ export type Range = readonly [from: number, to: number]
 export function rangeOfX({ x, series }: ChartView): Range {
   if (x.names) return [-0.5, Math.max(x.names.length, 1) - 0.5]
   const [from, to] = extent(series.flatMap((each) => extent(each.x)))
-  const half = Math.max(0, ...series.filter(({ form }) => form === 'bars').map(halfBar))
+  const half = Math.max(0, ...series.filter(({ form }) => form === 'bars' || form === 'steps' || form === 'cells').map(halfBar))
   const [low, high] = [from - half, to + half]
   return low < high ? [low, high] : [low - 0.5, high + 0.5]
 }
 
 /** All of y: points with their whiskers, windows, and zero under bars; a little room around. */
 export function rangeOfY({ y: axis, series, bands }: ChartView): Range {
-  const ends = series.flatMap(({ y, u, form }) => [
-    ...(form === 'bars' ? [0] : []),
-    ...extent(y.flatMap((value, at) => (value === null ? [] : [value - (u?.[at] ?? 0), value + (u?.[at] ?? 0)]))),
+  const ends = series.flatMap(({ y, u, form, cell }) => [
+    ...(form === 'bars' || form === 'steps' ? [0] : []),
+    ...extent(y.flatMap((value, at) => (value === null ? [] : [value - (u?.[at] ?? (cell?.[1] ?? 0) / 2), value + (u?.[at] ?? (cell?.[1] ?? 0) / 2)]))),
   ])
   const [low, high] = extent([...ends, ...bands.flatMap(({ from, to }) => [from, to])])
   const room = Math.max((high - low || Math.abs(high) || 1) * 0.08, ((axis.span ?? 0) - (high - low)) / 2)
-  const bars = series.some(({ form }) => form === 'bars')
+  const bars = series.some(({ form }) => form === 'bars' || form === 'steps')
   return [bars && low === 0 ? 0 : low - room, high + room]
 }
 
 /** Half the distance of neighbouring bars. */
-function halfBar({ x }: ChartSeries): number {
+function halfBar({ x, cell }: ChartSeries): number {
+  if (cell) return cell[0] / 2
   let least = Infinity
   for (let at = 1; at < x.length; at++) least = Math.min(least, x[at]! - x[at - 1]!)
   return Number.isFinite(least) && least > 0 ? least / 2 : 0.5

@@ -142,7 +142,7 @@ export class ChartFigure {
 
   #choose({ series, at }: PointSpot): void {
     const own = this.#view!.series[series]!
-    this.ports.chosen(own.entries?.[at], own.row)
+    this.ports.chosen(own.entries?.[at] ?? own.entry, own.row)
   }
 
   /** Says the point one stands on; the eye is told of the one pointed at while there is one. */

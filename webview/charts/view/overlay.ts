@@ -40,7 +40,7 @@ export class Overlay {
   /** How high the line ends that is in sight; the top for bars, which end nowhere. */
   #endOf(plot: uPlot, index: number): number {
     const { x, y, form } = this.view.series[index]!
-    if (form === 'bars') return 0
+    if (form === 'bars' || form === 'cells' || form === 'marks') return 0
     const { min, max } = plot.scales.x!
     let last: PointSpot | undefined
     for (let at = x.length - 1; at >= 0 && !last; at--) if (y[at] !== null && x[at]! <= max! && x[at]! >= min!) last = { series: index, at }
@@ -48,9 +48,12 @@ export class Overlay {
   }
 }
 
-/** A short piece of the line with its mark, or of the bars' outline. */
+const samplePaths = { line: 'M1 6h24', bars: 'M2 11V2h22v9', steps: 'M1 10h6V5h6V2h6v6h6', marks: '', cells: 'M6 1h12v10H6z' } as const
+const marked: ReadonlySet<ChartSeries['form']> = new Set<ChartSeries['form']>(['line', 'marks'])
+
+/** A short piece of the line with its mark, or of the outline; of what is only marked, the mark. */
 function sample(series: number, form: ChartSeries['form']): SVGElement {
   const mark = makeSvg('path', { d: markPath(series, 13, 6, 3.5), class: isHollow(series) ? 'is-hollow' : 'is-full' })
   return makeSvg('svg', { class: `chart-sample chart-ink-series-${series % inkCount}`, width: 26, height: 12, viewBox: '0 0 26 12', 'aria-hidden': 'true' },
-    makeSvg('path', { d: form === 'bars' ? 'M2 11V2h22v9' : 'M1 6h24', 'stroke-dasharray': dashOf(series).join(' ') }), ...(form === 'bars' ? [] : [mark]))
+    makeSvg('path', { d: samplePaths[form], 'stroke-dasharray': dashOf(series).join(' '), ...(form === 'cells' ? { fill: 'currentColor', 'fill-opacity': 0.4 } : {}) }), ...(marked.has(form) ? [mark] : []))
 }

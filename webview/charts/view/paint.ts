@@ -73,11 +73,11 @@ function hatch(plot: uPlot, { left, top, right, bottom }: { left: number; top: n
 export function paintPoints(plot: uPlot, { series, x: axis }: ChartView, inks: Inks): void {
   inPlot(plot, () => {
     series.forEach((own, index) => {
-      if (own.form === 'bars') return
+      if (own.form === 'bars' || own.form === 'steps' || own.form === 'cells') return
       plot.ctx.strokeStyle = inks.series[index % inks.series.length]!
       plot.ctx.fillStyle = isHollow(index) ? inks.ground : plot.ctx.strokeStyle
       paintWhiskers(plot, own)
-      paintMarks(plot, own, { index, everyPoint: axis.names !== undefined })
+      paintMarks(plot, own, { index, everyPoint: axis.names !== undefined || own.form === 'marks' })
     })
   })
 }
@@ -118,6 +118,38 @@ export function pathInOrder(plot: uPlot, series: ChartSeries): Path2D {
   const path = new Path2D()
   for (const [x, y] of onCanvas(plot, series)) path.lineTo(x, y)
   return path
+}
+
+/** The outline of bars as wide as x is apart, from zero to zero. */
+export function pathOfSteps(plot: uPlot, { x, y }: ChartSeries): Path2D {
+  const path = new Path2D()
+  const half = x.length > 1 ? (x[1]! - x[0]!) / 2 : 0.5
+  const to = (px: number, py: number) => path.lineTo(plot.valToPos(px, 'x', true), plot.valToPos(py, 'y', true))
+  x.forEach((place, at) => {
+    if (at === 0) to(place - half, 0)
+    to(place - half, y[at] ?? 0)
+    to(place + half, y[at] ?? 0)
+  })
+  if (x.length > 0) to(x.at(-1)! + half, 0)
+  return path
+}
+
+/** Cells, fuller where they weigh more; none is so faint as not to be there. */
+export function paintCells(plot: uPlot, { series }: ChartView, inks: Inks): void {
+  series.forEach(({ form, x, y, weight, cell }, index) => {
+    if (form !== 'cells' || !cell) return
+    const { ctx } = plot
+    inPlot(plot, () => {
+      ctx.fillStyle = inks.series[index % inks.series.length]!
+      x.forEach((place, at) => {
+        const [left, right] = [plot.valToPos(place - cell[0] / 2, 'x', true), plot.valToPos(place + cell[0] / 2, 'x', true)]
+        const [top, bottom] = [plot.valToPos(y[at]! + cell[1] / 2, 'y', true), plot.valToPos(y[at]! - cell[1] / 2, 'y', true)]
+        ctx.globalAlpha = 0.08 + 0.62 * Math.sqrt(weight?.[at] ?? 1)
+        ctx.fillRect(left, top, right - left - ratio(), bottom - top - ratio())
+      })
+      ctx.globalAlpha = 1
+    })
+  })
 }
 
 const ratio = (): number => window.devicePixelRatio

@@ -9,7 +9,7 @@ import { InkPot, onThemeChange, type Inks } from './inks'
 import { make } from './make'
 import { dashOf } from './manners'
 import { Overlay } from './overlay'
-import { paintBands, paintPoints, pathInOrder } from './paint'
+import { paintBands, paintCells, paintPoints, pathInOrder, pathOfSteps } from './paint'
 
 /** How near the pointer must come to a point, CSS px. */
 const reach = 28
@@ -110,7 +110,10 @@ export class Plot {
       axes: axesOf(view, inks, width - gutter - leftAxis), series: [{}, ...view.series.map((series, index) => lineOf(series, { index, inks }))],
       cursor: { x: false, y: false, points: { show: false }, drag: { x: true, y: false, setScale: false, dist: 6 }, bind: { dblclick: () => null } },
       hooks: {
-        drawClear: [(plot) => paintBands(plot, view, inks)], draw: [(plot) => {
+        drawClear: [(plot) => {
+          paintBands(plot, view, inks)
+          paintCells(plot, view, inks)
+        }], draw: [(plot) => {
           paintPoints(plot, view, inks)
           // The first drawing comes after the constructor, and only then is it known where everything is.
           overlay.place(plot)
@@ -170,8 +173,9 @@ function ends(values: readonly (number | null)[]): number[] {
 function lineOf(series: ChartSeries, { index, inks }: { index: number; inks: Inks }): uPlot.Series {
   const stroke = inks.series[index % inks.series.length]!
   const shared: uPlot.Series = { stroke, width: 2, dash: [...dashOf(index)], points: { show: false }, spanGaps: true }
+  if (series.form === 'cells' || series.form === 'marks') return { ...shared, paths: () => null }
   if (series.form === 'bars') return { ...shared, width: 1.5, fill: withAlpha(stroke), paths: uPlot.paths.bars!({ size: [1, Infinity], align: 0 }) }
-  return rises(series) ? shared : { ...shared, paths: (plot) => ({ stroke: pathInOrder(plot, series), fill: null, clip: null, band: null, gaps: null, flags: 1 } as unknown as uPlot.Series.Paths) }
+  return rises(series) && series.form === 'line' ? shared : { ...shared, paths: (plot) => ({ stroke: series.form === 'steps' ? pathOfSteps(plot, series) : pathInOrder(plot, series), fill: null, clip: null, band: null, gaps: null, flags: 1 } as unknown as uPlot.Series.Paths) }
 }
 
 const withAlpha = (ink: string): string => (ink.startsWith('rgb(') ? ink.replace('rgb(', 'rgba(').replace(')', ', 0.18)') : ink.replace(')', ' / 0.18)'))

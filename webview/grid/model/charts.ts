@@ -12,7 +12,7 @@ export interface SavedCharts {
 
 export const freshCharts: SavedCharts = { open: false, group: 'sag', asTable: false, share: 0.45 }
 
-const groups: readonly ChartGroup[] = ['sag', 'force', 'geometry']
+const groups: readonly ChartGroup[] = ['sag', 'force', 'geometry', 'log']
 const [leastShare, mostShare] = [0.2, 0.8]
 
 /** How long the selection rests before charts of another entry are asked for, ms. */
@@ -36,6 +36,8 @@ export class Charts {
   #focus = false
   #asked: string | undefined
   #column: string | undefined
+  /** The first and the last of several entries that are selected. */
+  #between: readonly string[] = []
 
   constructor(readonly ports: ChartsPorts, saved: SavedCharts = freshCharts) {
     ({ open: this.open, group: this.group, asTable: this.asTable, share: this.share } = saved)
@@ -80,14 +82,16 @@ export class Charts {
   }
 
   /** The page is new to the host, which then knows of no panel. */
-  begin(column: string | undefined): void {
+  begin(column: string | undefined, between: readonly string[] = []): void {
     this.#column = column
+    this.#between = between
     if (this.open) this.#ask()
   }
 
-  /** The entry looked at is another, or has another name; asked for where the charts change with it. */
-  follow(column: string | undefined): void {
+  /** The entry looked at is another, or has another name, or others are selected with it; asked for where the charts change with it. */
+  follow(column: string | undefined, between: readonly string[] = []): void {
     this.#column = column
+    this.#between = between
     if (!this.#isBehind()) return
     this.ports.later(restMs, () => this.#isBehind() && this.#ask())
   }
@@ -98,12 +102,16 @@ export class Charts {
   }
 
   #isBehind(): boolean {
-    return this.open && this.given?.ofEntry !== undefined && this.#column !== undefined && this.#column !== this.#asked
+    return this.open && this.given?.ofEntry !== undefined && this.#column !== undefined && this.#wanted !== this.#asked
+  }
+
+  get #wanted(): string {
+    return JSON.stringify([this.#column, this.#between.length > 1 ? this.#between : []])
   }
 
   #ask(): void {
-    this.#asked = this.#column
-    this.ports.send({ type: 'chartsAsked', group: this.group, ...(this.#column === undefined ? {} : { column: this.#column }) })
+    this.#asked = this.#wanted
+    this.ports.send({ type: 'chartsAsked', group: this.group, ...(this.#column === undefined ? {} : { column: this.#column }), ...(this.#between.length > 1 ? { between: [...this.#between] } : {}) })
   }
 }
 

@@ -64,8 +64,8 @@ function showView(session: Session, view: GridView): void {
 /** The charts hear which entry is looked at: it may have come, gone or been renamed. */
 function tellColumn(session: Session, first: boolean): void {
   const { column } = session.keyed(session.active)
-  if (first) session.charts.begin(column)
-  else session.charts.follow(column)
+  if (first) session.charts.begin(column, session.selectedColumns)
+  else session.charts.follow(column, session.selectedColumns)
 }
 
 function find(session: Session, keys: KeyedSpot, before: Spot): Spot {

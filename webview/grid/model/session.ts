@@ -108,7 +108,7 @@ export class Session {
     if (!keepRun) this.runColumn = undefined
     this.ports.changed({ kind: 'selection', reveal })
     if (!sameSpot(before.active, this.active) || !sameSpot(before.anchor, this.selection.anchor)) this.tellSelection()
-    this.charts.follow(this.keyed(this.active).column)
+    this.charts.follow(this.keyed(this.active).column, this.selectedColumns)
   }
 
   /** Makes a range of cells the selection. It may be larger than the page, so that nothing scrolls. */
@@ -116,12 +116,17 @@ export class Session {
     this.selection = selection
     this.ports.changed({ kind: 'selection', reveal: false })
     this.tellSelection()
+    this.charts.follow(this.keyed(this.active).column, this.selectedColumns)
+  }
+
+  /** The entries that the selection begins and ends in, from left to right. */
+  get selectedColumns(): string[] {
+    const { left, right } = blockOf(this.selection)
+    return [...new Set([left, right])].flatMap((column) => this.model.column(column)?.key ?? [])
   }
 
   tellSelection(): void {
-    const { left, right } = blockOf(this.selection)
-    const columns = [...new Set([left, right])].flatMap((column) => this.model.column(column)?.key ?? [])
-    this.ports.send({ type: 'selectionChanged', place: this.activePlace ?? null, columns, range: isRange(this.selection), cells: spotsOf(this.model.ground, this.selection).length })
+    this.ports.send({ type: 'selectionChanged', place: this.activePlace ?? null, columns: this.selectedColumns, range: isRange(this.selection), cells: spotsOf(this.model.ground, this.selection).length })
   }
 
   /** Sends a gesture of a form or a button. */
