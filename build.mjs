@@ -42,8 +42,12 @@ const common = {
 const targets = [
   // One bundle for every host: a browser's has no Node, so nothing of it may be asked for where there is none.
   { ...common, entryPoints: { extension: 'src/editor/extension.ts' }, outdir: 'dist', platform: 'browser', format: 'cjs', external: ['vscode', 'node:*'], loader: { '.yaml': 'text' } },
-  { ...common, entryPoints: { cli: 'src/cli/main.ts' }, outdir: 'dist', platform: 'node', format: 'cjs', banner: { js: '#!/usr/bin/env node' } },
-  { ...common, entryPoints: { threads: 'src/cli/threads.ts' }, outdir: 'dist', platform: 'node', format: 'cjs' },
+  // What tells how it is called starts without what does the work, which is asked for by its file.
+  {
+    ...common, entryPoints: { cli: 'src/cli/main.ts' }, outdir: 'dist', platform: 'node', format: 'cjs', banner: { js: '#!/usr/bin/env node' },
+    external: ['./program', './threads'], supported: { 'dynamic-import': false },
+  },
+  { ...common, entryPoints: { program: 'src/cli/program.ts', threads: 'src/cli/threads.ts', core: 'src/core/index.ts' }, outdir: 'dist', platform: 'node', format: 'cjs' },
   // The pages are modules, so that what they share is there once. The charts are loaded by them when first shown.
   {
     ...common, entryPoints: { grid: 'webview/grid/main.ts', turns: 'webview/turns/main.ts', compare: 'webview/compare/main.ts', charts: 'webview/charts/index.ts' },

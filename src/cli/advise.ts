@@ -6,12 +6,6 @@ import { UsageError, type Outcome, type World } from './outcome'
 import { readWhole } from './readWhole'
 import { forTerminal } from './forTerminal'
 
-export const adviseUsage = `detent advise FILE [--entry ID]
-
-Names one next step for the state after an entry (the last one, when none is named), in the order in which the trade
-works: legs alike, sag, springs, travel, rebound. With what in the notebook speaks for it, what to expect and what it
-assumes; where the evidence is not there, what to measure. A starting point, never a promise.`
-
 /** `detent advise`. */
 export function advise(args: readonly string[], world: World): Outcome {
   const { values, positionals } = parseArgs({ args: [...args], allowPositionals: true, options: { entry: { type: 'string' } } })

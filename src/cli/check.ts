@@ -7,13 +7,6 @@ import { reportAsSarif } from './checkSarif'
 import { withLogsBeside } from './logsBeside'
 import { UsageError, type Outcome, type World } from './outcome'
 
-export const checkUsage = `detent check PATHS… [--format text|json|github|sarif] [--fail-on error|warning|info|never] [--no-logs]
-
-Runs the rules over notebooks. A folder stands for every *.setup.yaml and *.setup.yml below it, - for standard input.
-Logs that entries name are read where they lie beside the notebook, unless --no-logs says otherwise.
-github puts each finding beside its line in a pull request; sarif is SARIF 2.1.0, with the fixes that findings carry.
-Exit code: 0 clean, 1 a finding at or above --fail-on (default: error), 2 usage or unreadable input.`
-
 const reports = { text: reportAsText, json: reportAsJson, github: reportAsGithub, sarif: reportAsSarif }
 const formats = ['text', 'json', 'github', 'sarif'] as const
 const thresholds = ['error', 'warning', 'info', 'never'] as const
@@ -22,7 +15,7 @@ const rank: Record<Severity, number> = { error: 3, warning: 2, info: 1 }
 /** `detent check`, without a look at logs. */
 export function check(args: readonly string[], world: World): Outcome {
   const { paths, ...how } = planOf(args)
-  return reportOn(world.find(paths).map((path) => checkFile(path, world.read(path))), how)
+  return reportOn(world.find(paths).map((path) => checkFile(path, world.read(path))), how, world.colour)
 }
 
 /** `detent check`, with the logs that lie beside the notebooks. */
@@ -34,7 +27,7 @@ export async function checkWithLogs(args: readonly string[], world: World): Prom
     const notebook = readNotebook(text)
     files.push(checkFile(path, text, logs ? await withLogsBeside(path, notebook, world) : notebook))
   }
-  return reportOn(files, how)
+  return reportOn(files, how, world.colour)
 }
 
 interface Plan {
@@ -55,11 +48,11 @@ function planOf(args: readonly string[]): Plan {
   return { paths, logs: !values['no-logs'], format, failOn }
 }
 
-function reportOn(files: readonly CheckedFile[], { format, failOn }: Pick<Plan, 'format' | 'failOn'>): Outcome {
+function reportOn(files: readonly CheckedFile[], { format, failOn }: Pick<Plan, 'format' | 'failOn'>, colour = false): Outcome {
   const worst = Math.max(0, ...files.flatMap(({ findings }) => findings.map(({ severity }) => rank[severity])))
   const failed = failOn !== 'never' && worst >= rank[failOn]
   const none = files.length === 0 ? 'No notebook found: none of these folders holds a *.setup.yaml or *.setup.yml.\n' : undefined
-  return { out: reports[format](files), ...(none ? { err: none } : {}), code: failed ? 1 : 0 }
+  return { out: reports[format](files, colour), ...(none ? { err: none } : {}), code: failed ? 1 : 0 }
 }
 
 /** One of the words an option knows. @throws UsageError naming them */

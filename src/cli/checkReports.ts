@@ -2,11 +2,15 @@ import type { Finding } from '../core/finding'
 import { countFindings, regionOf, type CheckedFile } from './checkedFile'
 import { forTerminal, onOneLine } from './forTerminal'
 
+/** How loudly each severity is coloured on a terminal: red, yellow, blue; the word is always there as well. */
+const inks = { error: 31, warning: 33, info: 34 } as const
+
 /** A line a finding, as compilers print them, and their sum. */
-export function reportAsText(files: readonly CheckedFile[]): string {
+export function reportAsText(files: readonly CheckedFile[], colour = false): string {
+  const word = (severity: Finding['severity']) => (colour ? `\u001b[${inks[severity]}m${severity}\u001b[0m` : severity)
   const lines = files.flatMap((file) => file.findings.map(({ range, severity, message, code }) => {
     const { line, column } = regionOf(file, range)
-    return onOneLine(`${file.path}:${line}:${column}: ${severity}: ${message} [${code}]`)
+    return `${onOneLine(`${file.path}:${line}:${column}: `)}${word(severity)}${onOneLine(`: ${message} [${code}]`)}`
   }))
   return [...lines, sumOf(files), ''].join('\n')
 }

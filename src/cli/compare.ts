@@ -12,18 +12,6 @@ import { UsageError, type Outcome, type World } from './outcome'
 import { readTwoStates, type ReadState } from './readState'
 import { toSnakeCase } from './toSnakeCase'
 
-export const compareUsage = `detent compare A B [--format text|markdown|json]
-
-What differs from A to B: which adjuster, by how much, which way, what that does to sag and geometry, why it was done,
-and what is found now that was not. A and B are FILE, FILE#ENTRY, REVISION:FILE or REVISION:FILE#ENTRY, the revision
-being one of git; :FILE is what is staged, :2:FILE and :3:FILE are the sides of a conflict. An entry is named by its id
-or its place, FILE##3.
-
-Without an entry on either side, two versions of one notebook are reviewed: first what became of its entries, then each
-new one against the one it comes from. Otherwise the last entry stands for a side that names none.
---format markdown is a summary to paste under a pull request. Exit code: 0, whether anything differs or not; 2 on usage
-or where a side cannot be read.`
-
 const printers: Record<'text' | 'markdown', (blocks: readonly Block[]) => string> = { text: reportText, markdown: reportMarkdown }
 
 /** `detent compare`. */

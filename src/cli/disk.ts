@@ -1,6 +1,7 @@
 import { spawnSync } from 'node:child_process'
 import { existsSync, lstatSync, readdirSync, readFileSync, realpathSync, statSync, writeFileSync } from 'node:fs'
 import { dirname, join, sep } from 'node:path'
+import { expandGlob, isGlob } from './expandGlob'
 import { UsageError, type World } from './outcome'
 import { why } from './why'
 
@@ -59,7 +60,10 @@ export const disk: World = {
     return [now.getFullYear(), now.getMonth() + 1, now.getDate()].map((part) => String(part).padStart(2, '0')).join('-')
   },
   find(paths) {
-    return paths.flatMap((path) => (path === '-' ? [path] : isFolder(path) ? notebooksIn(path) : [path]))
+    return paths.flatMap((path) => {
+      if (path === '-') return [path]
+      return isGlob(path) && !existsSync(path) ? matching(path) : isFolder(path) ? notebooksIn(path) : [path]
+    })
   },
   git: {
     folderOf(path) {
@@ -93,6 +97,13 @@ function isFolder(path: string): boolean {
   } catch (error) {
     throw new UsageError(`${path}: ${why(error)}`)
   }
+}
+
+/** @throws UsageError where there is none: a pattern that fits nothing is most often misspelt */
+function matching(pattern: string): string[] {
+  const found = expandGlob(pattern, skipped)
+  if (found.length === 0) throw new UsageError(`${pattern}: there is no file like this`)
+  return found
 }
 
 function notebooksIn(folder: string): string[] {

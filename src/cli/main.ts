@@ -1,15 +1,14 @@
+import module from 'node:module'
 import { isMainThread } from 'node:worker_threads'
-import { disk } from './disk'
-import { start } from './run'
+import { quickAnswer } from './quickAnswer'
 
-async function main(): Promise<void> {
-  const { out, err, code } = await start(process.argv.slice(2), { ...disk, threadScript: __filename })
-  if (err) process.stderr.write(err)
-  process.exitCode = code
-  // A reader that closes early, such as `head`, is no failure.
-  process.stdout.on('error', () => undefined)
-  process.stdout.write(out)
-}
+// Newer Nodes keep what they compiled for the next start; the types are of an older one.
+const compiler = module as { enableCompileCache?: () => unknown }
+compiler.enableCompileCache?.()
 
-if (isMainThread) void main()
-else void import('./threads')
+// What can be told at once is told without loading what does the work; the build keeps that in files of their own.
+const args = process.argv.slice(2)
+const answer = isMainThread ? quickAnswer(args) : undefined
+if (!isMainThread) void import('./threads')
+else if (answer === undefined) void import('./program').then(({ program }) => program(args, __filename))
+else process.stdout.write(answer)

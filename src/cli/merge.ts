@@ -2,13 +2,6 @@ import { parseArgs } from 'node:util'
 import { mergeNotebooks } from '../core/merge/mergeNotebooks'
 import { UsageError, type Outcome, type World } from './outcome'
 
-export const mergeUsage = `detent merge BASE OURS THEIRS [--stdout] [--marker-size N] [--ours NAME] [--theirs NAME] [--path FILE]
-
-Merges two versions of a notebook that began from BASE, entry by entry and adjuster by adjuster, and writes the result
-to OURS, as git asks of a merge driver; --stdout (-p) prints it and changes no file. What both set differently stands
-between the usual marks, of the size and with the names given. --path is what to call the file in messages.
-Exit code: 0 merged, 1 conflicts, 2 usage or unreadable input.`
-
 /** `detent merge`. */
 export function merge(args: readonly string[], world: World): Outcome {
   const { values, positionals } = parseArgs({

@@ -4,12 +4,6 @@ import { applyChanges, lineAndColumn } from '../core/text'
 import { UsageError, type Outcome, type World } from './outcome'
 import { forTerminal } from './forTerminal'
 
-export const migrateUsage = `detent migrate PATH... [--write]
-
-Says which notebooks are written in an older format; --write brings them to the format of today. Only what has another
-name since is changed: comments, order and everything else stay as they are. Look at the changes in git before you commit.
-Exit code: 0 all are of today's format, 1 some are not yet, 2 usage, or something must be put right by hand first.`
-
 /** `detent migrate`. */
 export function migrate(args: readonly string[], world: World): Outcome {
   const { values, positionals } = parseArgs({ args: [...args], allowPositionals: true, options: { write: { type: 'boolean', default: false } } })

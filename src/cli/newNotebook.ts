@@ -6,12 +6,10 @@ import { nearest } from '../core/nearest'
 import { labelFrom } from '../core/notebook/readAdjusters'
 import { UsageError, type Outcome, type World } from './outcome'
 
-export const newUsage = `detent new FILE --from KIND [--name NAME] [--date YYYY-MM-DD]
-
-Writes a new notebook for a kind of machine, with its adjusters and an as-found entry to type into.
-A file that is there already is left alone. - writes to standard output. The kinds:
-
-${architectures.map(({ key, label }) => `  ${key.padEnd(24)}${label}`).join('\n')}`
+/** The kinds of machine that a notebook can begin with, a line each. */
+export function kindList(): string {
+  return architectures.map(({ key, label }) => `  ${key.padEnd(24)}${label}`).join('\n')
+}
 
 /** `detent new`. */
 export function newNotebook(args: readonly string[], world: World): Outcome {

@@ -32,6 +32,8 @@ export interface World {
   logBeside?: (notebook: string, log: string) => { path: string } | { why: string } | undefined
   /** Whether two paths are one file. */
   isSame?: (one: string, other: string) => boolean
+  /** Whether what is printed may be coloured: it goes to a terminal, and nobody has said no. */
+  colour?: boolean
   /** Writes a new file. @throws UsageError where one is there already, or it cannot be written */
   create: (path: string, text: string) => void
   /** Writes a file, over what is there. @throws UsageError where it cannot be written */

@@ -1,49 +1,46 @@
-import { advise, adviseUsage } from './advise'
-import { check, checkUsage, checkWithLogs } from './check'
-import { compare, compareUsage } from './compare'
-import { exportFile, exportUsage } from './export'
+import { advise } from './advise'
+import { check, checkWithLogs } from './check'
+import { compare } from './compare'
+import { exportFile } from './export'
+import { log } from './log'
+import { merge } from './merge'
 import { forTerminal } from './forTerminal'
-import { log, logUsage } from './log'
-import { merge, mergeUsage } from './merge'
-import { migrate, migrateUsage } from './migrate'
-import { newNotebook, newUsage } from './newNotebook'
+import { migrate } from './migrate'
+import { kindList, newNotebook } from './newNotebook'
 import { UsageError, type Outcome, type World } from './outcome'
-import { show, showUsage } from './show'
-import { turns, turnsUsage } from './turns'
+import { show } from './show'
+import { completion } from './completion'
+import { turns } from './turns'
+import { usage, usages } from './usages'
 
-/** The commands by name: what each prints on --help, and what it does. */
-const commands: Record<string, { usage: string; run: (args: readonly string[], world: World) => Outcome }> = {
-  check: { usage: checkUsage, run: check },
-  show: { usage: showUsage, run: show },
-  compare: { usage: compareUsage, run: compare },
-  turns: { usage: turnsUsage, run: turns },
-  new: { usage: newUsage, run: newNotebook },
-  export: { usage: exportUsage, run: exportFile },
-  merge: { usage: mergeUsage, run: merge },
-  advise: { usage: adviseUsage, run: advise },
-  migrate: { usage: migrateUsage, run: migrate },
+/** The commands by name. */
+const commands: Record<string, (args: readonly string[], world: World) => Outcome> = {
+  check,
+  show,
+  compare,
+  turns,
+  new: newNotebook,
+  export: exportFile,
+  merge,
+  advise,
+  migrate,
+  completion,
 }
 
 /** Commands that read a file as it comes, which takes its time; `check` is one of both, with logs and without. */
-const streaming: Record<string, { usage: string; run: (args: readonly string[], world: World) => Promise<Outcome> }> = {
-  log: { usage: logUsage, run: log },
-  check: { usage: checkUsage, run: checkWithLogs },
+const streaming: Record<string, (args: readonly string[], world: World) => Promise<Outcome>> = {
+  log,
+  check: checkWithLogs,
 }
-
-const usage = `detent: setup notebooks for motorcycle suspension
-
-${Object.values({ ...commands, ...streaming }).map((command) => command.usage.split('\n')[0]).join('\n')}
-
-detent COMMAND --help tells more.`
 
 /** Runs a command line, also one that reads a file as it comes. */
 export async function start(args: readonly string[], world: World): Promise<Outcome> {
   const [name = '', ...rest] = args
   const command = Object.hasOwn(streaming, name) ? streaming[name] : undefined
   if (!command) return run(args, world)
-  if (wantsHelp(rest)) return { out: `${command.usage}\n`, code: 0 }
+  if (wantsHelp(rest)) return { out: helpOf(name), code: 0 }
   try {
-    return await command.run(rest, world)
+    return await command(rest, world)
   } catch (error) {
     return toldOrThrown(name, error)
   }
@@ -55,13 +52,17 @@ export function run(args: readonly string[], world: World): Outcome {
   if (name === undefined) return { out: '', err: `${usage}\n`, code: 2 }
   if (name === '--help' || name === '-h' || name === 'help') return { out: `${usage}\n`, code: 0 }
   const command = Object.hasOwn(commands, name) ? commands[name] : undefined
-  if (!command) return { out: '', err: `detent: there is no command ‘${forTerminal(name)}’; there are ${Object.keys({ ...commands, ...streaming }).join(', ')}\n`, code: 2 }
-  if (wantsHelp(rest)) return { out: `${command.usage}\n`, code: 0 }
+  if (!command) return { out: '', err: `detent: there is no command ‘${forTerminal(name)}’; there are ${Object.keys(usages).join(', ')}\n`, code: 2 }
+  if (wantsHelp(rest)) return { out: helpOf(name), code: 0 }
   try {
-    return command.run(rest, world)
+    return command(rest, world)
   } catch (error) {
     return toldOrThrown(name, error)
   }
+}
+
+function helpOf(name: string): string {
+  return `${usages[name]}\n${name === 'new' ? `\n${kindList()}\n` : ''}`
 }
 
 function wantsHelp(args: readonly string[]): boolean {

@@ -11,14 +11,6 @@ import { readWhole } from './readWhole'
 import { statesAsText } from './statesAsText'
 import { forTerminal } from './forTerminal'
 
-export const showUsage = `detent show FILE [--entry ID | --all] [--format text|html] [--or-text]
-
-Prints the state the machine is in after an entry (the last one, when none is named) as a table: where everything stands,
-the sag measured, the reason. The same state is the same table, on any day and at any width. --all prints what the
-notebook says of the machine and every entry, oldest first. --format html is the state as one page to print and hand
-over, complete in itself. --or-text prints a text that does not parse as it is, with
-its error above it, so that git can show either.`
-
 /** `detent show`. */
 export function show(args: readonly string[], world: World): Outcome {
   const { values, positionals } = parseArgs({

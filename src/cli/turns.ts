@@ -9,13 +9,6 @@ import { readTwoStates } from './readState'
 import { toSnakeCase } from './toSnakeCase'
 import { forTerminal } from './forTerminal'
 
-export const turnsUsage = `detent turns A B [--format text|json]
-
-What to turn, in working order, to bring the machine from state A to state B: where, with what tool, which way as seen
-from where one works, how far, and how to check where it ends. What cannot be reached by turning is said first. A and B
-are named as for detent compare; without an entry the last one is meant.
-Exit code: 0 when all of it can be turned, 1 when something cannot, 2 on usage or where a side cannot be read.`
-
 /** `detent turns`. */
 export function turns(args: readonly string[], world: World): Outcome {
   const { values, positionals } = parseArgs({ args: [...args], allowPositionals: true, options: { format: { type: 'string', default: 'text' } } })

@@ -104,6 +104,6 @@ describe('detent log', () => {
     assert.match((await start(['--help'], world)).out, /^detent log CSV/m)
     assert.match((await log('--help')).out, /machine\.logger/)
     assert.equal((await start(['check', 'tern.setup.yaml'], world)).code, 0)
-    assert.match((await start(['lgo'], world)).err ?? '', /, log$/m)
+    assert.match((await start(['lgo'], world)).err ?? '', /, log, /m)
   })
 })

@@ -1,7 +1,11 @@
-// Writes the generated sections of the documents anew, and the log among the samples: `npm run docs`.
+// Writes the generated sections of the documents anew, the manual page, and the log among the samples: `npm run docs`.
 import { readFileSync, writeFileSync } from 'node:fs'
+import { manualPage } from '../../../src/cli/manual'
 import { sampleLog, sampleLogPath } from './sampleLog'
 import { generated, withSections } from './sections'
+
+/** The manual page, which ships as it stands here. */
+const manualPath = 'src/cli/detent.1'
 
 for (const [file, sections] of Object.entries(generated)) {
   const before = readFileSync(file, 'utf8')
@@ -12,3 +16,4 @@ for (const [file, sections] of Object.entries(generated)) {
 }
 
 writeFileSync(sampleLogPath, sampleLog())
+writeFileSync(manualPath, manualPage())
