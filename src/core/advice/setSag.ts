@@ -49,7 +49,7 @@ function byPreload(notebook: Notebook, { entry, read, end, said }: { entry: Entr
 /** How it will steer, as far as anyone has printed it. More preload is less sag. */
 function feelOf(end: End, preload: 'none' | 'more' | 'less'): string[] {
   const feel = preload === 'none' ? undefined : sagFeel(end, preload === 'more' ? 'less' : 'more')
-  return feel ? [`${feel.words} (${feel.source})`] : []
+  return feel ? [`${feel.words} (${say(feel.source)})`] : []
 }
 
 /** True where the adjuster is at its end already. */

@@ -20,7 +20,7 @@ export function headSvg({ seen, facing, viewpoint, purpose = say('turn in'), tex
     `<g fill="${colour}" stroke="none" font-family="sans-serif" font-size="13">`,
     `<text x="98" y="42">${escape(purpose)}:</text>`,
     ...turned.map((line, at) => `<text x="98" y="${60 + at * 16}" font-weight="bold">${escape(line)}</text>`),
-    ...wrapped(viewpoint.replace(/^as you /, ''), 19, 3).map((line, at) => `<text x="98" y="${60 + turned.length * 16 + at * 13}" font-size="10">${escape(line)}</text>`),
+    ...wrapped(say(viewpoint).replace(/^as you /, ''), 19, 3).map((line, at) => `<text x="98" y="${60 + turned.length * 16 + at * 13}" font-size="10">${escape(line)}</text>`),
     '</g></svg>',
   ].join('')
 }

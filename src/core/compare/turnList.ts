@@ -81,5 +81,5 @@ function standFor(adjusters: readonly Adjuster[]): string[] {
 /** The usual cautions, then each that more than one step would repeat. */
 function cautionsAbove(groups: readonly TurnGroup[]): string[] {
   const all = groups.flatMap(({ steps }) => steps.flatMap(({ cautions }) => cautions))
-  return [...new Set([...usualCautions, ...all.filter((caution, at) => all.indexOf(caution) !== at)])]
+  return [...new Set([...usualCautions.map((words) => say(words)), ...all.filter((caution, at) => all.indexOf(caution) !== at)])]
 }

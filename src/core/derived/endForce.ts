@@ -43,7 +43,7 @@ function springParts(notebook: Notebook, entry: Entry): Outcome<ForcePart[]> {
   if (rates.length === 0 && !isStack) return []
   const preload = springPreloadOf(notebook, entry, 'front')
   if (isMissing(preload)) return preload
-  if (!isStack) return [coilPart(rates.reduce((sum, rate) => sum + rate, 0), preload.mm, 'springs')]
+  if (!isStack) return [coilPart(rates.reduce((sum, rate) => sum + rate, 0), preload.mm, say('springs'))]
   const stack = stackOf(notebook, 'front')
   return isMissing(stack) ? stack : [{ name: say('spring stacks'), at: (mm) => 2 * dualRateForce(stack, preload.mm + mm) }]
 }

@@ -51,7 +51,7 @@ export function readLogOf(notebook: Notebook, entry: Entry): Outcome<ReadLog> {
   if (!log) return { missing: [say('a log of this ride')] }
   switch (log.state) {
     case 'reading': return { missing: [say('the log, which is being read')] }
-    case 'unread': return { missing: [say`a log that can be read: ${log.why}`] }
+    case 'unread': return { missing: [say`a log that can be read: ${say(log.why)}`] }
     case 'read': return log
   }
 }

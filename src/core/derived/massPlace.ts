@@ -18,7 +18,7 @@ import { perEntry, perVersion } from './perEntry'
 
 /** The share of the weight on the front axle, percent, of one load case. */
 export function frontShareOf(notebook: Notebook, entry: Entry, load: LoadCase): Outcome {
-  return frontShare({ frontKg: axleMassOf(notebook, entry, load, 'front'), rearKg: axleMassOf(notebook, entry, load, 'rear'), whose: loadCaseNames[load] })
+  return frontShare({ frontKg: axleMassOf(notebook, entry, load, 'front'), rearKg: axleMassOf(notebook, entry, load, 'rear'), whose: say(loadCaseNames[load]) })
 }
 
 /** The share of the rider that the front axle carries, 0 to 1, from both weighings of it. */
@@ -38,7 +38,7 @@ const numberOf = ({ value, u }: Measured): Measured => ({ value, ...(u === undef
 /** How far the centre of mass lies behind the front axle along the ground, mm. */
 export function massBehindFrontOf(notebook: Notebook, entry: Entry, load = weighedCase(notebook, entry)): Outcome {
   const placed = placedOf(notebook, entry, load)
-  return isMissing(placed) ? placed : assuming(placed.behindFrontMm, [loadCaseNames[load]])
+  return isMissing(placed) ? placed : assuming(placed.behindFrontMm, [say(loadCaseNames[load])])
 }
 
 const placedOf = perVersion((notebook, entry, load: LoadCase): Outcome<AxleLoads> => {
@@ -65,7 +65,7 @@ function lifted(notebook: Notebook, entry: Entry, load: LoadCase): Outcome {
     wheelbaseMm: factAt(notebook, ['machine', 'geometry', 'wheelbase'], 'length')?.base, frontRadiusMm: radius('front_radius'), ...(rearRadiusMm === undefined ? {} : { rearRadiusMm }),
     frontLevelKg: axleMassOf(notebook, entry, load, 'front'), rearLevelKg: axleMassOf(notebook, entry, load, 'rear'),
     frontLiftedKg: liftFact(notebook, entry, load, 'front_lifted', 'mass'), liftMm: liftFact(notebook, entry, load, 'lift', 'length'),
-  }), [loadCaseNames[load]])
+  }), [say(loadCaseNames[load])])
 }
 
 function liftFact(notebook: Notebook, entry: Entry, load: LoadCase, key: string, dimension: Dimension): number | undefined {
@@ -83,7 +83,7 @@ const massOf = perVersion((notebook, entry): Outcome<Mass> => {
   const { height, load } = massHeightOf(notebook, entry)
   const placed = placedOf(notebook, entry, load)
   if (isMissing(height) || isMissing(placed)) return { missing: reasons(height, placed) }
-  return { height: numberOf(height), placed, assumptions: [loadCaseNames[load], ...height.working.assumptions] }
+  return { height: numberOf(height), placed, assumptions: [say(loadCaseNames[load]), ...height.working.assumptions] }
 })
 
 /** Load that goes from one axle to the other for each g of braking or drive, N. */

@@ -1,4 +1,5 @@
 import type { PlaneGeometry } from '../compute/geometry/attitude'
+import { say } from '../words/say'
 import type { EndFacts, EndName, LoggerMapping } from './mapping/mapping'
 import { proposeMapping, type ProposedMapping } from './mapping/proposeMapping'
 import { resolveMapping } from './mapping/resolveMapping'
@@ -132,7 +133,7 @@ export function planLog(head: Uint8Array, whole: boolean, request: LogRequest = 
       const statistics = problem ? undefined : pipe.finish(tally.rows)
       const notes = notesOf(tally, pipe, resolved)
       if (statistics) return { ...known, statistics, notes }
-      return { ...known, notes, problem: problem ?? pipe.problem ?? { message: 'no row of it can be used' } }
+      return { ...known, notes, problem: problem ?? pipe.problem ?? { message: say('no row of it can be used') } }
     },
   }
 }

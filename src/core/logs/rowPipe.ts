@@ -1,5 +1,6 @@
 import type { PlaneGeometry } from '../compute/geometry/attitude'
 import { findUnit, toBase } from '../notation/units'
+import { say } from '../words/say'
 import type { EndName } from './mapping/mapping'
 import type { Resolved } from './mapping/resolveMapping'
 import type { LogOptions } from './options'
@@ -103,7 +104,7 @@ export class RowPipe {
     const statistics = this.run?.finish(rows)
     const { window } = this.#facts
     if (!statistics && !this.problem && this.rows.outside > 0) {
-      this.problem = { message: window.lap === undefined ? 'no row lies in this window of time' : `no row is of lap ${window.lap}` }
+      this.problem = { message: window.lap === undefined ? say('no row lies in this window of time') : say`no row is of lap ${window.lap}` }
     }
     return statistics && Object.keys(window).length > 0 ? { ...statistics, window } : statistics
   }

@@ -1,4 +1,5 @@
 import type { Finding } from '../finding'
+import { say } from '../words/say'
 import check from './generated/shape.cjs'
 import { isBlank } from './isBlank'
 import { placeOfPath, type Places } from './placeOfPath'
@@ -37,7 +38,7 @@ function prefixes(pointer: string): string[] {
 /** The last key of a JSON pointer, to speak of in a sentence; an item of a list has none. */
 function subjectOf(pointer: string): string {
   const step = unescaped(pointer.split('/').at(-1)!)
-  return /^\d*$/.test(step) ? 'this' : `\`${step}\``
+  return /^\d*$/.test(step) ? say('this') : `\`${step}\``
 }
 
 function stepsOf(pointer: string): string[] {

@@ -1,7 +1,7 @@
 import { isAlias, isMap, isPair, isScalar, isSeq, parseDocument, type Node, type Scalar, type YAMLError, type YAMLMap, type YAMLSeq } from 'yaml'
 import type { Finding } from '../finding'
 import type { Range } from '../text'
-import { phrase, say } from '../words/say'
+import { language, phrase, say } from '../words/say'
 import { findForbidden } from './findForbidden'
 import { markShared, type ListNode, type MapNode, type Pair, type ScalarNode, type TreeNode } from './tree'
 
@@ -184,7 +184,8 @@ function toFinding(severity: 'error' | 'warning', text: string) {
     const start = Math.min(error.pos[0], text.length)
     const isOpen = error.code === 'BAD_INDENT' && error.message.startsWith('Flow')
     const words = isOpen ? say('a bracket is not closed') : said[error.code] && say(said[error.code]!)
-    const message = words ? `${words} (${error.message})` : error.message
+    // What the library says of it is English.
+    const message = words && language() !== 'en' ? words : words ? `${words} (${error.message})` : error.message
     return { code: 'yaml-syntax', severity, message, range: { start, end: Math.max(start, Math.min(error.pos[1], text.length)) } }
   }
 }

@@ -20,7 +20,7 @@ export function makeSheet(notebook: Notebook, entry: Entry, units: DisplayUnits 
     about: aboutWords(notebook, units),
     entry: oneLine(entry.key), ...(entry.date ? { date: oneLine(entry.date.value) } : {}), marks: marks.map(oneLine),
     ...(entry.reason?.value.trim() ? { reason: entry.reason.value.trim() } : {}), ...(notes ? { notes } : {}),
-    positions: sheetPositions(notebook, entry), measures: sheetMeasures(notebook, entry, units), watch: sheetWatch(findings, entry, notebook.adjusters.values()), cautions,
+    positions: sheetPositions(notebook, entry), measures: sheetMeasures(notebook, entry, units), watch: sheetWatch(findings, entry, notebook.adjusters.values()), cautions: cautions.map((words) => say(words)),
   }
 }
 

@@ -78,7 +78,7 @@ function geometryRows(notebook: Notebook, entry: Entry, units: DisplayUnits): Sh
   const now = geometryOf(notebook, entry)
   return geometry.flatMap(([key, label, unit, digits]) => {
     const result: Result | undefined = found(now[key])
-    return result ? [{ label, text: sayIn(units)(result.value, unit, digits).replace(' °', '°') }] : []
+    return result ? [{ label: say(label), text: sayIn(units)(result.value, unit, digits).replace(' °', '°') }] : []
   })
 }
 

@@ -44,7 +44,7 @@ export function solveSteering(set: SteeringSet): Outcome<SolvedSteering> {
   return contradiction ? { values, contradiction } : { values }
 }
 
-const named = (set: SteeringSet, key: SteeringKey): Given => given(steeringSymbols[key].name, steeringSymbols[key].unit, set[key])
+const named = (set: SteeringSet, key: SteeringKey): Given => given(say(steeringSymbols[key].name), steeringSymbols[key].unit, set[key])
 const isWritten = (set: SteeringSet, key: SteeringKey): boolean => named(set, key).measured !== undefined
 
 function findRecipe(set: SteeringSet, key: SteeringKey): SteeringRecipe | undefined {
@@ -79,7 +79,7 @@ function findContradiction(set: SteeringSet, key: SteeringKey): Contradiction | 
 /** What to say when the set does not fix the steering end: the reasons found on the way, else what would complete it. */
 function findWanting(set: SteeringSet, found: string[]): string[] {
   if (found.length > 0) return [...new Set(found)]
-  const open = (['rakeDeg', 'offsetMm', 'frontRadiusMm'] as const).filter((key) => !isWritten(set, key)).map((key) => steeringSymbols[key].name)
+  const open = (['rakeDeg', 'offsetMm', 'frontRadiusMm'] as const).filter((key) => !isWritten(set, key)).map((key) => say(steeringSymbols[key].name))
   const hasTrail = isWritten(set, 'trailMm') || isWritten(set, 'normalTrailMm')
   if (open.length === 1) return hasTrail ? open : [say`${open[0]!}, or the trail`]
   return hasTrail ? [say`one more of ${open.join(', ')}`] : open

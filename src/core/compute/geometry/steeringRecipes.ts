@@ -7,10 +7,10 @@ export type SteeringKey = 'rakeDeg' | 'offsetMm' | 'frontRadiusMm' | 'trailMm' |
 export type SteeringSymbol = 'ε' | 'd' | 'R' | 'a' | 'n'
 
 export const steeringSymbols: Record<SteeringKey, { symbol: SteeringSymbol; name: string; unit: string }> = {
-  rakeDeg: { symbol: 'ε', name: 'rake', unit: '°' },
+  rakeDeg: { symbol: 'ε', name: phrase('rake'), unit: '°' },
   offsetMm: { symbol: 'd', name: phrase('offset of the axle from the steering axis'), unit: 'mm' },
   frontRadiusMm: { symbol: 'R', name: phrase('front tyre radius'), unit: 'mm' },
-  trailMm: { symbol: 'a', name: 'trail', unit: 'mm' },
+  trailMm: { symbol: 'a', name: phrase('trail'), unit: 'mm' },
   normalTrailMm: { symbol: 'n', name: phrase('normal trail'), unit: 'mm' },
 }
 

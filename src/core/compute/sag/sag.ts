@@ -27,7 +27,7 @@ const source = 'Ask the Geek: Set Your Static Sag, Sport Rider (friction average
  * @example sag({ load: 'rider', extendedMm: 152, readingsMm: [118, 110] }) // 38 mm
  */
 export function sag({ load, extendedMm, readingsMm }: SagLengths): Outcome {
-  const whose = loadCaseNames[load]
+  const whose = say(loadCaseNames[load])
   const extended = given(say('length with the wheel off the ground'), 'mm', extendedMm)
   if (readingsMm?.length === 2) {
     return derive({
@@ -45,7 +45,7 @@ export function sag({ load, extendedMm, readingsMm }: SagLengths): Outcome {
   }
   return derive({
     formula: 'sag = L1 − L2', unit: 'mm',
-    from: { L1: extended, L2: given(`length, ${whose}`, 'mm', readingsMm?.[0]) },
+    from: { L1: extended, L2: given(say`length, ${whose}`, 'mm', readingsMm?.[0]) },
     by: ({ L1, L2 }) => L1 - L2,
     unless: ({ L1, L2 }) => shorterUnderLoad(L1, L2),
     assumptions: [say('a single reading, so friction is in the number and not in its uncertainty')],

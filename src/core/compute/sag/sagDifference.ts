@@ -23,7 +23,7 @@ export function sagDifference({ bikeMm, riderMm }: { bikeMm: Readings | undefine
 }
 
 function named(letter: string, whose: string, readings: Readings | undefined): Record<string, Given> {
-  if (readings?.length !== 2) return { [letter]: given(`length, ${whose}`, 'mm', readings?.[0]) }
+  if (readings?.length !== 2) return { [letter]: given(say`length, ${whose}`, 'mm', readings?.[0]) }
   return {
     [`${letter}1`]: given(say`length after lifting, ${whose}`, 'mm', readings[0]),
     [`${letter}2`]: given(say`length after pushing, ${whose}`, 'mm', readings[1]),

@@ -1,3 +1,4 @@
+import { say } from '../../words/say'
 import { lengthOf } from './lengthOf'
 import type { Column, Dialect } from '../reading/dialect'
 import type { ChannelMapping, LoggerMapping, TimeUnit } from './mapping'
@@ -35,18 +36,18 @@ export function proposeMapping({ columns }: Pick<Dialect, 'columns'>, rows: read
   }
   const time = findTime(columns, rows)
   if (time) proposal.mapping.time = { column: take(time.at, 'time', time.why), unit: time.unit }
-  else proposal.unsure.push('no column rises steadily as time does: name the rate in Hz')
+  else proposal.unsure.push(say('no column rises steadily as time does: name the rate in Hz'))
   for (const end of ['front', 'rear'] as const) {
     const at = bestNamed(columns, words[end], taken)
     if (at < 0) continue
     const { channel, unsure } = channelFor(columns[at]!, end, rows.map((row) => row[at] ?? NaN))
-    proposal.mapping[end] = { ...channel, column: take(at, end, 'by its heading') }
+    proposal.mapping[end] = { ...channel, column: take(at, end, say('by its heading')) }
     proposal.unsure.push(...unsure)
   }
   for (const [what, at] of [['brake', named(columns, words.brake, taken)], ['lap', named(columns, words.lap, taken)]] as const) {
-    if (at >= 0) proposal.mapping[what] = { column: take(at, what, 'by its heading') }
+    if (at >= 0) proposal.mapping[what] = { column: take(at, what, say('by its heading')) }
   }
-  if (!proposal.mapping.front && !proposal.mapping.rear) proposal.unsure.push('no heading tells which column is the fork or the shock')
+  if (!proposal.mapping.front && !proposal.mapping.rear) proposal.unsure.push(say('no heading tells which column is the fork or the shock'))
   return proposal
 }
 
@@ -73,7 +74,7 @@ function findTime(columns: readonly Column[], rows: readonly (readonly number[])
   const by = columns.findIndex(({ name }) => words.time.test(plain(name)))
   const at = by >= 0 ? by : columns.findIndex((_, column) => rows.length > 3 && rows.every((row, line) => line === 0 || row[column]! > rows[line - 1]![column]!))
   if (at < 0) return undefined
-  const why = by >= 0 ? 'by its heading' : 'the first column that rises with every row'
+  const why = by >= 0 ? say('by its heading') : say('the first column that rises with every row')
   return { at, why, unit: timeUnitOf(columns[at]!, rows.map((row) => row[at] ?? NaN)) }
 }
 
@@ -89,12 +90,12 @@ function timeUnitOf({ name, unit }: Column, values: readonly number[]): TimeUnit
 
 function channelFor({ name, unit }: Column, end: 'front' | 'rear', values: readonly number[]): { channel: Omit<ChannelMapping, 'column'>; unsure: string[] } {
   const written = unit ?? /_(mm|cm|in|v|mv|pct)$/i.exec(name)?.[1]?.replace(/pct/i, '%')
-  const damper = end === 'rear' && /shock|damper|mono|federbein|amm?o|pot\b/.test(plain(name)) ? ['rear: it may be the shock’s own travel; say `at: damper` then, so that the leverage applies'] : []
+  const damper = end === 'rear' && /shock|damper|mono|federbein|amm?o|pot\b/.test(plain(name)) ? [say('rear: it may be the shock’s own travel; say `at: damper` then, so that the leverage applies')] : []
   const known = values.filter((value) => !Number.isNaN(value))
   if (written === undefined) {
     const small = known.length > 0 && Math.max(...known) <= 5.5
-    return { channel: small ? { unit: 'V' } : { unit: 'mm' }, unsure: [`${end}: no unit is written; ${small ? 'readings up to 5 look like volts, which need a scale in mm for one V' : 'mm is a guess'}`, ...damper] }
+    return { channel: small ? { unit: 'V' } : { unit: 'mm' }, unsure: [say`${say(end)}: no unit is written; ${small ? say('readings up to 5 look like volts, which need a scale in mm for one V') : say('mm is a guess')}`, ...damper] }
   }
   const length = written === '%' || lengthOf(written) !== undefined
-  return { channel: { unit: written }, unsure: [...(length ? [] : [`${end}: readings in ${written} need a scale, mm for one ${written}, and the reading at full extension`]), ...damper] }
+  return { channel: { unit: written }, unsure: [...(length ? [] : [say`${say(end)}: readings in ${written} need a scale, mm for one ${written}, and the reading at full extension`]), ...damper] }
 }

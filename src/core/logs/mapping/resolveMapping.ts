@@ -1,5 +1,6 @@
 import { nearest } from '../../nearest'
 import { isMissing } from '../../compute/working/result'
+import { say } from '../../words/say'
 import type { Dialect } from '../reading/dialect'
 import { lengthOf } from './lengthOf'
 import type { ChannelMapping, ColumnName, EndFacts, EndName, LoggerMapping } from './mapping'
@@ -33,7 +34,7 @@ export function resolveMapping(mapping: LoggerMapping, { columns }: Pick<Dialect
   const place = (what: string, column: ColumnName) => {
     const found = findColumn(names, column)
     if (found < 0) problems.push(noColumn(what, column, names))
-    else if (taken.has(found)) problems.push(`${what}: the column ‘${names[found]}’ is the ${taken.get(found)} already`)
+    else if (taken.has(found)) problems.push(say`${what}: the column ‘${names[found]!}’ is the ${taken.get(found)!} already`)
     taken.set(found, what)
     return { column: found, name: names[found] ?? String(column) }
   }
@@ -41,7 +42,7 @@ export function resolveMapping(mapping: LoggerMapping, { columns }: Pick<Dialect
   const { time, rateHz, brake, lap } = mapping
   if (time) resolved.time = { ...place('time', time.column), clock: time.unit === 'clock', perS: perSecond[time.unit ?? 's'] }
   else if (rateHz !== undefined && rateHz > 0) resolved.rateHz = rateHz
-  else problems.push('nothing says when the samples were taken: name the column of the time, or the rate in Hz')
+  else problems.push(say('nothing says when the samples were taken: name the column of the time, or the rate in Hz'))
   for (const end of ['front', 'rear'] as const) {
     const channel = mapping[end]
     if (!channel) continue
@@ -49,7 +50,7 @@ export function resolveMapping(mapping: LoggerMapping, { columns }: Pick<Dialect
     if ('problem' in scaled) problems.push(scaled.problem)
     else resolved.ends[end] = { ...place(end, channel.column), ...scaled }
   }
-  if (!mapping.front && !mapping.rear) problems.push('no column is named for the front or the rear')
+  if (!mapping.front && !mapping.rear) problems.push(say('no column is named for the front or the rear'))
   if (brake) {
     const found = place('brake', brake.column)
     const unit = columns[found.column]?.unit
@@ -72,18 +73,19 @@ export function findColumn(names: readonly string[], wanted: ColumnName): number
 
 function noColumn(what: string, column: ColumnName, names: readonly string[]): string {
   const meant = nearest(String(column), names)
-  const shown = names.length > 12 ? `${names.slice(0, 12).join(', ')} and ${names.length - 12} more` : names.join(', ')
-  return `${what}: there is no column ‘${column}’; ${meant ? `‘${meant}’ is near. ` : ''}${meant ? 'There are' : 'there are'} ${shown}`
+  const shown = names.length > 12 ? say`${names.slice(0, 12).join(', ')} and ${names.length - 12} more` : names.join(', ')
+  const hint = meant ? say`‘${meant}’ is near. There are` : say('there are')
+  return say`${what}: there is no column ‘${column}’; ${hint} ${shown}`
 }
 
 function scaleOf({ unit = 'mm', scale, offset = 0, direction = 'compression', at = 'wheel' }: ChannelMapping, { travelMm, leverage }: EndFacts, end: EndName): Omit<Channel, 'column' | 'name'> | { problem: string } {
   const perUnit = scale ?? (unit === '%' ? travelMm && travelMm / 100 : lengthOf(unit))
-  if (unit === '%' && perUnit === undefined) return { problem: `${end}: readings in % need the travel of the ${end}` }
-  if (perUnit === undefined) return { problem: `${end}: readings in ${unit} need a scale, mm for one ${unit}` }
-  if (!(perUnit > 0) || !Number.isFinite(perUnit)) return { problem: `${end}: the scale must be above zero; a reading that falls as the suspension goes in has the direction extension` }
+  if (unit === '%' && perUnit === undefined) return { problem: say`${say(end)}: readings in % need the travel of the ${say(end)}` }
+  if (perUnit === undefined) return { problem: say`${say(end)}: readings in ${unit} need a scale, mm for one ${unit}` }
+  if (!(perUnit > 0) || !Number.isFinite(perUnit)) return { problem: say`${say(end)}: the scale must be above zero; a reading that falls as the suspension goes in has the direction extension` }
   const factor = direction === 'extension' ? -perUnit : perUnit
   // At the front the damper is the fork: it moves as the wheel does.
   const driven = at === 'damper' && end === 'rear' ? toWheel(leverage) : undefined
-  if (isMissing(driven)) return { problem: `${end}: measured at the damper, which needs the ${driven.missing.join(' and the ')}` }
+  if (isMissing(driven)) return { problem: say`${say(end)}: measured at the damper, which needs the ${driven.missing.join(say(' and the '))}` }
   return { factor, shift: offset === 0 ? 0 : -factor * offset, ...(driven ? { toWheel: driven } : {}), ...(travelMm !== undefined && travelMm > 0 ? { travelMm } : {}) }
 }

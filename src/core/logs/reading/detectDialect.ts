@@ -1,3 +1,4 @@
+import { say } from '../../words/say'
 import type { LogProblem } from '../problem'
 import { clockSeconds } from './clock'
 import type { Dialect } from './dialect'
@@ -21,12 +22,12 @@ export function detectDialect(head: Uint8Array, whole: boolean): Dialect | LogPr
   const binary = notText(head)
   if (binary) return { message: binary }
   const lines = headLines(head, whole)
-  if (lines.length === 0) return { line: 1, message: 'the first line is longer than 64 kB; this is no table of a logger, or one of far too many columns' }
+  if (lines.length === 0) return { line: 1, message: say('the first line is longer than 64 kB; this is no table of a logger, or one of far too many columns') }
   const content = lines.filter(({ text }) => text.trim() !== '' && text.trim().charCodeAt(0) !== hash)
   const shape = findShape(content)
   if (!shape) return noTable(content)
   const start = firstData(content, shape)
-  if (start < 0) return { message: 'no line holds numbers in every column that should have them' }
+  if (start < 0) return { message: say('no line holds numbers in every column that should have them') }
   const headings = findHeadings(lines, content, start, shape)
   if ('message' in headings) return headings
   const { number: dataLine, start: dataOffset } = content[start]!
@@ -35,11 +36,11 @@ export function detectDialect(head: Uint8Array, whole: boolean): Dialect | LogPr
 
 function noTable(content: readonly HeadLine[]): LogProblem {
   const numbers = content.filter(({ text }) => numberFrom(text.trim(), '.') !== undefined || numberFrom(text.trim(), ',') !== undefined)
-  if (content.length === 0) return { message: 'there is nothing in this file but blank lines and remarks' }
+  if (content.length === 0) return { message: say('there is nothing in this file but blank lines and remarks') }
   if (numbers.length * 2 > content.length) {
-    return { line: numbers[0]!.number, message: 'there is only one column; a log needs a time and a position, separated by comma, semicolon or tab' }
+    return { line: numbers[0]!.number, message: say('there is only one column; a log needs a time and a position, separated by comma, semicolon or tab') }
   }
-  return { line: content.at(-1)!.number, message: 'this is no table of numbers separated by comma, semicolon or tab' }
+  return { line: content.at(-1)!.number, message: say('this is no table of numbers separated by comma, semicolon or tab') }
 }
 
 /** The first line that holds data and is followed by data. */

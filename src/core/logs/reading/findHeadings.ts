@@ -1,3 +1,4 @@
+import { say } from '../../words/say'
 import type { LogProblem } from '../problem'
 import type { Column, Dialect } from './dialect'
 import { numberFrom } from './fieldText'
@@ -51,6 +52,6 @@ function commaTwice(headings: number, last: HeadLine, data: HeadLine, { separato
   if (separator !== ',' || data.text.includes('.') || headings < 2 || headings >= width || width > 2 * headings) return undefined
   return {
     line: data.number,
-    message: `${headings} headings in line ${last.number}, but ${width} values: the comma seems to stand both between columns and inside numbers; export with semicolons or tabs, or with decimal points`,
+    message: say`${headings} headings in line ${last.number}, but ${width} values: the comma seems to stand both between columns and inside numbers; export with semicolons or tabs, or with decimal points`,
   }
 }

@@ -1,11 +1,13 @@
+import { say } from '../../words/say'
+
 /** Why these bytes are no text that can be read here, in words for the person; `undefined` for text. */
 export function notText(head: Uint8Array): string | undefined {
-  if (head.length === 0) return 'the file is empty'
-  if ((head[0] === 0xff && head[1] === 0xfe) || (head[0] === 0xfe && head[1] === 0xff)) return 'this is text in UTF-16; save it as UTF-8'
-  if (head[0] === 0x1f && head[1] === 0x8b) return 'this is packed (gzip); unpack it first'
-  if (head[0] === 0x50 && head[1] === 0x4b) return 'this is a packed file or a workbook of a spreadsheet program; export it as CSV'
+  if (head.length === 0) return say('the file is empty')
+  if ((head[0] === 0xff && head[1] === 0xfe) || (head[0] === 0xfe && head[1] === 0xff)) return say('this is text in UTF-16; save it as UTF-8')
+  if (head[0] === 0x1f && head[1] === 0x8b) return say('this is packed (gzip); unpack it first')
+  if (head[0] === 0x50 && head[1] === 0x4b) return say('this is a packed file or a workbook of a spreadsheet program; export it as CSV')
   let strange = 0
   for (const byte of head) if (byte < 9 || (byte > 13 && byte < 32)) strange++
-  if (strange > 0 && strange * 200 > head.length) return 'this is not text but a binary file; export it from the logger’s program as CSV'
-  return head.includes(10) || !head.includes(13) ? undefined : 'its lines end with a carriage return alone, as on very old computers; save it with usual line ends'
+  if (strange > 0 && strange * 200 > head.length) return say('this is not text but a binary file; export it from the logger’s program as CSV')
+  return head.includes(10) || !head.includes(13) ? undefined : say('its lines end with a carriage return alone, as on very old computers; save it with usual line ends')
 }

@@ -1,3 +1,4 @@
+import { say } from '../../words/say'
 import type { LogProblem } from '../problem'
 import { byteOf, carriageReturn, hash, lineFeed } from './bytes'
 import type { Dialect } from './dialect'
@@ -64,7 +65,7 @@ export function readTable(dialect: Dialect, wanted: readonly Wanted[], emit: (bl
 }
 
 function endless(line: number, { quoted }: Dialect): LogProblem {
-  return { line, message: `this line is longer than ${longestLine >> 20} MB${quoted ? '; a quote is opened and never closed, or' : ':'} it is no line of a log` }
+  return { line, message: quoted ? say`this line is longer than ${longestLine >> 20} MB; a quote is opened and never closed, or it is no line of a log` : say`this line is longer than ${longestLine >> 20} MB: it is no line of a log` }
 }
 
 /** Reads whole lines into blocks. */
@@ -116,7 +117,7 @@ function rowScanner(dialect: Dialect, wanted: readonly Wanted[], tally: Tally, e
   function ragged(found: number): void {
     countOne(tally.ragged, line)
     if (tally.ragged.times > raggedAllowed.lines && tally.ragged.times > raggedAllowed.share * (tally.rows + row)) {
-      problem = { line, message: `${found} fields, and there are ${width} columns; ${tally.ragged.times} lines are so, the first is line ${tally.ragged.firstLine}` }
+      problem = { line, message: say`${found} fields, and there are ${width} columns; ${tally.ragged.times} lines are so, the first is line ${tally.ragged.firstLine ?? line}` }
     }
   }
 

@@ -1,3 +1,4 @@
+import { say } from '../../words/say'
 import type { LogProblem } from '../problem'
 import type { RowBlock } from '../reading/readTable'
 import { countOne, type Count } from '../reading/tally'
@@ -119,5 +120,5 @@ function scale(values: Float64Array, { rows, lines }: RowBlock, { factor, shift,
 
 /** A window of time means nothing where time runs backwards. */
 export function windowProblem({ fromS, toS }: Window, line: number): LogProblem | undefined {
-  return fromS === undefined && toS === undefined ? undefined : { line, message: 'time runs backwards here, so that a window of time means nothing; cut the log into its parts first' }
+  return fromS === undefined && toS === undefined ? undefined : { line, message: say('time runs backwards here, so that a window of time means nothing; cut the log into its parts first') }
 }

@@ -1,3 +1,4 @@
+import { say } from '../../words/say'
 import { isLogProblem, type LogProblem } from '../problem'
 
 /** How far apart the samples of a log are. */
@@ -21,11 +22,11 @@ export function findSpacing(times: readonly number[], lines: readonly number[]):
   const steps = times.slice(1).map((time, at) => time - times[at]!)
   const forward = steps.filter((step) => step > 0).sort((a, b) => a - b)
   if (forward.length === 0) {
-    return { ...(lines[0] === undefined ? {} : { line: lines[0] }), message: 'time does not move on in the first rows; name the column that holds it, or the `rate` where there is none' }
+    return { ...(lines[0] === undefined ? {} : { line: lines[0] }), message: say('time does not move on in the first rows; name the column that holds it, or the `rate` where there is none') }
   }
   if (forward.length * 2 < steps.length) {
     const at = steps.findIndex((step) => step <= 0)
-    return { line: lines[at + 1]!, message: 'time stands still from one row to the next in most of the first rows: its column is too coarse; name the `rate` in Hz instead' }
+    return { line: lines[at + 1]!, message: say('time stands still from one row to the next in most of the first rows: its column is too coarse; name the `rate` in Hz instead') }
   }
   const median = forward[forward.length >> 1]!
   const usual = forward.filter((step) => step > median / 2 && step < median * 1.5)
@@ -40,7 +41,7 @@ export function findSpacing(times: readonly number[], lines: readonly number[]):
 export function spacingAt(rateHz: number): Spacing | LogProblem {
   const [slowest, fastest] = plausibleHz
   if (rateHz >= slowest && rateHz <= fastest) return { s: 1 / rateHz, toleranceS: shareOfSpacing / rateHz }
-  return { message: `${Number(rateHz.toPrecision(3))} samples a second is no rate that suspension is logged at; look at the unit of the time, or the rate` }
+  return { message: say`${Number(rateHz.toPrecision(3))} samples a second is no rate that suspension is logged at; look at the unit of the time, or the rate` }
 }
 
 /** Below the one no velocity means anything, above the other no logger goes. */
