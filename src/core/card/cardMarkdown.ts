@@ -10,7 +10,8 @@ export function cardMarkdown(card: Card, picture?: string): string {
   return [head, ...sections].join('\n\n')
 }
 
-/** Takes every meaning that Markdown or HTML could find in a text away from it. */
+/** Takes every meaning that Markdown or HTML could find in a text away from it; an address is no link, nor a name with `@`. */
 export function escapeMarkdown(text: string): string {
-  return text.replace(/[\\`*_{}[\]()#+\-.!|<>~$]/g, '\\$&').replace(/&/g, '&amp;').replace(/\s+/g, (blanks) => (blanks.includes('\n') ? ' ' : blanks))
+  const oneLine = text.replace(/\s+/g, (blanks) => (/[\n\r\u2028\u2029]/.test(blanks) ? ' ' : blanks))
+  return oneLine.replace(/[\\`*_{}[\]()#+\-.!|<>~$@]|:(?=\/)/g, '\\$&').replace(/&/g, '&amp;')
 }

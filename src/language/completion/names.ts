@@ -1,4 +1,5 @@
 import { slotKey, slotsOf, type Adjuster } from '../../core/adjusters/adjuster'
+import { escapeMarkdown } from '../../core/card/cardMarkdown'
 import { isTurned } from '../../core/adjusters/describeTurning'
 import { countWords } from '../../core/grid/rows'
 import { fields } from '../../core/notebook/fields'
@@ -29,7 +30,7 @@ function standings(adjuster: Adjuster, entry: Entry | undefined): string[] {
 }
 
 function aboutOf({ label, place, tool, notes }: Adjuster): { about: string } {
-  return { about: [label, place, tool, notes].filter(Boolean).join(' · ') }
+  return { about: escapeMarkdown([label, place, tool, notes].filter(Boolean).join(' · ')) }
 }
 
 /** The adjusters in whose head this one may sit. */

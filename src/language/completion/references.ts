@@ -1,4 +1,5 @@
 import { acceptedForNothing } from '../../core/rules/acceptFindings'
+import { escapeMarkdown } from '../../core/card/cardMarkdown'
 import { rules } from '../../core/rules'
 import type { Entry } from '../../core/notebook/notebook'
 import { lineEndOf } from '../../core/text'
@@ -28,7 +29,7 @@ function entryItems({ notebook, cursor }: Asked, entries: readonly Entry[]): Com
     if (!id) return []
     const written = notebook.text.slice(id.range.start, id.range.end)
     const insert = cursor.quote ? id.value : cursor.flow && /^[^"'].*[,[\]{}]/.test(written) ? JSON.stringify(id.value) : written
-    return [{ label: id.value, kind: 'entry', insert, ...(date ? { detail: date.value } : {}), ...(reason ? { about: reason.value } : {}) } satisfies Completion]
+    return [{ label: id.value, kind: 'entry', insert, ...(date ? { detail: date.value } : {}), ...(reason ? { about: escapeMarkdown(reason.value) } : {}) } satisfies Completion]
   })
 }
 

@@ -18,6 +18,9 @@ export function markdownText(text: string): string {
     .replace(/(&#36;|&amp;)(?=[\p{L}\p{N}"])/gu, `$1${apart}`)
     .replace(/(GH-)(?=\d)/gi, `$1${apart}`)
     .replace(/:(?=[\w+-]+:)/g, `:${apart}`)
+    // An address that a stranger wrote is read before it is followed.
+    .replace(/:(?=\/\/)/g, `:${apart}`)
+    .replace(/(www)(?=\.)/gi, `$1${apart}`)
     // At the start of a line these would begin a list, or be a rule.
     .replace(/^([-+](?=\s|-|$)|\d{1,9}(?=[.)](?:\s|$)))/, (start) => (/\d/.test(start) ? `${start}${apart}` : `\\${start}`))
 }
