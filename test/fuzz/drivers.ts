@@ -15,6 +15,7 @@ import { exportNotebook } from '../../src/core/export/exportNotebook'
 import { toCsv } from '../../src/core/export/toCsv'
 import type { Finding } from '../../src/core/finding'
 import { applyGesture } from '../../src/core/grid/applyGesture'
+import { findingIds } from '../../src/core/grid/findingIds'
 import { buildGrid } from '../../src/core/grid/buildGrid'
 import { mergeNotebooks } from '../../src/core/merge/mergeNotebooks'
 import type { Notebook } from '../../src/core/notebook/notebook'
@@ -91,7 +92,7 @@ export const drivers: Record<string, Driver> = {
     }
   },
   fixes({ text, notebook, findings }, choices) {
-    const fixable = findings.flatMap(({ fixes }, finding) => (fixes ?? []).map((_, fix) => ({ finding, fix })))
+    const fixable = findings.flatMap(({ fixes }, at) => (fixes ?? []).map((_, fix) => ({ finding: findingIds(findings)[at]!, fix })))
     if (fixable.length === 0) return
     const { changes } = applyGesture(notebook, findings, { kind: 'applyFix', ...choices.of(fixable) })
     if (changes) assert.equal(readNotebook(applyChanges(text, changes)).broken, undefined, 'a fix leaves a text that parses')

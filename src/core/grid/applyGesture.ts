@@ -19,6 +19,7 @@ import { say } from '../words/say'
 import { clearOne, setOne } from './cellEdits'
 import { cautions } from './cautions'
 import { entryAt } from './entryAt'
+import { findingIds } from './findingIds'
 import { nudge } from './nudge'
 import { slotOf } from './slotOf'
 import { rowsOf } from './rows'
@@ -63,8 +64,8 @@ function answer(notebook: Notebook, findings: readonly Finding[], gesture: Gestu
     case 'removeAdjuster': return { changes: removeAdjuster(notebook, gesture.id, gesture.withPositions) }
     case 'removeEntry': return { changes: removeEntry(notebook, entryAt(notebook, gesture.column)) }
     case 'annotate': return { changes: annotate(notebook, gesture) }
-    case 'applyFix': return applyFix(findings[gesture.finding], gesture.fix)
-    case 'acceptFinding': return accept(notebook, findings[gesture.finding], gesture.reason)
+    case 'applyFix': return applyFix(findingOf(findings, gesture.finding), gesture.fix)
+    case 'acceptFinding': return accept(notebook, findingOf(findings, gesture.finding), gesture.reason)
     case 'addAdjuster': return { changes: addAdjuster(notebook, gesture) }
     case 'begin': return begin(notebook, gesture)
   }
@@ -201,6 +202,8 @@ function annotate(notebook: Notebook, { column, row, text }: Extract<Gesture, { 
   }
   return clearPath(notebook.text, entry.node, ['remarks', about])
 }
+
+const findingOf = (findings: readonly Finding[], id: number): Finding | undefined => findings[findingIds(findings).indexOf(id)]
 
 function applyFix(finding: Finding | undefined, fix: number): Answer {
   const chosen = finding?.fixes?.[fix]

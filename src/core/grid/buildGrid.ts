@@ -11,20 +11,22 @@ import { lineOf, lineStarts } from '../text'
 import { say } from '../words/say'
 import { branchesOf } from './branches'
 import { cautions } from './cautions'
+import { findingIds } from './findingIds'
 import { basisOf, knownCell } from './knownCells'
 import { rowsOf, type RowSource } from './rows'
 import type { Cell, Column, GridFinding, GridView } from './view'
 
-/** The grid of a notebook with its findings marked in place, computed numbers in the units asked for. The findings keep their order as ids. */
+/** The grid of a notebook with its findings marked in place, computed numbers in the units asked for. */
 export function buildGrid(notebook: Notebook, findings: readonly Finding[], units = fileUnits): GridView {
   const sources = rowsOf(notebook, units)
   const starts = lineStarts(notebook.text)
-  const listed = findings.map((finding, id) => listFinding(finding, id, starts))
-  const besideCells = findingsBesideCells(listed, new Set(sources.map(({ row }) => row.key)))
+  const ids = findingIds(findings)
+  const listed = findings.map((finding, at) => listFinding(finding, ids[at]!, starts))
+  const rows = sources.map(({ row }) => row.key)
+  const about = byColumn(listed, rows)
   const branches = branchesOf(notebook.entries)
-  const columns = notebook.entries.map((entry, at) => ({ ...columnOf(entry, besideCells.get(entry.key) ?? []), ...(branches ? { branch: branches[at]! } : {}) }))
-  const cells = cellsOf(notebook, sources, units)
-  markCells(cells, sources.map(({ row }) => row.key), columns, listed)
+  const columns = notebook.entries.map((entry, at) => ({ ...columnOf(entry, about.get(entry.key)?.beside ?? []), ...(branches ? { branch: branches[at]! } : {}) }))
+  const cells = cellsOf(notebook, sources, units, (entry, column) => markCells(column, about.get(entry.key)?.marks ?? []))
   const beginnings = notebook.root ? [] : architectures.map(({ key, label, about }) => ({ key, label: say(label), about: say(about) }))
   const empty = notebook.adjusters.size === 0 && notebook.entries.length === 0
   return {
@@ -38,15 +40,15 @@ export function buildGrid(notebook: Notebook, findings: readonly Finding[], unit
 }
 
 /** Row by row; those of an entry that is the same, and of which all that they stand on is, are the same as last time. */
-function cellsOf(notebook: Notebook, sources: readonly RowSource[], units: DisplayUnits): Cell[][] {
+function cellsOf(notebook: Notebook, sources: readonly RowSource[], units: DisplayUnits, mark: (entry: Entry, column: readonly Cell[]) => readonly Cell[]): Cell[][] {
   const datum = geometryDatum(notebook)
   const cells: Cell[][] = sources.map(() => [])
-  const filled = sources.flatMap((source, at) => (source.kind === 'group' ? [] : [{ source, row: cells[at]! }]))
   const rows = sources.map(({ row }) => row.key).join('\n')
   for (const entry of notebook.entries) {
     const basis = basisOf(units, `${datum} ${logAtHandOf(notebook, entry)?.stamp ?? ''}`)
-    const column = recall(entry, `column ${rows}`, basis, () => filled.map(({ source }) => knownCell(source, notebook, entry, basis)))
-    for (let at = 0; at < filled.length; at++) filled[at]!.row.push(column[at]!)
+    const column = recall(entry, `column ${rows}`, basis, () => sources.map((source) => (source.kind === 'group' ? nothing : knownCell(source, notebook, entry, basis))))
+    const marked = mark(entry, column)
+    for (let at = 0; at < sources.length; at++) if (sources[at]!.kind !== 'group') cells[at]!.push(marked[at]!)
   }
   return cells
 }
@@ -54,17 +56,28 @@ function cellsOf(notebook: Notebook, sources: readonly RowSource[], units: Displ
 function listFinding(finding: Finding, id: number, starts: readonly number[]): GridFinding {
   const { entry, row } = finding.place ?? {}
   return {
-    id, code: finding.code, severity: finding.severity, message: finding.message, line: lineOf(starts, finding.range.start) + 1,
+    id, code: finding.code, severity: finding.severity, message: finding.message,
     fixes: (finding.fixes ?? []).map(({ title }) => title),
-    ...(entry === undefined ? {} : { column: entry }), ...(row === undefined ? {} : { row }),
+    ...(entry === undefined ? { line: lineOf(starts, finding.range.start) + 1 } : { column: entry }), ...(row === undefined ? {} : { row }),
   }
 }
 
-/** Findings about an entry that have no cell to stand in, by column. */
-function findingsBesideCells(findings: readonly GridFinding[], rows: ReadonlySet<string>): Map<string, number[]> {
-  const found = new Map<string, number[]>()
-  for (const { id, column, row } of findings) {
-    if (column !== undefined && (row === undefined || !rows.has(row))) found.set(column, [...(found.get(column) ?? []), id])
+/** What is found about an entry: about cells of it, by their row's index, and about it as a whole. */
+interface About {
+  marks: { at: number; finding: GridFinding }[]
+  beside: number[]
+}
+
+function byColumn(findings: readonly GridFinding[], rows: readonly string[]): Map<string, About> {
+  const rowAt = new Map(rows.map((key, index) => [key, index]))
+  const found = new Map<string, About>()
+  for (const finding of findings) {
+    if (finding.column === undefined) continue
+    const about = found.get(finding.column) ?? { marks: [], beside: [] }
+    found.set(finding.column, about)
+    const at = rowAt.get(finding.row ?? '')
+    if (at === undefined) about.beside.push(finding.id)
+    else about.marks.push({ at, finding })
   }
   return found
 }
@@ -87,14 +100,23 @@ function columnOf(entry: Entry, findings: number[]): Column {
 
 const rank = { error: 0, warning: 1, info: 2 }
 
-function markCells(cells: Cell[][], rows: readonly string[], columns: readonly Column[], findings: readonly GridFinding[]): void {
-  const rowAt = new Map(rows.map((key, index) => [key, index]))
-  const columnAt = new Map(columns.map(({ key }, index) => [key, index]))
-  for (const finding of [...findings].sort((a, b) => rank[a.severity] - rank[b.severity])) {
-    const row = cells[rowAt.get(finding.row ?? '') ?? -1]
-    const column = columnAt.get(finding.column ?? '') ?? -1
-    const cell = row?.[column]
-    // The cell is known for the next version, which may have other findings.
-    if (row && cell) row[column] = { ...cell, findings: [...(cell.findings ?? []), finding.id], worst: cell.worst ?? finding.severity }
+/** A group's row has no cells. */
+const nothing: Cell = { state: 'empty', text: '' }
+
+const marked = new WeakMap<readonly Cell[], { signature: string; cells: readonly Cell[] }>()
+
+/** The cells of an entry with what is found about them, the same as last time where both are. */
+function markCells(column: readonly Cell[], marks: About['marks']): readonly Cell[] {
+  if (marks.length === 0) return column
+  const signature = marks.map(({ at, finding: { id, severity } }) => `${at} ${id} ${severity}`).join()
+  const known = marked.get(column)
+  if (known?.signature === signature) return known.cells
+  const cells = [...column]
+  for (const { at, finding } of [...marks].sort((a, b) => rank[a.finding.severity] - rank[b.finding.severity])) {
+    const cell = cells[at]!
+    // The cell itself is known for the next version, which may have other findings.
+    cells[at] = { ...cell, findings: [...(cell.findings ?? []), finding.id], worst: cell.worst ?? finding.severity }
   }
+  marked.set(column, { signature, cells })
+  return cells
 }

@@ -1,10 +1,11 @@
-import type { Cell, Column, GridView, Row } from './view'
+import type { Cell, Column, GridFinding, GridView, Row } from './view'
 
 /** What differs between two views whose rows and columns are the same in number, order and key. */
 export interface GridDifference {
   columns: [index: number, column: Column][]
   cells: [row: number, column: number, cell: Cell][]
-  findingsDiffer: boolean
+  /** Findings that came or differ, and the ids of those that went; absent where they are the same. */
+  findings?: { put: GridFinding[]; gone: number[] }
 }
 
 /** `undefined` where rows or columns came, went or moved, so that the grid has to be shown anew. */
@@ -13,9 +14,21 @@ export function diffGrid(before: GridView, after: GridView): GridDifference | un
   if (!before.rows.every((row, at) => sameRow(row, after.rows[at]!))) return undefined
   if (!before.columns.every((column, at) => column.key === after.columns[at]!.key)) return undefined
   const columns = after.columns.flatMap((column, at): [number, Column][] => (same(before.columns[at], column) ? [] : [[at, column]]))
-  const cells = after.cells.flatMap((row, at) =>
-    row.flatMap((cell, column): [number, number, Cell][] => (same(before.cells[at]?.[column], cell) ? [] : [[at, column, cell]])))
-  return { columns, cells, findingsDiffer: !same(before.findings, after.findings) }
+  const cells: [number, number, Cell][] = []
+  after.cells.forEach((row, at) => {
+    const old = before.cells[at]
+    for (let column = 0; column < row.length; column++) if (!same(old?.[column], row[column])) cells.push([at, column, row[column]!])
+  })
+  const findings = diffFindings(before.findings, after.findings)
+  return { columns, cells, ...(findings ? { findings } : {}) }
+}
+
+function diffFindings(before: readonly GridFinding[], after: readonly GridFinding[]): GridDifference['findings'] {
+  const old = new Map(before.map((finding) => [finding.id, finding]))
+  const put = after.filter((finding) => !same(old.get(finding.id), finding))
+  const now = before.length === after.length && put.every(({ id }) => old.has(id)) ? old : new Set(after.map(({ id }) => id))
+  const gone = now === old ? [] : before.flatMap(({ id }) => (now.has(id) ? [] : [id]))
+  return put.length > 0 || gone.length > 0 ? { put, gone } : undefined
 }
 
 function sameRow(a: Row, b: Row): boolean {

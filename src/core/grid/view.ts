@@ -112,11 +112,13 @@ export interface Cell {
 
 /** A finding as the grid lists it. `row` and `column` are keys; absent where it is about no cell. */
 export interface GridFinding {
+  /** The same in the next version of the text. */
   id: number
   code: string
   severity: Severity
   message: string
-  line: number
+  /** Where it is about no entry, in whose column it is found. */
+  line?: number
   column?: string
   row?: string
   fixes: string[]

@@ -1,6 +1,7 @@
 import assert from 'node:assert/strict'
 import fc from 'fast-check'
 import { applyGesture } from '../../../src/core/grid/applyGesture'
+import { findingIds } from '../../../src/core/grid/findingIds'
 import type { Gesture } from '../../../src/core/grid/gesture'
 import type { Finding } from '../../../src/core/finding'
 import { readNotebook } from '../../../src/core/notebook/readNotebook'
@@ -22,7 +23,7 @@ function withFindings(numbers: readonly number[], gestures: (finding: Finding, a
   const notebook = readNotebook(text)
   if (notebook.broken) return 0
   const findings = checkNotebook(notebook)
-  return findings.flatMap((finding, at) => gestures(finding, at, choices)).filter((gesture) => {
+  return findings.flatMap((finding, at) => gestures(finding, findingIds(findings)[at]!, choices)).filter((gesture) => {
     const { changes } = applyGesture(notebook, findings, gesture)
     if (!changes) return false
     const after = applyChanges(text, changes)

@@ -1,5 +1,6 @@
 import assert from 'node:assert/strict'
 import { applyGesture, suggestId } from '../../../src/core/grid/applyGesture'
+import { findingIds } from '../../../src/core/grid/findingIds'
 import type { Gesture } from '../../../src/core/grid/gesture'
 import { readNotebook } from '../../../src/core/notebook/readNotebook'
 import { checkNotebook } from '../../../src/core/rules/checkNotebook'
@@ -90,7 +91,7 @@ describe('a gesture', () => {
     const text = `${head}entries:\n  - id: a\n    settings: {shok: 3}\n`
     const notebook = readNotebook(text)
     const findings = checkNotebook(notebook)
-    const finding = findings.findIndex(({ code }) => code === 'unknown-adjuster')
+    const finding = findingIds(findings)[findings.findIndex(({ code }) => code === 'unknown-adjuster')]!
     const { changes } = applyGesture(notebook, findings, { kind: 'applyFix', finding, fix: 0 })
     assert.equal(applyChanges(text, changes!), text.replace('shok', 'shock'))
     assert.equal(applyGesture(notebook, findings, { kind: 'applyFix', finding, fix: 9 }).refused, 'this finding is gone')

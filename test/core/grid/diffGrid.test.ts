@@ -3,7 +3,7 @@ import fc from 'fast-check'
 import { applyGesture } from '../../../src/core/grid/applyGesture'
 import { buildGrid } from '../../../src/core/grid/buildGrid'
 import { diffGrid } from '../../../src/core/grid/diffGrid'
-import type { GridView } from '../../../src/core/grid/view'
+import type { GridFinding, GridView } from '../../../src/core/grid/view'
 import { readNotebook } from '../../../src/core/notebook/readNotebook'
 import { checkNotebook } from '../../../src/core/rules/checkNotebook'
 import { applyChanges } from '../../../src/core/text'
@@ -21,7 +21,7 @@ const before = `${head}entries:\n  - id: a\n    settings: {shock: 3}\n  - id: b\
 
 describe('the difference of two grids', () => {
   it('is nothing where nothing is different', () => {
-    assert.deepEqual(diffGrid(gridOf(before), gridOf(before)), { columns: [], cells: [], findingsDiffer: false })
+    assert.deepEqual(diffGrid(gridOf(before), gridOf(before)), { columns: [], cells: [] })
   })
 
   it('is the cell that was set and those that carry it', () => {
@@ -34,6 +34,16 @@ describe('the difference of two grids', () => {
     for (const after of [`${before}  - id: c\n`, before.replace('id: b', 'id: c'), before.replace('  shock: {on: shock, controls: rebound, counts: clicks}\n', ''), before.replace('on: shock, ', 'on: shock, label: Other, ')]) {
       assert.equal(diffGrid(gridOf(before), gridOf(after)), undefined)
     }
+  })
+
+  it('is one finding where one comes, with no other cell touched, whatever stands before it', () => {
+    const many = `${head}entries:\n${Array.from({ length: 30 }, (_, at) => `  - id: e${at}\n    settings: {shock: ${at % 2 ? '3 xx' : '3 out'}}\n    reason: x\n`).join('')}`
+    const difference = diffGrid(gridOf(many), gridOf(many.replace('3 out', '3 yy')))!
+    assert.deepEqual([...new Set(difference.cells.map(([, column]) => column))], [0])
+    assert.equal(difference.findings!.put.length, 1)
+    const lower = diffGrid(gridOf(many), gridOf(many.replace('    reason: x\n', '    reason: x\n    session: y\n')))!
+    assert.equal(lower.findings, undefined)
+    assert.deepEqual(lower.columns.map(([at]) => at), [0])
   })
 
   it('makes the new grid out of the old one, whatever was done', function () {
@@ -49,7 +59,11 @@ describe('the difference of two grids', () => {
       for (const [at, column] of difference.columns) from.columns[at] = column
       for (const [row, column, cell] of difference.cells) from.cells[row]![column] = cell
       assert.deepEqual([from.columns, from.cells, from.rows], [to.columns, to.cells, to.rows])
-      assert.equal(difference.findingsDiffer, JSON.stringify(from.findings) !== JSON.stringify(to.findings))
+      const found = new Map(from.findings.map((each) => [each.id, each]))
+      for (const id of difference.findings?.gone ?? []) assert.ok(found.delete(id))
+      for (const each of difference.findings?.put ?? []) found.set(each.id, each)
+      const sorted = (all: Iterable<GridFinding>) => [...all].sort((a, b) => a.id - b.id)
+      assert.deepEqual(sorted(found.values()), sorted(to.findings))
     }), { numRuns: 25 * Number(process.env['DETENT_RUNS'] ?? 1), seed: 6 })
   })
 })

@@ -43,7 +43,7 @@ describe('the model of the grid', () => {
     const model = shown()
     model.apply({ title: 'Small', state: 'broken', trouble: { message: 'm', line: 3 }, columns: [], cells: [] })
     assert.equal(model.writable, false)
-    const touched = model.apply({ ...frame, columns: [], cells: [], findings: [] })
+    const touched = model.apply({ ...frame, columns: [], cells: [], findings: { put: [], gone: [4] } })
     assert.deepEqual([model.view.trouble, model.writable, touched?.frame, model.findingsOf([4])], [undefined, true, true, []])
   })
 })

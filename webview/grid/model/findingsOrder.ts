@@ -16,7 +16,7 @@ export function listedFindings(model: GridModel): GridFinding[] {
     return weight[a.severity] - weight[b.severity]
       || (second?.column ?? -2) - (first?.column ?? -2)
       || (first?.row ?? -2) - (second?.row ?? -2)
-      || a.line - b.line
+      || (a.line ?? 0) - (b.line ?? 0)
   })
 }
 

@@ -68,7 +68,8 @@ export class GridModel {
     if (!fits) return undefined
     const { columns, cells } = this.#shownOf(patch)
     const frame = patch.title !== view.title || patch.state !== view.state || patch.readOnly !== view.readOnly || !sameTrouble(patch, view)
-    for (const each of new Set([view, all])) Object.assign(each, { title: patch.title, state: patch.state, readOnly: patch.readOnly, trouble: patch.trouble, findings: patch.findings ?? each.findings })
+    const findings = patch.findings ? withFindings(all.findings, patch.findings) : all.findings
+    for (const each of new Set([view, all])) Object.assign(each, { title: patch.title, state: patch.state, readOnly: patch.readOnly, trouble: patch.trouble, findings })
     // All old names go before the new ones come: two entries may have changed names with each other.
     for (const [index] of columns) this.#columns.delete(view.columns[index]!.key)
     for (const [index, column] of patch.columns) all.columns[index] = column
@@ -81,7 +82,7 @@ export class GridModel {
     const lanes = drawn !== this.lanes && JSON.stringify(drawn) !== JSON.stringify(this.lanes)
     this.lanes = drawn
     for (const [row, column, cell] of cells) view.cells[row]![column] = cell
-    if (patch.findings) this.#takeFindings(patch.findings)
+    if (patch.findings) this.#takeFindings(findings)
     return {
       cells: cells.map(([row, column]) => ({ row, column })),
       columns: columns.map(([index]) => index),
@@ -173,6 +174,16 @@ export class GridModel {
   #takeFindings(findings: GridFinding[]): void {
     this.#findings = new Map(findings.map((finding) => [finding.id, finding]))
   }
+}
+
+function withFindings(findings: readonly GridFinding[], { put, gone }: NonNullable<GridPatch['findings']>): GridFinding[] {
+  const [out, now] = [new Set(gone), new Map(put.map((finding) => [finding.id, finding]))]
+  const kept = findings.filter(({ id }) => !out.has(id)).map((finding) => {
+    const changed = now.get(finding.id)
+    now.delete(finding.id)
+    return changed ?? finding
+  })
+  return [...kept, ...now.values()]
 }
 
 function sameTrouble(a: Pick<GridView, 'trouble'>, b: Pick<GridView, 'trouble'>): boolean {

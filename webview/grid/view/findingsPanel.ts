@@ -72,7 +72,7 @@ export class FindingsPanel {
   #line(finding: GridFinding, at: number): HTMLElement {
     const { model } = this.session
     const spot = spotOfFinding(model, finding)
-    const where = spot ? spotName(model, spot) : say('findings.line', finding.line)
+    const where = spot ? spotName(model, spot) : finding.line === undefined ? (finding.column ?? '') : say('findings.line', finding.line)
     const line = make('div', 'finding-line', {
       role: 'option', id: `finding-${at}`, 'data-at': String(at), title: finding.message,
       'aria-selected': String(at === this.#at), 'aria-setsize': String(this.#findings.length), 'aria-posinset': String(at + 1),
@@ -106,7 +106,7 @@ export class FindingsPanel {
     this.#light(at)
     const { row, column } = finding
     const spot = row === undefined && column === undefined ? undefined : uncover(this.session, { row, column })
-    if (!spot) return this.session.ports.send({ type: 'openText', line: finding.line })
+    if (!spot) return this.session.ports.send({ type: 'openText', ...(finding.line === undefined ? { place: { column: finding.column ?? '', row: finding.row ?? '' } } : { line: finding.line }) })
     this.session.select(spot)
     this.session.ports.changed({ kind: 'focus' })
   }

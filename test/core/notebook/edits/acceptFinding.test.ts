@@ -1,5 +1,6 @@
 import assert from 'node:assert/strict'
 import { applyGesture } from '../../../../src/core/grid/applyGesture'
+import { findingIds } from '../../../../src/core/grid/findingIds'
 import { readNotebook } from '../../../../src/core/notebook/readNotebook'
 import { checkNotebook } from '../../../../src/core/rules/checkNotebook'
 import { applyChanges } from '../../../../src/core/text'
@@ -11,7 +12,7 @@ const text = `${head}entries:\n  - id: a\n    settings: {fork: {left: 3, right: 
 function accepted(before: string, code: string, reason: string): string {
   const notebook = readNotebook(before)
   const findings = checkNotebook(notebook)
-  const finding = findings.findIndex((each) => each.code === code)
+  const finding = findingIds(findings)[findings.findIndex((each) => each.code === code)]!
   const answer = applyGesture(notebook, findings, { kind: 'acceptFinding', finding, reason })
   if (answer.changes === undefined) return answer.refused
   const after = applyChanges(before, answer.changes)
