@@ -16,7 +16,7 @@ export const logFrontRear: Chart = {
     const [first] = drawn
     return {
       key: 'log_front_rear', title: say('Front over rear'),
-      about: say('Both ends in % of their travel: the darker a square, the more of the time they were there together. The lines are the mean of the front where the rear is.'),
+      about: say('The fuller a square, the more of the time both ends were there together. Lines are the mean of the front where the rear is.'),
       x: { label: say('Rear, of its travel'), unit: '%', digits: 0 }, y: { label: say('Front, of its travel'), unit: '%', digits: 0 }, bands: [],
       series: [...(first ? [squaresOf(first)] : []), ...drawn.map(meansOf)], notes: drawn.map(noteOf), table: tableOf(drawn),
     }

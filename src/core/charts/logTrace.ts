@@ -22,8 +22,8 @@ export const logTrace: Chart = {
   build(notebook, entry, units) {
     const [logged] = logsDrawn(notebook, entry, [])
     const frame: ChartView = {
-      key: 'log_trace', title: logged ? say`Over time, ${logged.entry.key}` : say('Over time'),
-      about: say('How far both ends are in, piece by piece of the log from the least to the most, so that no peak is lost. Marks are where an end is on its stop.'),
+      key: 'log_trace', wide: true, title: logged ? say`Over time, ${logged.entry.key}` : say('Over time'),
+      about: say('Both ends from the least to the most of each moment, so that no peak is lost; marks are where one is on its stop.'),
       x: { label: say('Time'), unit: 's', digits: 2 }, y: { label: say('Position'), unit: shownUnit('mm', units), digits: toShown({ value: 0 }, 'mm', 1, units).digits },
       series: [], bands: [], notes: [], table: { columns: [], rows: [] },
     }

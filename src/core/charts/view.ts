@@ -5,6 +5,8 @@
 export interface ChartView {
   key: string
   title: string
+  /** It is better drawn wide than high. */
+  wide?: true
   /** What is drawn and how it is to be read. */
   about: string
   x: ChartAxis

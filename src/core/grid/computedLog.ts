@@ -64,7 +64,7 @@ const figures: readonly Figure[] = [
     pick: ({ freeDecays }) => freeDecays?.naturalHz },
 ]
 
-const byLogAndTie = { front: phrase('front, by log and by tie'), rear: phrase('rear, by log and by tie') } as const
+const byLogAndTie = { front: phrase('front, log / tie'), rear: phrase('rear, log / tie') } as const
 const hasEnd = (end: EndName) => (notebook: Notebook): boolean => notebook.entries.some((entry) => found(endOfLog(notebook, entry, end)) !== undefined)
 
 /** What was read of the logs that entries name, beside what ties and people say. */
@@ -144,8 +144,8 @@ function stateOf(notebook: Notebook, entry: Entry): Outcome<{ text: string; abou
     case 'reading': return { text: say('being read…') }
     case 'unread': return { text: log.why }
     case 'read': {
-      const { rows, fromS, toS } = log.statistics.sampling
-      return { text: say`${printNumber(toS - fromS, 0)} s, ${rows} rows`, ...(log.notes.length > 0 ? { about: log.notes.join('; ') } : {}) }
+      const { rows, rateHz, fromS, toS } = log.statistics.sampling
+      return { text: say`${printNumber(toS - fromS, 0)} s`, about: [say`${rows} rows, ${printNumber(rateHz, 1)} samples a second`, ...log.notes].join('; ') }
     }
   }
 }
@@ -156,5 +156,5 @@ function logAndTie(notebook: Notebook, entry: Entry, end: EndName, units: Displa
   const tie = measured(entry, `ride.${end}_travel_used`)
   const print = (value: number) => printShown({ value }, 'mm', 0, units)
   const log = print(of.end.position.deepestMm)
-  return { text: tie ? say`log ${log}, tie ${print(tie.base)} ${shownUnit('mm', units)}` : say`log ${log} ${shownUnit('mm', units)}, no tie` }
+  return { text: tie ? `${log} / ${print(tie.base)} ${shownUnit('mm', units)}` : say`${log} ${shownUnit('mm', units)}, no tie` }
 }

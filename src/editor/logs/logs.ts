@@ -59,6 +59,8 @@ export class Logs implements vscode.Disposable {
       this.#changed, this.#watch,
       vscode.workspace.onDidCloseTextDocument(({ uri }) => this.#close(uri.toString())),
       vscode.commands.registerCommand('detent.readLogs', () => this.#readAgain()),
+      // What came while another program was in front, such as the logger's own, may not have been noticed.
+      vscode.window.onDidChangeWindowState(({ focused }) => focused && this.#readAgain()),
     ]
   }
 

@@ -11,7 +11,7 @@ const grid: Record<FromWebview['type'], Record<string, Shape>> = {
   pendingSent: { id: count },
   cardAsked: { id: count, row: text, column: maybe(text) },
   adviceAsked: { id: count, column: text },
-  chartsAsked: { group: oneOf('sag', 'force', 'geometry'), column: maybe(text) },
+  chartsAsked: { group: oneOf('sag', 'force', 'geometry', 'log'), column: maybe(text), between: maybe(listOf(text)) },
   chartsLeft: {},
   openText: { place: maybe(place), line: maybe(count) },
   selectionChanged: { place: (value) => value === null || place(value), columns: listOf(text), range: truth, cells: count },

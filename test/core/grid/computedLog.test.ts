@@ -53,7 +53,8 @@ describe('the rows of a log', () => {
 
   it('tell each entry with a log what became of it', () => {
     const { cell } = gridOf({ 'logs/one.csv': one, 'logs/two.csv': { state: 'unread', stamp: 'b', why: 'there is no file logs/two.csv beside this notebook', absent: true } })
-    assert.equal(cell('read', 'one')?.text, '20 s, 2000 rows')
+    assert.equal(cell('read', 'one')?.text, '20 s')
+    assert.equal(cell('read', 'one')?.about, '2000 rows, 100 samples a second')
     assert.equal(cell('read', 'two')?.text, 'there is no file logs/two.csv beside this notebook')
     assert.deepEqual(cell('read', 'three'), { state: 'computed', text: '', about: 'needs a log of this ride' })
     assert.equal(cell('front_median_mm', 'two')?.about, 'needs a log that can be read: there is no file logs/two.csv beside this notebook')
@@ -77,10 +78,10 @@ describe('the rows of a log', () => {
   })
 
   it('set travel used by the log beside the tie, in the units asked for', () => {
-    assert.equal(gridOf({ 'logs/one.csv': one }).cell('front_used', 'one')?.text, 'log 119, tie 104 mm')
-    assert.equal(gridOf({ 'logs/one.csv': one }).cell('rear_used', 'one')?.text, 'log 40 mm, no tie')
+    assert.equal(gridOf({ 'logs/one.csv': one }).cell('front_used', 'one')?.text, '119 / 104 mm')
+    assert.equal(gridOf({ 'logs/one.csv': one }).cell('rear_used', 'one')?.text, '40 mm, no tie')
     const inches = readDisplayUnits((kind) => (kind === 'length' ? 'in' : undefined))
-    assert.equal(gridOf({ 'logs/one.csv': one }, inches).cell('front_used', 'one')?.text, 'log 4.7, tie 4.1 in')
+    assert.equal(gridOf({ 'logs/one.csv': one }, inches).cell('front_used', 'one')?.text, '4.7 / 4.1 in')
   })
 
   it('are made anew where another log is at hand, though the entry says the same', () => {
@@ -90,7 +91,7 @@ describe('the rows of a log', () => {
       return view.cells[view.rows.findIndex(({ key }) => key === 'computed/log.read')]![0]!.text
     }
     assert.equal(cellsOf({ 'logs/one.csv': { state: 'reading', stamp: 'reading' } }), 'being read…')
-    assert.equal(cellsOf({ 'logs/one.csv': one }), '20 s, 2000 rows')
+    assert.equal(cellsOf({ 'logs/one.csv': one }), '20 s')
   })
 
   it('tell rates, steps and filters on their cards', () => {

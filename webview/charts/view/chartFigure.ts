@@ -64,6 +64,7 @@ export class ChartFigure {
     const spot = before?.key === view.key ? keepPoint(before.series, this.#spot, view.series) : undefined
     this.#spot = spot ?? firstPoint(view.series)
     this.#pointed = undefined
+    this.element.classList.toggle('is-wide', view.wide === true)
     this.#title.textContent = view.title
     this.#hint.textContent = words.hint
     const isEmpty = view.series.length === 0

@@ -145,7 +145,8 @@ export function paintCells(plot: uPlot, { series }: ChartView, inks: Inks): void
         const [left, right] = [plot.valToPos(place - cell[0] / 2, 'x', true), plot.valToPos(place + cell[0] / 2, 'x', true)]
         const [top, bottom] = [plot.valToPos(y[at]! + cell[1] / 2, 'y', true), plot.valToPos(y[at]! - cell[1] / 2, 'y', true)]
         ctx.globalAlpha = 0.08 + 0.62 * Math.sqrt(weight?.[at] ?? 1)
-        ctx.fillRect(left, top, right - left - ratio(), bottom - top - ratio())
+        const gap = Math.min(ratio(), 0.1 * Math.min(right - left, bottom - top))
+        ctx.fillRect(left, top, right - left - gap, bottom - top - gap)
       })
       ctx.globalAlpha = 1
     })
