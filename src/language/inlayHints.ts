@@ -74,18 +74,18 @@ function changeHint(changes: readonly Change[], legs: number): InlayHint[] {
   if (!first) return []
   const isAlike = changes.length === legs && changes.every(({ by }) => Math.abs(by - first.by) < 1e-6)
   const told = isAlike ? [first] : changes
-  const name = (change: Change) => (isAlike || legs === 1 || !change.setting.leg ? '' : `${change.setting.leg} `)
+  const name = (change: Change) => (isAlike || legs === 1 || !change.setting.leg ? '' : `${say(change.setting.leg)} `)
   return [{
     at: first.setting.node.range.end,
     label: told.map((change) => `${name(change)}${amountOf(change)} · ${effectOf(change).gives}`).join(', '),
-    about: told.map((change) => `${capital(`${name(change)}${change.before.setting.node.text}`)} in ${change.before.setIn.key}. ${capital(effectOf(change).gives)}: ${effectOf(change).does}.`).join(' '),
+    about: told.map((change) => say`${capital(`${name(change)}${change.before.setting.node.text}`)} in ${change.before.setIn.key}. ${capital(effectOf(change).gives)}: ${effectOf(change).does}.`).join(' '),
     kind: 'change',
   }]
 }
 
 function effectOf({ setting: { adjuster }, by }: Change): { gives: string; does: string } {
   const { more, moreDoes, less, lessDoes } = adjuster.control
-  return meansOf(adjuster, by) === 'more' ? { gives: more, does: moreDoes } : { gives: less, does: lessDoes }
+  return meansOf(adjuster, by) === 'more' ? { gives: say(more), does: say(moreDoes) } : { gives: say(less), does: say(lessDoes) }
 }
 
 function amountOf({ by, setting: { adjuster } }: Change): string {

@@ -44,7 +44,7 @@ function stepLines(step: TurnStep, said: ReadonlySet<string>): string[] {
     head,
     ...turns.flatMap((turn) => [`  [ ] ${turn.legWords ? `${turn.legWords}: ` : ''}${turn.amount}${turn.also ? ` (${turn.also})` : ''}, ${say`from ${turn.from} to ${turn.to}`}`, ...(alike ? [] : howLines(turn))]),
     ...shared,
-    ...cautions.filter((caution) => !said.has(caution)).map((caution) => `      Care: ${caution}`),
+    ...cautions.filter((caution) => !said.has(caution)).map((caution) => `      ${say`Care: ${caution}`}`),
   ]
 }
 

@@ -1,13 +1,18 @@
+import { readFileSync } from 'node:fs'
+import { descriptions } from '../../../src/core/rules'
 import { speak } from '../../../src/core/words/say'
 import { everyPhrase } from './phrases'
 
 /** A language without words: of every text only its values are left, so that whatever has letters was not said. */
 export function speakNothing(): void {
-  speak(Object.fromEntries(everyPhrase().map(({ key, english }) => [key, [...english.matchAll(/\{\d+\}/g)].map(([mark]) => mark).join(' · ') || '◊'])))
+  speak(Object.fromEntries(everyPhrase().map(({ key, english }) => [key, `◊${[...english.matchAll(/\{\d+\}/g)].map(([mark]) => ` ${mark} `).join('')}◊`])))
 }
 
 /** Words of the file format that stand in positions and quantities as they are written in a file, in any language. */
 const formatWords = 'kg GPa cm clicks click turns turn flats flat rings ring lines line steps step dial out in mm inch kgf lbf bar psi kPa deg Nm Hz'.split(' ')
+
+/** The keys and choices of the format and the codes of findings, which some findings name. */
+export const namesOfFormat = ['true', 'false', ...wordsOfFormat(JSON.parse(readFileSync('schemas/setup.schema.json', 'utf8'))), ...descriptions.map(({ code }) => code)].join(' ')
 
 /** Keys of a view whose texts are names for programs, and never shown. */
 const unseen = new Set([
@@ -31,4 +36,14 @@ export function lettersLeft(view: unknown, fileText: string, allowed: readonly R
   return [...new Set(left)]
 }
 
-const words = (text: string): string[] => text.match(/\p{L}{2,}/gu) ?? []
+
+function wordsOfFormat(node: unknown): string[] {
+  if (typeof node !== 'object' || node === null) return []
+  return Object.entries(node).flatMap(([key, value]) => [
+    ...(key === 'properties' ? Object.keys(value as object).flatMap(words) : []), ...(key === 'enum' ? (value as unknown[]).flatMap((each) => words(String(each))) : []), ...wordsOfFormat(value),
+  ])
+}
+
+function words(text: string): string[] {
+  return text.match(/\p{L}{2,}/gu) ?? []
+}

@@ -44,7 +44,7 @@ export function wheelSpring({ springRateNPerMm, preloadMm, leverage, wheelMm }: 
   const assumptions = leverage && 'table' in leverage
     ? [say('a smooth curve through the measured leverage; s″ carries its reading errors')]
     : [say('constant motion ratio, so s″ = 0')]
-  const source = 'derivative of the spring’s force at the wheel'
+  const source = say('derivative of the spring’s force at the wheel')
   const rate = derive({
     formula: 'rate = k · m² + k · (p + s) · c', unit: 'N/mm', from,
     by: ({ k, p, s, m, c }) => k * m ** 2 + k * (p + s) * c, assumptions, source,

@@ -34,7 +34,7 @@ export function springForTargets({ bikeLoadN, riderLoadN, bikeSagMm, riderSagMm 
   const unless = (values: { R: number; B: number; S: number }) =>
     values.S <= values.B ? say('a target of rider sag above the one of bike sag') : values.R <= 0 ? say('a rider’s load above zero') : undefined
   const assumptions = [say('the rate is the same over both sags'), say('loads are sprung loads')]
-  const source = 'two loads on a linear spring'
+  const source = say('two loads on a linear spring')
   const wheelRate = derive({
     formula: 'rate = R / (S − B)', unit: 'N/mm', from: { R, B, S }, by: (v) => v.R / (v.S - v.B), unless, assumptions, source,
   })

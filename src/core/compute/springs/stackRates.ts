@@ -1,4 +1,4 @@
-import { say } from '../../words/say'
+import { phrase, say } from '../../words/say'
 import { derive, given } from '../working/derive'
 import type { Amount, Outcome } from '../working/result'
 
@@ -10,7 +10,7 @@ export interface Stack {
 
 const soft = (rate: Amount | undefined) => given(say('rate of the soft spring'), 'N/mm', rate)
 const stiff = (rate: Amount | undefined) => given(say('rate of the stiff spring'), 'N/mm', rate)
-const source = 'force balance of springs in series'
+const source = phrase('force balance of springs in series')
 const positive = (values: Record<string, number>): string | undefined => (Object.values(values).every((value) => value > 0) ? undefined : say('rates and a travel above zero'))
 
 /**
