@@ -21,9 +21,9 @@ export function buildGrid(notebook: Notebook, findings: readonly Finding[], unit
   const sources = rowsOf(notebook, units)
   const starts = lineStarts(notebook.text)
   const ids = findingIds(findings)
-  const listed = findings.map((finding, at) => listFinding(finding, ids[at]!, starts))
+  const shown = findings.map((finding, at) => listFinding(finding, ids[at]!, starts))
   const rows = sources.map(({ row }) => row.key)
-  const about = byColumn(listed, rows)
+  const about = byColumn(shown, rows)
   const branches = branchesOf(notebook.entries)
   const columns = notebook.entries.map((entry, at) => ({ ...columnOf(entry, about.get(entry.key)?.beside ?? []), ...(branches ? { branch: branches[at]! } : {}) }))
   const cells = cellsOf(notebook, sources, units, (entry, column) => markCells(column, about.get(entry.key)?.marks ?? []))
@@ -34,7 +34,7 @@ export function buildGrid(notebook: Notebook, findings: readonly Finding[], unit
     state: notebook.broken ? 'broken' : notebook.newer ? 'newer' : empty ? 'empty' : 'ready',
     ...(notebook.broken ? { trouble: { message: notebook.broken.message, line: lineOf(starts, notebook.broken.range.start) + 1 } } : {}),
     ...(notebook.newer ? { readOnly: say('This notebook is written in a newer format. Update Detent to edit it.') } : {}),
-    columns, rows: sources.map(({ row }) => row), cells, findings: listed, cautions: cautions.map((words) => say(words)),
+    columns, rows: sources.map(({ row }) => row), cells, findings: shown, cautions: cautions.map((words) => say(words)),
     ...(empty && beginnings.length > 0 && !notebook.broken ? { beginnings } : {}),
   }
 }
@@ -53,7 +53,18 @@ function cellsOf(notebook: Notebook, sources: readonly RowSource[], units: Displ
   return cells
 }
 
+const listed = new WeakMap<Finding, GridFinding>()
+
+/** The same object for the same finding; one about no entry tells its line, which may have moved. */
 function listFinding(finding: Finding, id: number, starts: readonly number[]): GridFinding {
+  const known = listed.get(finding)
+  if (known?.id === id && known.column !== undefined) return known
+  const made = makeFinding(finding, id, starts)
+  listed.set(finding, made)
+  return made
+}
+
+function makeFinding(finding: Finding, id: number, starts: readonly number[]): GridFinding {
   const { entry, row } = finding.place ?? {}
   return {
     id, code: finding.code, severity: finding.severity, message: finding.message,

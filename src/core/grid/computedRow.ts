@@ -1,5 +1,6 @@
 import type { Outcome, Result } from '../compute/working/result'
 import type { DisplayUnits } from '../notation/displayUnits'
+import { recall } from '../notebook/content'
 import type { Entry, Notebook } from '../notebook/notebook'
 
 /** A row that is worked out: what it is called and how it comes about. A new one is a row in one of the lists beside this file. */
@@ -33,5 +34,7 @@ export interface WordsRow extends Common {
   say: (notebook: Notebook, entry: Entry, units: DisplayUnits) => Outcome<{ text: string; about?: string }>
 }
 
-/** True where any entry of a notebook has what a row needs. */
-export const anyEntry = (has: (notebook: Notebook, entry: Entry) => boolean) => (notebook: Notebook): boolean => notebook.entries.some((entry) => has(notebook, entry))
+/** True where any entry of a notebook has what a row needs; each entry is asked once for as long as it says the same. */
+export function anyEntry(has: (notebook: Notebook, entry: Entry) => boolean): (notebook: Notebook) => boolean {
+  return (notebook) => notebook.entries.some((entry) => recall(entry, has, notebook.logs, () => has(notebook, entry)))
+}

@@ -6,12 +6,23 @@ import type { Finding } from '../finding'
  */
 export function findingIds(findings: readonly Finding[]): number[] {
   const taken = new Set<number>()
-  return findings.map(({ code, place }) => {
-    let id = hash(`${code}\n${place?.entry ?? ''}\n${place?.row ?? ''}`)
+  return findings.map((finding) => {
+    let id = hashOf(finding)
     while (taken.has(id)) id = (id + 1) >>> 0
     taken.add(id)
     return id
   })
+}
+
+const hashes = new WeakMap<Finding, number>()
+
+function hashOf(finding: Finding): number {
+  const known = hashes.get(finding)
+  if (known !== undefined) return known
+  const { code, place } = finding
+  const value = hash(`${code}\n${place?.entry ?? ''}\n${place?.row ?? ''}`)
+  hashes.set(finding, value)
+  return value
 }
 
 /** FNV-1a: short texts of few letters, well spread over 32 bits. */

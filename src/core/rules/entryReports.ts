@@ -8,6 +8,8 @@ import type { EntryRule, Report } from './rule'
 interface Placed<Reported> {
   place: Range
   reported: readonly Reported[]
+  /** It was seen to hold for the next version too. */
+  lasts?: true
 }
 
 /**
@@ -26,9 +28,10 @@ export function findingsOf(entry: Entry, guard: unknown, find: () => readonly Fi
 function placedOf<Reported extends Movable>(entry: Entry, key: unknown, guard: unknown, work: () => readonly Reported[], mayStay: (reported: Reported) => boolean): readonly Reported[] {
   const place = entry.node.range
   const known = recall(entry, key, guard, (): Placed<Reported> => ({ place, reported: work() }))
+  if (known.lasts && known.place.start === place.start) return known.reported
   const reported = moved(known.reported, place.start - known.place.start)
-  if (!reported.every((each) => mayStay(each) && staysWithin(each, place))) keepNot(entry, key)
-  else if (reported !== known.reported) keepInstead(entry, key, { place, reported })
+  if (reported.every((each) => mayStay(each) && staysWithin(each, place))) keepInstead(entry, key, { place, reported, lasts: true })
+  else keepNot(entry, key)
   return reported
 }
 
