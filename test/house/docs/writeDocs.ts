@@ -1,6 +1,7 @@
-// Writes the generated sections of the documents anew, the manual page, and the log among the samples: `npm run docs`.
+// Writes the generated sections of the documents anew, the manual page, the library's types, and the log among the samples: `npm run docs`.
 import { readFileSync, writeFileSync } from 'node:fs'
 import { manualPage } from '../../../src/cli/manual'
+import { apiPath, apiReport } from './apiReport'
 import { sampleLog, sampleLogPath } from './sampleLog'
 import { generated, withSections } from './sections'
 
@@ -17,3 +18,4 @@ for (const [file, sections] of Object.entries(generated)) {
 
 writeFileSync(sampleLogPath, sampleLog())
 writeFileSync(manualPath, manualPage())
+writeFileSync(apiPath, apiReport())
