@@ -9,6 +9,7 @@ import { diffGrid } from '../../core/grid/diffGrid'
 import type { Gesture } from '../../core/grid/gesture'
 import type { Severity } from '../../core/finding'
 import type { GridPlace, GridView } from '../../core/grid/view'
+import { withPoints, writesComma } from '../../core/grid/withPoints'
 import { labelFrom } from '../../core/notebook/readAdjusters'
 import { say } from '../../core/words/say'
 import type { FromWebview, GridCommand, ToWebview } from '../../protocol'
@@ -225,7 +226,8 @@ export class GridSession implements vscode.Disposable {
 
   #compute(gesture: Gesture): Answer {
     const { notebook, findings } = this.notebooks.of(this.document)
-    return applyGesture(notebook, findings, gesture.kind === 'begin' ? { ...gesture, name: machineName(this.document.uri) } : gesture)
+    const typed = writesComma(vscode.env.language) ? withPoints(gesture) : gesture
+    return applyGesture(notebook, findings, typed.kind === 'begin' ? { ...typed, name: machineName(this.document.uri) } : typed)
   }
 
   #post(message: ToWebview): void {
