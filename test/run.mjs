@@ -53,7 +53,7 @@ async function runSteps() {
     await counted('imports', () => check('imports', [tools.depcruise, '--output-type', 'err', 'src', 'webview']))
   }
   if (unit) {
-    await suite('unit tests', 300, results => [
+    await suite('unit tests', 600, results => [
       'node_modules/mocha/bin/mocha.js', ...grep(), '--forbid-only', '--reporter', 'test/workbench/sums.cjs', '--reporter-option', `file=${results}`,
     ])
   }

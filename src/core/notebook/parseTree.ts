@@ -2,6 +2,7 @@ import { isAlias, isMap, isPair, isScalar, isSeq, parseDocument, type Node, type
 import type { Finding } from '../finding'
 import type { Range } from '../text'
 import { language, phrase, say } from '../words/say'
+import { deepestNesting } from './deepestNesting'
 import { findForbidden } from './findForbidden'
 import { markShared, type ListNode, type MapNode, type Pair, type ScalarNode, type TreeNode } from './tree'
 
@@ -19,7 +20,7 @@ export const longestText = 4_000_000
 const mostMarks = 400_000
 /** Values behind aliases, each time one is followed. */
 const mostAliased = 100_000
-/** Levels of nesting. How deep the parser itself comes depends on the stack; this does not. */
+/** Levels of nesting. How deep the parser itself comes depends on the stack; this does not, and is well below. */
 const mostDepth = 500
 /** After so many complaints one more is no help. */
 const mostFindings = 100
@@ -29,6 +30,8 @@ const betweenDocuments = /^(?:---|\.\.\.|%)/m
 /** Parses YAML 1.2 into a tree; never throws. An error in the findings means that the text must not be edited by us. */
 export function parseTree(text: string): Parsed {
   if (isTooMuch(text)) return unread(say('this file is too long for a notebook, which holds one machine’s history'), text)
+  // A list may stand as far left as its key, so that an indentation may be two levels.
+  if (2 * deepestNesting(text) > mostDepth) return unread(say('this is nested too deeply to be read'), text)
   try {
     // Looking for keys that stand twice is left to us: the parser's way takes minutes for a long map.
     const document = parseDocument(text, { prettyErrors: false, version: '1.2', schema: 'core', resolveKnownTags: false, logLevel: 'error', uniqueKeys: false })
