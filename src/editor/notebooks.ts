@@ -62,6 +62,14 @@ export class Notebooks implements vscode.Disposable {
     return { notebook, findings: checkNotebook(notebook, this.#severities) }
   }
 
+  /** A reading with what is known of its logs; `version` is the one of the file's that it is of. */
+  beside(reading: Omit<Analysis, 'version'>, uri: vscode.Uri, version: string): Omit<Analysis, 'version'> {
+    const logs = this.logs.of(uri, reading.notebook, version)
+    if (!logs) return reading
+    const notebook = withLogs(reading.notebook, logs)
+    return { notebook, findings: checkNotebook(notebook, this.#severities) }
+  }
+
   /** The last analysis of a text without an error; absent when there was none since it was opened. */
   lastGood(document: vscode.TextDocument): Analysis | undefined {
     return this.#good.get(document)

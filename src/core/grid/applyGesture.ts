@@ -37,11 +37,16 @@ export type Answer = { changes: TextChange[]; reveal?: GridPlace; left?: LeftOut
  * done is refused with a sentence that says why.
  */
 export function applyGesture(notebook: Notebook, findings: readonly Finding[], gesture: Gesture): Answer {
+  return answered(notebook, () => answer(notebook, findings, gesture), gesture.kind === 'applyFix')
+}
+
+/** What an edit of a notebook comes to; refused where the notebook is one that is not written, or the edit itself refuses. */
+export function answered(notebook: Notebook, edit: () => Answer, isFix = false): Answer {
   if (notebook.broken) return { refused: say`The text has an error, so the grid does not write: ${notebook.broken.message}` }
-  if (notebook.older && gesture.kind !== 'applyFix') return { refused: say('This notebook is written in an older format. Take the fix of its finding first; it stays undoable.') }
+  if (notebook.older && !isFix) return { refused: say('This notebook is written in an older format. Take the fix of its finding first; it stays undoable.') }
   if (notebook.newer) return { refused: say('This notebook is written in a newer format. Update Detent to edit it.') }
   try {
-    return answer(notebook, findings, gesture)
+    return edit()
   } catch (error) {
     if (error instanceof Refusal) return { refused: error.message }
     throw error

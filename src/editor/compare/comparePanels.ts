@@ -23,6 +23,7 @@ export class ComparePanels implements vscode.Disposable {
   constructor(readonly context: vscode.ExtensionContext, readonly notebooks: Notebooks, readonly sessions: Sessions, readonly states: States) {
     this.#subscriptions = [
       notebooks.onDidChange(({ uri }) => this.#updateOn(uri)),
+      notebooks.logs.onDidChange((uri) => this.#updateOn(uri)),
       vscode.workspace.onDidSaveTextDocument(({ uri }) => this.#updateOn(uri)),
       vscode.workspace.onDidChangeConfiguration((event) => event.affectsConfiguration('detent') && this.#updateAll()),
       states.revisions.onDidChange(() => this.#each((panel) => panel.readsGit)),

@@ -62,10 +62,10 @@ export class States {
   #reading({ uri, revision }: StateSource, text: string): Reading {
     const key = JSON.stringify([uri, revision])
     const known = this.#readings.get(key)
-    if (known?.text === text) return known.reading
-    const reading = this.notebooks.read(text)
+    const reading = known?.text === text ? known.reading : this.notebooks.read(text)
     this.#readings.set(key, { text, reading })
-    return reading
+    // Logs lie beside the file, whichever version of it names them.
+    return this.notebooks.beside(reading, vscode.Uri.parse(uri), revision ?? 'saved')
   }
 }
 

@@ -23,6 +23,7 @@ const tracePieces = 4096
 
 /** A notebook, and what is known of its logs. */
 interface Book {
+  key: string
   uri: vscode.Uri
   paths: string
   /** Absent where the notebook does not say which column is what. */
@@ -57,21 +58,24 @@ export class Logs implements vscode.Disposable {
     this.#thread = readOnThread(vscode.Uri.joinPath(extension, 'dist', 'threads.js').fsPath)
     this.#subscriptions = [
       this.#changed, this.#watch,
-      vscode.workspace.onDidCloseTextDocument(({ uri }) => this.#close(uri.toString())),
+      vscode.workspace.onDidCloseTextDocument(({ uri }) => [...this.#books.values()].filter((book) => book.uri.toString() === uri.toString()).forEach(({ key }) => this.#close(key))),
       vscode.commands.registerCommand('detent.readLogs', () => this.#readAgain()),
       // What came while another program was in front, such as the logger's own, may not have been noticed.
       vscode.window.onDidChangeWindowState(({ focused }) => focused && this.#readAgain()),
     ]
   }
 
-  /** What is known of the logs of a notebook, the same object as long as that stays so; what is not known is read soon. */
-  of(uri: vscode.Uri, notebook: Notebook): LogsAtHand | undefined {
-    const key = uri.toString()
+  /**
+   * What is known of the logs of a notebook, the same object as long as that stays so; what is not known is read soon.
+   * `version` tells versions of one file apart, which may name other logs.
+   */
+  of(uri: vscode.Uri, notebook: Notebook, version = ''): LogsAtHand | undefined {
+    const key = `${uri.toString()} ${version}`
     const known = this.#books.get(key)
     if (notebook.broken) return known?.logs
     const paths = uri.scheme === 'git' || uri.scheme === 'untitled' ? [] : logPathsOf(notebook)
     if (paths.length === 0) return void this.#close(key)
-    const book = known ?? { uri, paths: '', request: undefined, requestKey: '', logs: new Map<string, LogAtHand>(), due: new Set<string>() }
+    const book = known ?? { key, uri, paths: '', request: undefined, requestKey: '', logs: new Map<string, LogAtHand>(), due: new Set<string>() }
     this.#books.set(key, book)
     const request = logRequestOf(notebook)
     const [named, requestKey] = [paths.join('\n'), JSON.stringify(request ?? null)]
@@ -94,7 +98,7 @@ export class Logs implements vscode.Disposable {
     book.due = new Set(paths.filter((path) => !before?.has(path) || book.due.has(path)))
     book.logs = new Map(paths.map((path) => [path, before?.get(path) ?? { state: 'reading', stamp: 'reading' }]))
     if (this.#job?.book === book && !(same && book.logs.has(this.#job.path))) this.#job.stop.abort()
-    this.#watch.set(book.uri.toString(), paths.map((path) => vscode.Uri.joinPath(folderOf(book.uri), path)))
+    this.#watch.set(book.key, paths.map((path) => vscode.Uri.joinPath(folderOf(book.uri), path)))
     this.#soon(book)
   }
 
