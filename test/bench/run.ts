@@ -7,8 +7,10 @@
 import { mkdirSync, writeFileSync } from 'node:fs'
 import { join } from 'node:path'
 import { parseArgs } from 'node:util'
+import { grid } from './grid'
 import { logs } from './logs'
 import { notebook } from './notebook'
+import { packaged } from './package'
 import { benchmarkText, isMet, type Benchmark } from './table'
 
 interface Options {
@@ -20,6 +22,8 @@ interface Options {
 const benchmarks: Record<string, (options: Options) => Promise<Benchmark>> = {
   logs: ({ big, runs }) => logs({ rows: big ? 10_000_000 : 1_000_000, runs }),
   notebook: ({ big, runs }) => notebook({ big, runs }),
+  grid: ({ runs }) => grid({ runs }),
+  package: ({ runs }) => packaged({ runs }),
 }
 
 async function main(): Promise<void> {
