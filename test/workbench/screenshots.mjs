@@ -2,7 +2,9 @@
 // pictures of the window to .cache/screenshots/<scene>-<theme>-<width>.png.
 //   --only NAME,…     these scenes          --themes light,…   light, dark, hc-black, hc-light
 //   --widths 1280,…   widths of the window  --readme           only the pictures of the README, to samples/pictures
-import { cpSync } from 'node:fs'
+//   --icon            only the extension's icon, drawn of src/editor/icon.svg
+//   --language de     our words in that language
+import { cpSync, readFileSync } from 'node:fs'
 import { join } from 'node:path'
 import { parseArgs } from 'node:util'
 import { framesWith, gridMark } from '../editor/frames.ts'
@@ -26,7 +28,7 @@ import { startServer } from './server.mjs'
 
 const height = 800
 const { values: options } = parseArgs({
-  options: { only: { type: 'string' }, themes: { type: 'string' }, widths: { type: 'string' }, readme: { type: 'boolean' } },
+  options: { only: { type: 'string' }, themes: { type: 'string' }, widths: { type: 'string' }, readme: { type: 'boolean' }, language: { type: 'string' } },
 })
 const list = (text, otherwise) => text?.split(',') ?? otherwise
 const folder = temporaryFolder()
@@ -41,7 +43,8 @@ const cleanUp = async () => {
 endOnSignal(cleanUp)
 
 try {
-  await takeAll()
+  if (options.icon) await drawIcon()
+  else await takeAll()
 } catch (error) {
   await browser?.pages().at(-1)?.screenshot({ path: places.failed }).catch(() => undefined)
   console.error(`${error instanceof Error ? error.message : error}\nThe window as it was: ${places.failed}`)
@@ -49,6 +52,15 @@ try {
 }
 await cleanUp()
 process.exit()
+
+// Galleries take no SVG.
+async function drawIcon() {
+  const size = 256
+  browser = await launchBrowser({ profile: join(folder, 'profile'), viewport: { width: size, height: size } })
+  const page = await browser.newPage()
+  await page.setContent(`<body style="margin: 0">${readFileSync(join(root, 'src/editor/icon.svg'), 'utf8').replace('<svg', `<svg width="${size}" height="${size}"`)}`)
+  await page.screenshot({ path: join(root, 'src/editor/icon.png'), omitBackground: true })
+}
 
 async function takeAll() {
   server = await startServer({
@@ -75,6 +87,7 @@ async function takeScene(scene, theme) {
   const samples = join(folder, String(++copies), 'samples')
   cpSync(join(root, 'samples'), samples, { recursive: true })
   const page = await browser.newPage()
+  await speakIn(page, options.language)
   await page.goto(server.address(samples))
   const hands = handsOf(page)
   // The window wears its theme when it knows what extensions there are; before, it would open everything as text.
@@ -87,6 +100,11 @@ async function takeScene(scene, theme) {
     await take(page, width, options.readme ? join(places.readme, `${scene.name}.png`) : join(places.plain, `${scene.name}-${theme}-${width}.png`))
   }
   await page.close()
+}
+
+/** Has a window believe that it is shown in a language: its own words stay English, for want of a language pack; ours do not. */
+async function speakIn(page, language) {
+  if (language) await page.addInitScript(code => Object.defineProperty(globalThis, '_VSCODE_NLS_LANGUAGE', { get: () => code, set: () => undefined, configurable: true }), language)
 }
 
 async function take(page, width, path) {

@@ -34,7 +34,7 @@ export function settingRow(pair: SlotPair, left: State | undefined, right: State
   const b = standing(pair.right, right)
   const { adjuster, leg } = (pair.left ?? pair.right)!
   const otherLeg = pair.left && pair.right && pair.right.leg !== leg ? pair.right.leg : undefined
-  const detail = otherLeg ? `${leg ?? 'one'} / ${otherLeg}` : leg
+  const detail = otherLeg ? `${leg ? say(leg) : say('one')} / ${say(otherLeg)}` : leg && say(leg)
   const { about } = settingSource({ adjuster, ...(leg ? { leg } : {}) }).row
   return {
     key: rowKey(slotKey(adjuster.id, leg)), kind: 'setting', label: adjuster.label, ...(detail ? { detail } : {}), ...(about ? { about } : {}),

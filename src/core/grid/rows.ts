@@ -54,6 +54,8 @@ export function settingSource(slot: Slot): Extract<RowSource, { kind: 'setting' 
 export function countWords({ counts, end, control }: Adjuster): string {
   if (counts.dimension === 'mark' && control.name === 'preload') return say`${unitWords(counts)} showing`
   if (end === undefined) return unitWords(counts)
+  // Turns have the longest name and a narrow place to stand in.
+  if (counts.symbol === 'turns') return end === 'closed' ? say('turns out') : say('turns in')
   return end === 'closed' ? say`${unitWords(counts)} out` : say`${unitWords(counts)} in`
 }
 

@@ -14,6 +14,9 @@ const formatWords = 'kg GPa cm clicks click turns turn flats flat rings ring lin
 /** The keys and choices of the format and the codes of findings, which some findings name. */
 export const namesOfFormat = ['true', 'false', ...wordsOfFormat(JSON.parse(readFileSync('schemas/setup.schema.json', 'utf8'))), ...descriptions.map(({ code }) => code)].join(' ')
 
+/** Words that stand in every file, and are said all the same where a view shows them by themselves. */
+const alwaysSaid = /^(left|right|front|rear)( \/ (left|right))?$/
+
 /** Keys of a view whose texts are names for programs, and never shown. */
 const unseen = new Set([
   'key', 'row', 'code', 'worst', 'onlyIn', 'way', 'rotation', 'view', 'severity', 'kind', 'state', 'group', 'form', 'entry', 'entries', 'of', 'on', 'chart', 'column', 'columns', 'direction', 'sizeIs', 'about/key', 'end', 'choices', 'slot', 'leg', 'seen', 'facing', 'topic', 'icon', 'id', 'path', 'sense', 'stroke', 'symbol',
@@ -26,7 +29,7 @@ export function lettersLeft(view: unknown, fileText: string, allowed: readonly R
   const visit = (node: unknown, path: string): void => {
     if (typeof node === 'string') {
       const text = allowed.reduce((rest, pattern) => rest.replace(pattern, ''), node)
-      const strange = words(text).filter((word) => !known.has(word.toLowerCase()))
+      const strange = words(text).filter((word) => alwaysSaid.test(text) || !known.has(word.toLowerCase()))
       if (strange.length > 0) left.push(`${path}: ${strange.join(' ')} | ${node}`)
     } else if (node instanceof Map) for (const [key, value] of node) visit(value, `${path}.${String(key)}`)
     else if (Array.isArray(node)) node.forEach((each) => visit(each, path))
