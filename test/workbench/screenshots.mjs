@@ -28,7 +28,7 @@ import { startServer } from './server.mjs'
 
 const height = 800
 const { values: options } = parseArgs({
-  options: { only: { type: 'string' }, themes: { type: 'string' }, widths: { type: 'string' }, readme: { type: 'boolean' }, language: { type: 'string' } },
+  options: { only: { type: 'string' }, themes: { type: 'string' }, widths: { type: 'string' }, readme: { type: 'boolean' }, icon: { type: 'boolean' }, language: { type: 'string' } },
 })
 const list = (text, otherwise) => text?.split(',') ?? otherwise
 const folder = temporaryFolder()
