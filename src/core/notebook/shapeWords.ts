@@ -39,6 +39,8 @@ export function rootWords(errors: readonly ShapeError[], root: TreeNode, text: s
   const at = first.key.range.start
   // All keys of a notebook may be indented, as long as they are alike.
   const indent = text.slice(lineStart(text, at), at)
+  // Behind a byte order mark the first line is further in than it looks.
+  if (indent !== '' && text.startsWith('\ufeff')) return { message }
   return { message, fixes: [{ title: say('Write ‘format: 1’'), changes: [{ start: at, end: at, text: `format: 1${root.flow ? ', ' : lineEndOf(text) + indent}` }] }] }
 }
 

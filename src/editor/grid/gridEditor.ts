@@ -3,12 +3,14 @@ import { say } from '../../core/words/say'
 import { viewType, type Notebooks } from '../notebooks'
 import { EditQueue } from './editQueue'
 import { GridSession } from './gridSession'
+import { openOrphansAnew } from './openOrphansAnew'
 import { pageHtml, webviewOptions } from './page'
 import type { Sessions } from './sessions'
 
 /** Opens notebooks as grids. The text document is the only model: save, undo, hot exit and backups are VS Code's own. */
 export function registerGridEditor(context: vscode.ExtensionContext, notebooks: Notebooks, sessions: Sessions): vscode.Disposable {
   const queue = new EditQueue()
+  const anew = new Set<string>()
   const provider: vscode.CustomTextEditorProvider = {
     resolveCustomTextEditor(document, panel) {
       panel.webview.options = webviewOptions(context.extensionUri)
@@ -18,8 +20,12 @@ export function registerGridEditor(context: vscode.ExtensionContext, notebooks: 
         sessions.remove(session)
         session.dispose()
       })
-      panel.webview.html = pageHtml(panel.webview, context.extensionUri, 'grid', say('Setup notebook'))
+      const notebook = document.uri.toString()
+      panel.webview.html = pageHtml(panel.webview, context.extensionUri, 'grid', say('Setup notebook'), { notebook, ...(anew.has(notebook) ? { anew: '' } : {}) })
     },
   }
-  return vscode.window.registerCustomEditorProvider(viewType, provider, { supportsMultipleEditorsPerDocument: true })
+  return vscode.Disposable.from(
+    vscode.window.registerCustomEditorProvider(viewType, provider, { supportsMultipleEditorsPerDocument: true }),
+    openOrphansAnew(sessions, anew),
+  )
 }

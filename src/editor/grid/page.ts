@@ -2,10 +2,11 @@ import * as vscode from 'vscode'
 import { language } from '../../core/words/say'
 import { pageWords, type PageName } from '../words'
 
-/** The page of a webview: one script and what it imports (which its nonce lets in as well), one style sheet, nothing from elsewhere and nothing inline. */
-export function pageHtml(webview: vscode.Webview, extension: vscode.Uri, name: PageName, title: string): string {
+/** The page of a webview: one script and what it imports (which its nonce lets in as well), one style sheet, nothing from elsewhere and nothing inline. `told` is what it knows from the start, as its data. */
+export function pageHtml(webview: vscode.Webview, extension: vscode.Uri, name: PageName, title: string, told: Readonly<Record<string, string>> = {}): string {
   const file = (path: string) => webview.asWebviewUri(vscode.Uri.joinPath(extension, 'dist', 'webview', path)).toString()
   const nonce = makeNonce()
+  const data = Object.entries(told).map(([key, value]) => ` data-${key}="${escapeAttribute(value)}"`).join('')
   const policy = [
     `default-src 'none'`, `script-src 'nonce-${nonce}'`, `style-src ${webview.cspSource}`, `font-src ${webview.cspSource}`, `img-src ${webview.cspSource} data:`,
   ].join('; ')
@@ -19,7 +20,7 @@ export function pageHtml(webview: vscode.Webview, extension: vscode.Uri, name: P
 <link rel="stylesheet" href="${file(`${name}.css`)}">
 </head>
 <body>
-<div id="app" data-detent="${name}" data-words="${escapeAttribute(JSON.stringify(pageWords(name)))}"></div>
+<div id="app" data-detent="${name}" data-words="${escapeAttribute(JSON.stringify(pageWords(name)))}"${data}></div>
 <script type="module" nonce="${nonce}" src="${file(`${name}.js`)}"></script>
 </body>
 </html>`
