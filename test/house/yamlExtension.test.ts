@@ -8,7 +8,7 @@ import { readNotebook } from '../../src/core/notebook/readNotebook'
 import { checkNotebook } from '../../src/core/rules/checkNotebook'
 import { lineOf, lineStarts } from '../../src/core/text'
 import { speaksOfShape, withoutTold } from '../../src/language/toldBesides'
-import { yamlDocument, yamlServer } from './yamlServer'
+import { plainYamlServer, yamlDocument, yamlServer } from './yamlServer'
 
 const server = yamlServer()
 
@@ -99,5 +99,30 @@ describe('beside the common YAML extension', () => {
       assert.ok((await labels('format: 1\nmachine:\n  na|\n')).includes('service_manual'))
       assert.deepEqual((await labels('format: 1\nmachine:\n  use: |\n')).sort(), ['adventure', 'enduro', 'motocross', 'road', 'touring', 'track'])
     })
+  })
+})
+
+describe('a notebook in an editor that has only the server', () => {
+  const line = /`(# yaml-language-server: \$schema=\S+)`/.exec(readFileSync('README.md', 'utf8'))![1]!
+  const path = line.slice(line.indexOf('=') + 1)
+  const plain = plainYamlServer({ [`file:///workshop/${path}`]: readFileSync('schemas/setup.schema.json', 'utf8') })
+  plain.configure({ validate: true, hover: true, completion: true, yamlVersion: '1.2', schemas: [] })
+
+  it('is checked by the line that the README tells, and not without it', async () => {
+    const wrong = 'format: 1\nmachine: {name: a, use: sailing}\n'
+    assert.equal((await plain.doValidation(yamlDocument(`${line}\n${wrong}`), false)).length, 1)
+    assert.equal((await plain.doValidation(yamlDocument(wrong), false)).length, 0)
+    for (const { text } of files('samples', /\.setup\.yaml$/)) assert.deepEqual(await plain.doValidation(yamlDocument(`${line}\n${text}`), false), [])
+  })
+
+  it('names a file of the package', () => {
+    assert.ok(path.startsWith('node_modules/detent/'))
+    assert.ok(readFileSync(path.slice('node_modules/detent/'.length)).length > 0)
+  })
+})
+
+describe('the schema', () => {
+  it('is known by one name, whatever the version', () => {
+    assert.equal((JSON.parse(readFileSync('schemas/setup.schema.json', 'utf8')) as { $id: string }).$id, 'urn:detent:schema:setup:1')
   })
 })
