@@ -104,7 +104,7 @@ async function takeScene(scene, theme) {
 
 /** Has a window believe that it is shown in a language: its own words stay English, for want of a language pack; ours do not. */
 async function speakIn(page, language) {
-  if (language) await page.addInitScript(code => Object.defineProperty(globalThis, '_VSCODE_NLS_LANGUAGE', { get: () => code, set: () => undefined, configurable: true }), language)
+  if (language) await page.addInitScript(code => Object.defineProperty(globalThis, '_VSCODE_NLS_LANGUAGE', { get: () => code, set: () => {}, configurable: true }), language)
 }
 
 async function take(page, width, path) {
