@@ -5,7 +5,6 @@ import type { Finding } from '../core/finding'
 import { plainNumber } from '../core/export/plainNumber'
 import { analyseLog, planLog, type LogReport, type LogRequest } from '../core/logs/analyseLog'
 import { told } from '../core/logs/problem'
-import { headBytes } from '../core/logs/reading/detectDialect'
 import { emptyTally } from '../core/logs/reading/tally'
 import { describeDialect } from '../core/logs/reading/dialect'
 import { logCsv } from '../core/logs/report/logCsv'
@@ -16,6 +15,7 @@ import type { Notebook } from '../core/notebook/notebook'
 import { checkNotebook } from '../core/rules/checkNotebook'
 import { logRules } from '../core/rules/index'
 import { oneOf } from './check'
+import { headOf } from './headOf'
 import { atHand } from './logsBeside'
 import { UsageError, type Outcome, type World } from './outcome'
 import { readWhole } from './readWhole'
@@ -60,18 +60,6 @@ async function reportOn(path: string, request: LogRequest, world: World): Promis
   const analysis = analyseLog(request)
   for await (const chunk of stream(path)) if (!analysis.feed(chunk)) break
   return analysis.end()
-}
-
-/** The first bytes of a file, as many as tell how it is written. */
-async function headOf(chunks: AsyncIterable<Uint8Array>): Promise<Uint8Array> {
-  const head = new Uint8Array(headBytes)
-  let held = 0
-  for await (const chunk of chunks) {
-    head.set(chunk.subarray(0, headBytes - held), held)
-    held = Math.min(headBytes, held + chunk.length)
-    if (held === headBytes) break
-  }
-  return head.subarray(0, held)
 }
 
 /** What the rules say of the entries that name this log. */

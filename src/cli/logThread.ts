@@ -3,6 +3,7 @@ import { createReadStream } from 'node:fs'
 import { parentPort } from 'node:worker_threads'
 import { analyseLog, type LogRequest } from '../core/logs/analyseLog'
 import type { LogAnswer, LogTask } from '../core/logs/thread'
+import { headOf } from './headOf'
 import { streamFile } from './streamFile'
 import { why } from './why'
 
@@ -26,7 +27,11 @@ export function serveLogs(): void {
 async function answerTo(task: LogTask, tell: (bytes: number) => void): Promise<LogAnswer> {
   const { id, path } = task
   try {
-    return task.kind === 'fingerprint' ? { id, fingerprint: await fingerprintOf(path) } : { id, report: await analyse(path, task.request, tell) }
+    switch (task.kind) {
+      case 'fingerprint': return { id, fingerprint: await fingerprintOf(path) }
+      case 'head': return { id, head: await headOf(streamFile(path)) }
+      case 'analyse': return { id, report: await analyse(path, task.request, tell) }
+    }
   } catch (error) {
     return { id, unreadable: error instanceof Error && 'code' in error ? why(error) : (error as Error).message.replace(`${path}: `, '') }
   }

@@ -1,4 +1,4 @@
-import type * as vscode from 'vscode'
+import * as vscode from 'vscode'
 import { registerCommands } from './commands'
 import { registerCompare } from './compare'
 import { Revisions } from './compare/revisions'
@@ -8,6 +8,7 @@ import { registerGridEditor } from './grid/gridEditor'
 import { Sessions } from './grid/sessions'
 import { registerStatusBar } from './grid/statusBar'
 import { registerLanguage } from './language'
+import { describeLogger } from './logs/describeLogger'
 import { Logs } from './logs/logs'
 import { Notebooks } from './notebooks'
 import { registerQuickFixes } from './quickFixes'
@@ -36,6 +37,7 @@ export function activate(context: vscode.ExtensionContext): void {
     registerLanguage(notebooks),
     registerCommands(notebooks, sessions),
     registerCompare(context, notebooks, sessions, states),
+    vscode.commands.registerCommand('detent.describeLogger', () => describeLogger(notebooks, logs)),
     registerTurns(context, notebooks, sessions, states),
     registerSheet(notebooks, sessions),
     registerTeam(states, sessions),

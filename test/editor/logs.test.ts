@@ -4,8 +4,9 @@ import { dirname, join } from 'node:path'
 import type { Frame } from 'playwright-core'
 import * as vscode from 'vscode'
 import { barriersIn } from './accessibility'
+import { framesWith } from './frames'
 import { pause, until } from './waiting'
-import { gridFrame, press, resize, screenshot, type, wear } from './window'
+import { gridFrame, page, press, resize, screenshot, type, wear } from './window'
 import { openGrid, problemsOf, textOf, write } from './workspace'
 
 const logger = `  logger:
@@ -152,6 +153,56 @@ describe('logs beside the setup', () => {
     await until('the entry looked at is drawn alone', async () => (await grid.locator('.chart', { hasText: 'Positions, front' }).locator('.chart-table thead th').count()) === 2)
     await press('Shift+ArrowRight')
     await until('what is selected together is drawn together', async () => (await grid.locator('.chart', { hasText: 'Positions, front' }).locator('.chart-table thead th').count()) === 3)
+  })
+
+  it('are described from a look at one: proposed, changed where it is wrong, written as one step to undo', async () => {
+    write('logs/one.csv', 'Zeit;Gabel;Federbein;Bremse\ns;mm;V;bar\n' + Array.from({ length: 500 }, (_, at) => `${at / 100};${40 + (at % 30)};${(0.5 + (at % 20) / 10).toFixed(2)};0`).join('\n').replaceAll('.', ',') + '\n')
+    const { uri, grid } = await open(notebook(''))
+    await go(uri, grid, 'computed/log.read')
+    await told(grid, 'the notebook does not say which column is what')
+    void vscode.commands.executeCommand('detent.describeLogger')
+    const asked = (title: string) => page().locator('.quick-input-widget:visible .quick-input-title', { hasText: title }).waitFor()
+    const choose = async (title: string, text: string) => {
+      await asked(title)
+      await type(text)
+      await press('Enter')
+    }
+    await choose('from a look at which log?', 'one.csv')
+    await asked('choose what is different, or write it')
+    await page().locator('.quick-input-widget', { hasText: 'readings in V need a scale' }).waitFor()
+    await press('ArrowDown', 'ArrowDown', 'ArrowDown', 'Enter')
+    await choose('Which column is the position of the rear?', 'Federbein')
+    await asked('What is it in?')
+    await press('Enter')
+    await choose('How many mm is one V?', '30')
+    await asked('What does it read with the wheel off the ground?')
+    await press('ControlOrMeta+a')
+    await choose('What does it read with the wheel off the ground?', '0,5')
+    await asked('What does a rising reading mean?')
+    await press('Enter')
+    await asked('Where is the rear measured?')
+    await press('Enter')
+    await asked('choose what is different, or write it')
+    await press('Enter')
+    const before = notebook('')
+    const lines = '  logger:\n    time: {column: Zeit, unit: s}\n    front: {column: Gabel, unit: mm}\n    rear: {column: Federbein, unit: V, scale: 30, offset: 0.5}\n    brake: {column: Bremse}\n'
+    await until('it is written', async () => (await textOf(uri)) === before.replace('adjusters:', `${lines}adjusters:`))
+    await told(grid, '5 s', '500 rows')
+    await go(uri, grid, 'computed/log.rear_deepest_mm')
+    await told(grid, '57')
+    await press('ControlOrMeta+z')
+    await until('one step undoes it', async () => (await textOf(uri)) === before)
+  })
+
+  it('stand side by side in a comparison, with the change', async () => {
+    write('logs/one.csv', aLog(20))
+    write('logs/two.csv', aLog(30, 119))
+    const { uri, grid } = await open()
+    await go(uri, grid, 'computed/log.read', 'two')
+    await told(grid, '30 s')
+    await vscode.commands.executeCommand('detent.compareSelected')
+    const frame = await until('a comparison is shown', async () => (await framesWith(page(), '[data-detent="compare"]:not(.is-loading)'))[0])
+    await until('the deepest of both stand there', async () => (await frame.locator('.row', { hasText: 'Deepest' }).first().innerText()).replace(/\s+/g, ' ').includes('90 mm 119 mm +29 mm'))
   })
 
   for (const theme of ['light', 'dark', 'hc-black', 'hc-light'] as const) {

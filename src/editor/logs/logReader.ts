@@ -4,6 +4,8 @@ import type { LogReport, LogRequest } from '../../core/logs/analyseLog'
 export interface LogReader {
   /** One and the same for two files of the same content. */
   fingerprint(file: LogFile, signal: AbortSignal): Promise<string>
+  /** Its first bytes, unpacked, as many as tell how it is written. */
+  head(file: LogFile): Promise<Uint8Array>
   /** `progress` hears how many bytes are done. */
   analyse(file: LogFile, request: LogRequest, how: { signal: AbortSignal; progress: (bytes: number) => void }): Promise<LogReport>
   dispose(): void

@@ -83,6 +83,11 @@ export class Logs implements vscode.Disposable {
     return book.logs
   }
 
+  /** The first bytes of a log, for a look at its columns. */
+  async headOf(file: LogFile): Promise<Uint8Array> {
+    return ((file.path === undefined ? undefined : await this.#thread) ?? readHere).head(file)
+  }
+
   dispose(): void {
     this.#job?.stop.abort()
     for (const { timer } of this.#books.values()) clearTimeout(timer)

@@ -1,5 +1,6 @@
 import * as vscode from 'vscode'
 import { analyseLog } from '../../core/logs/analyseLog'
+import { headBytes } from '../../core/logs/reading/detectDialect'
 import { say } from '../../core/words/say'
 import { Stopped, type LogReader } from './logReader'
 
@@ -14,6 +15,17 @@ export const readHere: LogReader = {
     if (size > mostBytes) throw new Error(say('this log is too large to be read in a browser; open the folder on a computer'))
     const bytes = await vscode.workspace.fs.readFile(vscode.Uri.parse(uri))
     return [...new Uint8Array(await crypto.subtle.digest('SHA-256', bytes as Uint8Array<ArrayBuffer>))].map((byte) => byte.toString(16).padStart(2, '0')).join('')
+  },
+
+  async head({ uri }) {
+    const head = new Uint8Array(headBytes)
+    let held = 0
+    for await (const piece of unpacked(await vscode.workspace.fs.readFile(vscode.Uri.parse(uri)))) {
+      head.set(piece.subarray(0, headBytes - held), held)
+      held = Math.min(headBytes, held + piece.length)
+      if (held === headBytes) break
+    }
+    return head.subarray(0, held)
   },
 
   async analyse({ uri }, request, { signal, progress }) {

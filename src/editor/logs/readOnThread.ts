@@ -40,6 +40,10 @@ class ThreadReader implements LogReader {
     return (await this.#ask({ kind: 'fingerprint', path: path! }, { signal }) as { fingerprint: string }).fingerprint
   }
 
+  async head({ path }: Parameters<LogReader['head']>[0]): Promise<Uint8Array> {
+    return (await this.#ask({ kind: 'head', path: path! }, { signal: new AbortController().signal }) as { head: Uint8Array }).head
+  }
+
   async analyse({ path }: Parameters<LogReader['analyse']>[0], request: Parameters<LogReader['analyse']>[1], how: Parameters<LogReader['analyse']>[2]): Promise<LogReport> {
     return (await this.#ask({ kind: 'analyse', path: path!, request }, how) as { report: LogReport }).report
   }
