@@ -202,7 +202,7 @@ describe('logs beside the setup', () => {
     await told(grid, '30 s')
     await vscode.commands.executeCommand('detent.compareSelected')
     const frame = await until('a comparison is shown', async () => (await framesWith(page(), '[data-detent="compare"]:not(.is-loading)'))[0])
-    await until('the deepest of both stand there', async () => (await frame.locator('.row', { hasText: 'Deepest' }).first().innerText()).replace(/\s+/g, ' ').includes('90 mm 119 mm +29 mm'))
+    await until('the deepest of both stand there', async () => (await frame.locator('.row', { hasText: 'Deepest' }).first().innerText()).replace(/\s+/g, ' ').includes('90 mm +29 mm 119 mm'))
   })
 
   for (const theme of ['light', 'dark', 'hc-black', 'hc-light'] as const) {
