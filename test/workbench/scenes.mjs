@@ -111,4 +111,14 @@ export const scenes = [
     await page.locator('.tab', { hasText: 'Sheet' }).waitFor()
     await page.waitForTimeout(1500)
   } },
+  { name: 'logs', file: 'tern-650.setup.yaml', act: async ({ press, grid, page }) => {
+    const frame = await grid()
+    await frame.locator('[role=grid]').waitFor()
+    await press('Control+f')
+    await frame.locator('#find-text:focus').waitFor()
+    await page.keyboard.type('from the log')
+    await page.waitForTimeout(1500)
+    await press('Enter', 'Escape')
+    await page.waitForTimeout(500)
+  } },
 ]
