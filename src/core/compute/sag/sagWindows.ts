@@ -16,7 +16,7 @@ const mm = (low: number, high: number, source: string): SagWindow => ({ low, hig
 const percent = (low: number, high: number, source: string): SagWindow => ({ low, high, unit: 'percent', source })
 
 const frontRoadBike = mm(20, 30, `${road2019}: 25 mm; the ±5 mm is our own choice`)
-const rearRoadBike = mm(10, 15, 'Motor Cycle News, as copied in suspension_tech: road')
+const rearRoadBike = mm(10, 15, 'Motor Cycle News, from a copy: road')
 const rearRoadRider = percent(25, 30, 'R. Paul, Adjusting Suspension, Motor Cycle News 56(24)')
 const dirtFork = mm(60, 75, `${thede}: full-size dirt`)
 const freeSag = percent(5, 10, 'J. Siddall, The Basics: free sag')
@@ -32,7 +32,7 @@ const windows: Record<Use, Record<End, Partial<Record<LoadCase, SagWindow>>>> = 
   },
   track: {
     front: { bike: mm(15, 25, 'common practice, no source'), rider: mm(25, 35, `${thede}: road race`) },
-    rear: { bike: mm(5, 10, 'Motor Cycle News, as copied in suspension_tech: racing'), rider: mm(25, 35, byrnes) },
+    rear: { bike: mm(5, 10, 'Motor Cycle News, from a copy: racing'), rider: mm(25, 35, byrnes) },
   },
   motocross: {
     front: { rider: dirtFork },
