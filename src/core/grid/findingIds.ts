@@ -6,10 +6,14 @@ import type { Finding } from '../finding'
  */
 export function findingIds(findings: readonly Finding[]): number[] {
   const taken = new Set<number>()
+  /** Where to look on for a number, so that thousands of one sort are not counted through again for each. */
+  const next = new Map<number, number>()
   return findings.map((finding) => {
-    let id = hashOf(finding)
+    const first = hashOf(finding)
+    let id = next.get(first) ?? first
     while (taken.has(id)) id = (id + 1) >>> 0
     taken.add(id)
+    next.set(first, (id + 1) >>> 0)
     return id
   })
 }

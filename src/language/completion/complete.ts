@@ -1,5 +1,6 @@
 import type { Finding } from '../../core/finding'
 import type { Notebook } from '../../core/notebook/notebook'
+import { longestText } from '../../core/notebook/parseTree'
 import { findCursor } from '../cursor/cursor'
 import { entryAtOffset } from '../entryAtOffset'
 import { choiceCompletions, legsCompletions } from './choices'
@@ -39,7 +40,8 @@ const valueSources: readonly [path: RegExp, ...sources: Source[]][] = [
  * `lastGood` lends the adjusters where a broken text hides its own.
  */
 export function complete(notebook: Notebook, offset: number, findings: readonly Finding[] = [], lastGood?: Notebook): Completions | undefined {
-  const cursor = findCursor(notebook.text, offset)
+  // What is too long to be a notebook is not looked through either.
+  const cursor = notebook.text.length > longestText ? undefined : findCursor(notebook.text, offset)
   if (!cursor) return undefined
   const path = cursor.path.map((step) => (typeof step === 'number' ? '*' : step))
   const entry = path[0] === 'entries' && path.length > 1 ? entryAtOffset(notebook, offset) : undefined
