@@ -5,6 +5,7 @@ import { resolve } from 'node:path'
 import { build, context } from 'esbuild'
 import Ajv from 'ajv'
 import standalone from 'ajv/dist/standalone/index.js'
+import { writeSupply } from './supply.mjs'
 
 const watch = process.argv.includes('--watch')
 
@@ -55,9 +56,14 @@ const targets = [
   },
 ]
 const made = new Set()
+const bundled = new Set()
 for (const target of targets) {
   if (watch) await (await context(target)).watch()
-  else for (const path of Object.keys((await build({ ...target, metafile: true })).metafile.outputs)) made.add(resolve(path))
+  else {
+    const { outputs, inputs } = (await build({ ...target, metafile: true })).metafile
+    for (const path of Object.keys(outputs)) made.add(resolve(path))
+    for (const path of Object.keys(inputs)) bundled.add(path)
+  }
 }
 
 // The name of what pages share holds a hash of its content, so that older ones would gather and be packed.
@@ -65,3 +71,4 @@ for (const name of watch ? [] : readdirSync('dist/webview')) {
   const path = resolve('dist/webview', name)
   if (!made.has(path)) rmSync(path)
 }
+if (!watch) writeSupply(bundled)
