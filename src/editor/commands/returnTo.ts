@@ -8,9 +8,11 @@ import { asText } from '../asText'
  * Goes back to an entry by a new one that comes from it, with the reason that is asked for, as one undo step; then
  * offers the list of what to turn. Leaving the question leaves the notebook as it is.
  *
- * @param column the entry's key; the one selected where none is given
+ * @param given the entry's key; the one selected where none is given
  */
-export async function returnTo(session: GridSession, column = session.selected.at(-1)): Promise<void> {
+export async function returnTo(session: GridSession, given?: string): Promise<void> {
+  await session.settle()
+  const column = given ?? session.selected.at(-1)
   const { entries } = session.notebooks.of(session.document).notebook
   const wanted = entries.find(({ key }) => key === column)
   const before = entries.at(-1)

@@ -49,7 +49,10 @@ function notebookOf(subject: unknown): vscode.Uri | undefined {
 }
 
 /** The entries that a grid's selection begins and ends in; for a single one, it against the one it comes from. */
-async function compareSelected({ document, selected }: GridSession, panels: ComparePanels): Promise<void> {
+async function compareSelected(session: GridSession, panels: ComparePanels): Promise<void> {
+  // What was pressed before counts before, though it comes from the page by another way than the command.
+  await session.settle()
+  const { document, selected } = session
   const source = sourceOf(document.uri)
   const [first, last] = [selected[0], selected.at(-1)]
   if (first !== last) return panels.show({ left: { ...source, entry: first! }, right: { ...source, entry: last! } })
