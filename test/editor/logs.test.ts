@@ -109,6 +109,21 @@ describe('logs beside the setup', () => {
     await told(grid, '780000 rows')
   })
 
+  it('show how far they are where that takes its time, and can be stopped', async () => {
+    const file = write('logs/one.csv', 't,fork,shock\n')
+    const part = aLog(600).slice('t,fork,shock\n'.length)
+    for (let more = 0; more < 150; more++) appendFileSync(file.fsPath, part)
+    const { uri, grid } = await open()
+    const toast = page().locator('.notification-toast', { hasText: 'Reading the log logs/one.csv' })
+    await toast.waitFor()
+    await toast.getByRole('button', { name: 'Cancel' }).click()
+    await go(uri, grid, 'computed/log.read')
+    await told(grid, 'reading it was stopped; “Detent: Read Logs Again” begins anew')
+    writeFileSync(file.fsPath, aLog(20))
+    await vscode.commands.executeCommand('detent.readLogs')
+    await told(grid, '20 s', '2000 rows')
+  })
+
   it('are not opened where a link leads out of the folder', async () => {
     const { uri, grid } = await open()
     const folder = join(dirname(uri.fsPath), 'logs')
@@ -221,6 +236,8 @@ describe('logs beside the setup', () => {
       await grid.locator('.charts-toggle').click()
       assert.deepEqual(await barriersIn(grid), [])
       await grid.locator('.charts-toggle').click()
+      await grid.locator('.charts-body').evaluate((body) => { body.scrollTop = 200 })
+      await screenshot(`logs histograms ${theme} 1280`)
       await resize(800, 800)
       await screenshot(`logs ${theme} 800`)
     })
