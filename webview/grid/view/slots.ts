@@ -125,7 +125,7 @@ export class RowSlot<Cell extends Slot = Slot> {
 
   /** Takes the label in and orders the cells. */
   tidy(): void {
-    const ordered = [...this.drawn].filter(({ index }) => index >= 0).sort((a, b) => a.index - b.index)
+    const ordered = [...this.drawn].sort((a, b) => a.index - b.index)
     const owns = [this.label, ...ordered].map(({ id }) => id).join(' ')
     if (owns !== this.#owns) this.element.setAttribute('aria-owns', owns)
     this.#owns = owns
