@@ -84,6 +84,8 @@ const states: Record<string, (grid: OpenGrid) => Promise<unknown>> = {
   'without entries': (grid) => grid.page.evaluate(() => host.show(sampleView(0))),
 }
 
+const worst = ['at rest', 'with a finding in the current cell', 'with a text refused', 'with a group folded, a filter and a search', 'with an entry pinned and scrolled under', 'with charts open', 'broken', 'empty']
+
 async function violations(grid: OpenGrid, state: string, all: boolean): Promise<string[]> {
   await grid.reopen()
   await states[state]!(grid)
@@ -106,3 +108,48 @@ for (const theme of themes) {
     }
   })
 }
+
+describe('accessibility of a page zoomed to 200 %', () => {
+  let grid: OpenGrid
+  before(async () => { grid = await OpenGrid.open({ theme: 'light', width: 640, height: 400 }) })
+  after(() => grid.close())
+  for (const state of worst) {
+    it(`has nothing to say, and nothing to the right of it, ${state}`, async () => {
+      assert.deepEqual(await violations(grid, state, true), [])
+      assert.equal(await grid.page.evaluate(() => document.documentElement.scrollWidth <= innerWidth), true)
+    })
+  }
+
+  it('keeps rows in sight to work in', async () => {
+    await grid.reopen()
+    const height = await grid.page.evaluate(() => document.querySelector('.scroller')!.clientHeight)
+    assert.ok(height >= 140, `${height} px`)
+  })
+})
+
+describe('a page with forced colours and without motion', () => {
+  let grid: OpenGrid
+  before(async () => {
+    grid = await OpenGrid.open({ theme: 'hc-dark' })
+    await grid.page.emulateMedia({ forcedColors: 'active', reducedMotion: 'reduce' })
+  })
+  after(() => grid.close())
+  for (const state of worst) {
+    it(`has nothing to say ${state}`, async () => assert.deepEqual(await violations(grid, state, true), []))
+  }
+
+  it('tells the current cell, the selected ones and the findings by more than colour', async () => {
+    await grid.reopen()
+    await grid.go({ row: 'fork_rebound.right', column: 'run-8' })
+    await grid.press('Shift+ArrowDown')
+    await grid.settle()
+    const look = await grid.page.evaluate(() => {
+      const [active, selected, marked] = ['.cell.is-active', '.cell.is-selected:not(.is-active)', '.cell.mark-warning'].map((selector) => document.querySelector(selector)!)
+      return {
+        active: getComputedStyle(active!).outlineStyle, selected: getComputedStyle(selected!).outlineStyle,
+        mark: getComputedStyle(marked!, '::after').content, moving: document.getAnimations().length,
+      }
+    })
+    assert.deepEqual({ ...look, mark: look.mark !== 'none' }, { active: 'solid', selected: 'dashed', mark: true, moving: 0 })
+  })
+})
