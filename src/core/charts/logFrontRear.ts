@@ -17,7 +17,7 @@ export const logFrontRear: Chart = {
     return {
       key: 'log_front_rear', title: say('Front over rear'),
       about: say('The fuller a square, the more of the time both ends were there together. Lines are the mean of the front where the rear is.'),
-      x: { label: say('Rear, of its travel'), unit: '%', digits: 0 }, y: { label: say('Front, of its travel'), unit: '%', digits: 0 }, bands: [],
+      x: { label: say('Rear'), unit: '%', digits: 0 }, y: { label: say('Front'), unit: '%', digits: 0 }, bands: [],
       series: [...(first ? [squaresOf(first)] : []), ...drawn.map(meansOf)], notes: drawn.map(noteOf), table: tableOf(drawn),
     }
   },
