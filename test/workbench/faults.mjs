@@ -1,5 +1,6 @@
 // `npm run faults -- --times 100`: kills the extension host of the embedded editor in the middle of typing, again and again,
-// and sees to it that what was committed stands in the notebook and that what was typed is offered again. Wants a build.
+// and sees to it that what was committed stands in the notebook and that what was typed is offered again: in Restricted Mode,
+// which takes nothing away from it. Wants a build.
 // The last line says how often it was killed and what was lost; with anything lost, it ends with exit code 1.
 import { execFileSync } from 'node:child_process'
 import { readFileSync, mkdirSync, writeFileSync } from 'node:fs'
@@ -28,6 +29,8 @@ entries:
     as_found: true
     settings: {fork_compression: ${committed[0]} out, fork_rebound: ${committed[1]} out, shock_rebound: ${committed[2]} out}   # counted twice
 `
+// As a stranger's folder is opened: nobody has said yet that it is trusted.
+const untrusted = { 'security.workspace.trust.enabled': true, 'security.workspace.trust.startupPrompt': 'never', 'security.workspace.trust.banner': 'never', 'workbench.editorAssociations': { '*.setup.yaml': 'detent.setup' } }
 let server, browser, page
 const lost = []
 const lose = words => {
@@ -59,11 +62,12 @@ process.exit(lost.length > 0 ? 1 : 0)
 async function start() {
   mkdirSync(workspace)
   writeFileSync(file, text([7, 8, 9]))
-  server = await startServer({ installed: root, settings: { 'workbench.editorAssociations': { '*.setup.yaml': 'detent.setup' } } })
+  server = await startServer({ installed: root, settings: untrusted })
   browser = await launchBrowser({ profile: join(folder, 'profile'), viewport: { width: 1280, height: 800 } })
   page = await browser.newPage()
   await page.goto(server.address(workspace))
   await page.locator('.monaco-workbench[class*="vscode-theme-"]').waitFor({ timeout: 60_000 })
+  await page.getByText('Restricted Mode').first().waitFor()
   await quickly('tern.setup.yaml')
   await grid()
 }
