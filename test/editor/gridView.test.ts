@@ -33,6 +33,7 @@ async function openTern(text = tern): Promise<{ uri: vscode.Uri; grid: Frame }> 
   await openGrid(uri)
   const grid = await gridFrame()
   await grid.locator('[role=grid]').focus()
+  await until('the page has the keyboard', () => grid.evaluate('document.hasFocus()'))
   return { uri, grid }
 }
 

@@ -103,6 +103,7 @@ describe('the sums in the grid', () => {
     await go(uri, grid, 'settings/shock_rebound')
     await press('F1')
     await page().locator('.quick-input-widget input').first().waitFor()
+    await page().locator('.quick-input-list .monaco-list-row').first().waitFor()
     await type('Detent: What Next')
     await page().locator('.quick-input-list .monaco-list-row', { hasText: 'What Next' }).first().waitFor()
     await press('Enter')
