@@ -1,22 +1,10 @@
 import assert from 'node:assert/strict'
 import { run } from '../../src/cli/run'
-import { UsageError, type World } from '../../src/cli/outcome'
+import { aShelf } from './aShelf'
 
 const base = 'format: 1\nadjusters:\n  shock_rebound: {on: shock, controls: rebound, counts: clicks}\nentries:\n  - id: a\n    settings: {shock_rebound: 3 out}\n'
 
-function shelf(ours: string, theirs: string): World & { files: Record<string, string> } {
-  const files: Record<string, string> = { base, ours, theirs }
-  return {
-    files, find: (paths) => [...paths], create: () => assert.fail('nothing new is written'), today: () => assert.fail('no day is asked'),
-    write: (path, text) => {
-      files[path] = text
-    },
-    read: (path) => {
-      if (files[path] === undefined) throw new UsageError(`${path}: there is no such file or folder`)
-      return files[path]
-    },
-  }
-}
+const shelf = (ours: string, theirs: string) => aShelf({ base, ours, theirs })
 
 describe('detent merge', () => {
   const [one, other] = [`${base}  - id: b\n    from: a\n`, base.replace('3 out', '4 out')]

@@ -1,6 +1,6 @@
 import assert from 'node:assert/strict'
-import { UsageError, type World } from '../../src/cli/outcome'
 import { run } from '../../src/cli/run'
+import { aShelf } from './aShelf'
 
 const files = (): Record<string, string> => ({
   'old.setup.yaml': 'format: 0\nbike: {name: Tern 650}\n',
@@ -8,18 +8,9 @@ const files = (): Record<string, string> => ({
   'torn.setup.yaml': 'format: 0\nbike: {name: Tern 650}\nmachine: {}\n',
 })
 
-function shelf(): World & { files: Record<string, string> } {
-  const there = files()
-  return {
-    files: there, find: (paths) => (paths[0] === '.' ? Object.keys(there).filter((path) => !path.startsWith('torn')) : [...paths]), create: () => assert.fail('nothing new is written'), today: () => assert.fail('no day is asked'),
-    write: (path, text) => {
-      there[path] = text
-    },
-    read: (path) => {
-      if (there[path] === undefined) throw new UsageError(`${path}: there is no such file or folder`)
-      return there[path]
-    },
-  }
+function shelf() {
+  const world = aShelf(files())
+  return { ...world, find: (paths: readonly string[]) => (paths[0] === '.' ? Object.keys(world.files).filter((path) => !path.startsWith('torn')) : world.find(paths)) }
 }
 
 describe('detent migrate', () => {

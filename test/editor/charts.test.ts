@@ -2,9 +2,10 @@ import assert from 'node:assert/strict'
 import type { Frame } from 'playwright-core'
 import * as vscode from 'vscode'
 import { barriersIn } from './accessibility'
+import { openInGrid } from './openInGrid'
 import { until } from './waiting'
 import { gridFrame, page, press, resize, type, wear } from './window'
-import { openGrid, textOf, write } from './workspace'
+import { openGrid, textOf } from './workspace'
 
 const plover = `format: 1
 machine:
@@ -28,15 +29,6 @@ entries:
     date: 2026-04-18
     sag: {front: {extended: 152, bike: [133, 129], rider: [125, 119]}}
 `
-
-async function open(text = plover): Promise<{ uri: vscode.Uri; grid: Frame }> {
-  const uri = write('plover.setup.yaml', text)
-  await openGrid(uri)
-  const grid = await gridFrame()
-  await grid.locator('[role=grid]').waitFor()
-  await grid.locator('[role=grid]').focus()
-  return { uri, grid }
-}
 
 /** Opens the charts by their key and waits until the keyboard is in them. */
 async function openCharts(grid: Frame): Promise<void> {
@@ -66,7 +58,7 @@ const countInks = `(() => {
 
 describe('the charts', () => {
   it('open by their key, are walked by arrows, choose a cell by Enter and give the keyboard back on Escape', async () => {
-    const { grid } = await open()
+    const { grid } = await openInGrid(plover, 'plover.setup.yaml')
     assert.equal(await grid.locator('script[src*="charts"], link[href*="charts"]').count(), 0)
     await openCharts(grid)
     await pointIs(grid, 'run-2, bike alone: 21 ± 0.7 mm, in its window')
@@ -85,7 +77,7 @@ describe('the charts', () => {
   })
 
   it('follow a length typed in the grid, and its undo', async () => {
-    const { uri, grid } = await open()
+    const { uri, grid } = await openInGrid(plover, 'plover.setup.yaml')
     await openCharts(grid)
     await grid.locator('.charts').waitFor()
     assert.deepEqual(await cellsOf(grid, 'run-2'), ['21 ± 0.7', 'within', '30 ± 0.7', 'within'])
@@ -102,7 +94,7 @@ describe('the charts', () => {
   })
 
   it('draw what they tell: the canvas holds the colours of both lines', async () => {
-    const { grid } = await open()
+    const { grid } = await openInGrid(plover, 'plover.setup.yaml')
     await openCharts(grid)
     const counts = await until('it is drawn', async () => {
       const now = await grid.evaluate(countInks) as number[]
@@ -112,7 +104,7 @@ describe('the charts', () => {
   })
 
   it('change kind by arrow keys on the tabs, and draw the force of the entry looked at', async () => {
-    const { grid } = await open()
+    const { grid } = await openInGrid(plover, 'plover.setup.yaml')
     await openCharts(grid)
     await grid.locator('.charts-tab[aria-selected=true]').focus()
     await press('ArrowRight')
@@ -124,7 +116,7 @@ describe('the charts', () => {
   })
 
   it('lead from the card of a computed row to its chart', async () => {
-    const { grid } = await open()
+    const { grid } = await openInGrid(plover, 'plover.setup.yaml')
     await goTo(grid, 'Trail, run-1')
     await press('ControlOrMeta+k', 'ControlOrMeta+i')
     await grid.locator('[role=dialog] .card-read:focus').waitFor()
@@ -136,7 +128,7 @@ describe('the charts', () => {
   })
 
   it('say what to measure where there is nothing to draw', async () => {
-    const { grid } = await open('format: 1\nadjusters:\n  ring: {on: shock, controls: preload, counts: steps}\nentries:\n  - id: as-found\n    date: 2026-04-18\n')
+    const { grid } = await openInGrid('format: 1\nadjusters:\n  ring: {on: shock, controls: preload, counts: steps}\nentries:\n  - id: as-found\n    date: 2026-04-18\n', 'plover.setup.yaml')
     await press('ControlOrMeta+k', 'ControlOrMeta+g')
     await grid.getByText('No entry has measured the front sag.').waitFor()
     await grid.locator('.charts-tab:focus').waitFor()
@@ -145,7 +137,7 @@ describe('the charts', () => {
   })
 
   it('are as high as the arrow keys on their edge make them, and open again where they were', async () => {
-    const { uri, grid } = await open()
+    const { uri, grid } = await openInGrid(plover, 'plover.setup.yaml')
     await openCharts(grid)
     const height = () => grid.locator('.charts').evaluate((element) => element.getBoundingClientRect().height)
     const before = await height()
@@ -163,7 +155,7 @@ describe('the charts', () => {
 
   it('zoom by key, keep the point in sight and show all again', async () => {
     const entries = Array.from({ length: 60 }, (_, at) => `  - id: e${at}\n    sag: {front: {extended: 152, rider: [${124 - (at % 7)}, ${118 - (at % 7)}]}}\n`).join('')
-    const { grid } = await open(`format: 1\nmachine: {use: track, front: {travel: 120}}\nadjusters:\n  fork_height: {on: fork, controls: fork_height, counts: mm}\nentries:\n${entries}`)
+    const { grid } = await openInGrid(`format: 1\nmachine: {use: track, front: {travel: 120}}\nadjusters:\n  fork_height: {on: fork, controls: fork_height, counts: mm}\nentries:\n${entries}`, 'plover.setup.yaml')
     await openCharts(grid)
     const ring = () => grid.locator('.chart-ring').first().evaluate((element) => parseFloat(element.style.left))
     await press('ArrowLeft')
@@ -185,7 +177,7 @@ describe('the charts', () => {
   for (const theme of ['light', 'dark', 'hc-black', 'hc-light'] as const) {
     it(`puts up no barrier that axe can find: ${theme}`, async () => {
       await wear(theme)
-      const { grid } = await open()
+      const { grid } = await openInGrid(plover, 'plover.setup.yaml')
       await openCharts(grid)
       assert.deepEqual(await barriersIn(grid), [])
       await grid.locator('.charts-toggle').click()

@@ -2,6 +2,7 @@ import assert from 'node:assert/strict'
 import { writeFileSync } from 'node:fs'
 import type { Frame } from 'playwright-core'
 import * as vscode from 'vscode'
+import { openInGrid } from './openInGrid'
 import { pause, until } from './waiting'
 import { gridFrame, page, press, type } from './window'
 import { openGrid, openText, problemsOf, textOf, write } from './workspace'
@@ -21,16 +22,6 @@ entries:
       shock_rebound: 7 out
 `
 
-/** Opens a notebook in the grid and puts the keyboard into it, on the first setting of the last entry. */
-async function openTern(text = tern): Promise<{ uri: vscode.Uri; grid: Frame }> {
-  const uri = write('tern.setup.yaml', text)
-  await openGrid(uri)
-  const grid = await gridFrame()
-  await grid.locator('[role=grid]').waitFor()
-  await grid.locator('[role=grid]').focus()
-  return { uri, grid }
-}
-
 async function wait(uri: vscode.Uri, part: string): Promise<void> {
   await until(`the text has ‘${part}’`, async () => (await textOf(uri)).includes(part))
 }
@@ -48,7 +39,7 @@ describe('the grid', () => {
   })
 
   it('replaces a cell by typing, goes down on Enter, and changes nothing else; undo and redo are the editor’s own', async () => {
-    const { uri } = await openTern()
+    const { uri } = await openInGrid(tern)
     await press('ArrowDown')
     await type('3 out')
     await press('Enter')
@@ -64,7 +55,7 @@ describe('the grid', () => {
   })
 
   it('edits with F2, leaves with Escape without a change, and moves on with Tab', async () => {
-    const { uri, grid } = await openTern()
+    const { uri, grid } = await openInGrid(tern)
     await press('F2')
     await type('9')
     await press('Escape')
@@ -78,14 +69,14 @@ describe('the grid', () => {
   })
 
   it('clears a cell with Delete, which takes out what was set there and nothing else', async () => {
-    const { uri } = await openTern(`${tern}  - id: run-1\n    settings: {shock_rebound: 9 out}\n    reason: try it\n`)
+    const { uri } = await openInGrid(`${tern}  - id: run-1\n    settings: {shock_rebound: 9 out}\n    reason: try it\n`)
     await press('ArrowDown', 'ArrowDown', 'Delete')
     await until('the setting is gone', async () => !(await textOf(uri)).includes('9 out'))
     assert.match(await textOf(uri), / {2}- id: run-1\n {4}reason: try it\n$/)
   })
 
   it('adds an entry with a reason from the keyboard alone and goes there', async () => {
-    const { uri, grid } = await openTern()
+    const { uri, grid } = await openInGrid(tern)
     await vscode.commands.executeCommand('detent.addEntry')
     await grid.locator('[role=dialog]').waitFor()
     await press('Tab', 'Tab')
@@ -100,7 +91,7 @@ describe('the grid', () => {
   })
 
   it('speaks up about what was just typed, in the cell and in the problems list', async () => {
-    const { uri, grid } = await openTern()
+    const { uri, grid } = await openInGrid(tern)
     await press('ArrowDown', 'ArrowDown')
     await type('30')
     await press('Enter')
@@ -109,7 +100,7 @@ describe('the grid', () => {
   })
 
   it('follows a text editor beside it, and the other way round', async () => {
-    const { uri, grid } = await openTern()
+    const { uri, grid } = await openInGrid(tern)
     await openText(uri, vscode.ViewColumn.Beside)
     await press('ControlOrMeta+Home')
     const editor = vscode.window.activeTextEditor!
@@ -127,7 +118,7 @@ describe('the grid', () => {
   })
 
   it('greys a broken text with its error and line, never writes to it, and recovers', async () => {
-    const { uri, grid } = await openTern()
+    const { uri, grid } = await openInGrid(tern)
     const document = await vscode.workspace.openTextDocument(uri)
     const edit = new vscode.WorkspaceEdit()
     edit.insert(uri, document.positionAt(tern.indexOf('as-found')), '"')
@@ -145,7 +136,7 @@ describe('the grid', () => {
   })
 
   it('hands over what is being typed before a save', async () => {
-    const { uri } = await openTern()
+    const { uri } = await openInGrid(tern)
     await type('4 out')
     await vscode.commands.executeCommand('workbench.action.files.save')
     await wait(uri, 'left: 4 out')
@@ -153,7 +144,7 @@ describe('the grid', () => {
   })
 
   it('keeps its place when it is hidden and shown again', async () => {
-    const { uri } = await openTern()
+    const { uri } = await openInGrid(tern)
     await press('ArrowDown', 'ArrowDown')
     await openText(write('other.txt', 'hello'))
     await openGrid(uri)
@@ -167,7 +158,7 @@ describe('the grid', () => {
   })
 
   it('switches to the text and back in the same place, and undo goes on across', async () => {
-    const { uri, grid } = await openTern()
+    const { uri, grid } = await openInGrid(tern)
     await type('5 out')
     await press('Enter')
     await wait(uri, 'left: 5 out')
@@ -201,7 +192,7 @@ describe('the grid', () => {
   })
 
   it('opens the card of a cell on a key, with the way to turn it', async () => {
-    const { grid } = await openTern(tern.replace('range: 22}', 'range: 22, faces: down, worked_from: above}'))
+    const { grid } = await openInGrid(tern.replace('range: 22}', 'range: 22, faces: down, worked_from: above}'))
     await press('ArrowDown', 'ArrowDown')
     await vscode.commands.executeCommand('detent.showCard')
     const card = grid.locator('[role=dialog] .card')
@@ -213,7 +204,7 @@ describe('the grid', () => {
   })
 
   it('marks the cell of what has the wrong shape, and defines what is set and not defined', async () => {
-    const { uri, grid } = await openTern(tern.replace('shock_rebound: 7 out', 'shock_rebound: [7]\n      shock_compression: 9 clicks out'))
+    const { uri, grid } = await openInGrid(tern.replace('shock_rebound: 7 out', 'shock_rebound: [7]\n      shock_compression: 9 clicks out'))
     await press('ArrowDown', 'ArrowDown')
     await grid.locator('.is-active[aria-invalid=true]').waitFor()
     assert.match((await grid.locator('.is-active').getAttribute('aria-label')) ?? '', /Shock rebound, as-found/)
@@ -226,7 +217,7 @@ describe('the grid', () => {
   })
 
   it('lets nothing run or load from elsewhere, and shows content as text', async () => {
-    const { grid } = await openTern(tern.replace('Tern 650', '"<img src=x onerror=alert(1)><script>window.hit=1</script>"'))
+    const { grid } = await openInGrid(tern.replace('Tern 650', '"<img src=x onerror=alert(1)><script>window.hit=1</script>"'))
     await grid.getByText('<img src=x onerror=alert(1)>').first().waitFor()
     assert.equal(await grid.evaluate('window.hit'), undefined)
     const policy = (await grid.locator('meta[http-equiv="Content-Security-Policy"]').getAttribute('content')) ?? ''
@@ -235,7 +226,7 @@ describe('the grid', () => {
   })
 
   it('shows a change made on disk', async () => {
-    const { uri, grid } = await openTern()
+    const { uri, grid } = await openInGrid(tern)
     writeFileSync(uri.fsPath, tern.replace('7 out', '11 out'))
     await shows(grid, '11 out')
   })

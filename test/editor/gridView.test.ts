@@ -1,9 +1,10 @@
 import assert from 'node:assert/strict'
 import type { Frame } from 'playwright-core'
 import * as vscode from 'vscode'
+import { becomes, openInGrid } from './openInGrid'
 import { until } from './waiting'
-import { gridFrame, page, press, type } from './window'
-import { openGrid, textOf, write } from './workspace'
+import { page, press, type } from './window'
+import { textOf } from './workspace'
 
 const tern = `format: 1
 machine: {name: Tern 650, use: track}
@@ -28,23 +29,11 @@ entries:
     verdict: keep
 `
 
-async function openTern(text = tern): Promise<{ uri: vscode.Uri; grid: Frame }> {
-  const uri = write('tern.setup.yaml', text)
-  await openGrid(uri)
-  const grid = await gridFrame()
-  await grid.locator('[role=grid]').focus()
-  await until('the page has the keyboard', () => grid.evaluate('document.hasFocus()'))
-  return { uri, grid }
-}
-
-const becomes = (uri: vscode.Uri, wanted: string) => until('the text is as wanted', async () => (await textOf(uri)) === wanted)
-  .catch(async () => assert.equal(await textOf(uri), wanted))
-
 const current = (grid: Frame, name: RegExp) => until(`one stands on ${name}`, async () => name.test((await grid.locator('.is-active').getAttribute('aria-label').catch(() => '')) ?? ''))
 
 describe('what is seen of a grid', () => {
   it('keeps a pinned entry beside the labels, to be written to, and lets go of it', async () => {
-    const { uri, grid } = await openTern()
+    const { uri, grid } = await openInGrid(tern)
     await press('ArrowLeft', 'Shift+Alt+p')
     await grid.locator('.header-cell.is-pinned', { hasText: 'run-1' }).waitFor()
     await press('ArrowDown', 'ArrowDown', 'Home')
@@ -60,7 +49,7 @@ describe('what is seen of a grid', () => {
   })
 
   it('cuts the selected cells as one step', async () => {
-    const { uri, grid } = await openTern()
+    const { uri, grid } = await openInGrid(tern)
     await press('ArrowDown', 'ArrowDown', 'Shift+ArrowLeft')
     const cut = await grid.evaluate(`(() => {
       const clipboardData = new DataTransfer()
@@ -75,7 +64,7 @@ describe('what is seen of a grid', () => {
 
   it('explains each pasted cell that is refused, and writes the others as one step', async () => {
     const shared = tern.replace('8 out', '&same 8 out').replace('9 out', '*same')
-    const { uri, grid } = await openTern(shared)
+    const { uri, grid } = await openInGrid(shared)
     await press('ArrowDown', 'ArrowDown', 'Home')
     await grid.evaluate(`(() => {
       const clipboardData = new DataTransfer()
@@ -89,7 +78,7 @@ describe('what is seen of a grid', () => {
   })
 
   it('edits a note over several lines', async () => {
-    const { uri, grid } = await openTern()
+    const { uri, grid } = await openInGrid(tern)
     await vscode.commands.executeCommand('detent.showInGrid', uri, { column: 'run-1', row: 'ride.felt' })
     await current(grid, /Feel/)
     await press('F2', 'Alt+Enter')
@@ -105,7 +94,7 @@ describe('what is seen of a grid', () => {
   })
 
   it('filters entries by session, verdict and day', async () => {
-    const { grid } = await openTern()
+    const { grid } = await openInGrid(tern)
     for (const [words, left] of [['session:"friday after"', 1], ['verdict:keep', 1], ['>=2026-04-19', 2]] as const) {
       await press('ControlOrMeta+Shift+l')
       await until('the field has the keyboard', () => grid.evaluate('document.activeElement.id === "filter-entries"'))
@@ -118,7 +107,7 @@ describe('what is seen of a grid', () => {
   })
 
   it('tells the current cell and what was found in the status bar, while the grid has the focus', async () => {
-    const { grid } = await openTern()
+    const { grid } = await openInGrid(tern)
     const bar = page().locator('.statusbar-item')
     await current(grid, /run-2/)
     await press('ArrowDown', 'ArrowDown')
@@ -149,7 +138,7 @@ describe('any gestures by key, and as many undos', () => {
   for (const seed of [3, 11]) {
     it(`give the identical bytes (${seed})`, async () => {
       const crlf = seed === 11 ? tern.replaceAll('\n', '\r\n') : tern
-      const { uri } = await openTern(crlf)
+      const { uri } = await openInGrid(crlf)
       let state = seed
       const below = (count: number) => (state = (Math.imul(state, 1103515245) + 12345) >>> 0, (state >>> 8) % count)
       const names = Object.keys(gestures)

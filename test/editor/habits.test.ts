@@ -1,6 +1,7 @@
 import assert from 'node:assert/strict'
 import type { Frame } from 'playwright-core'
 import * as vscode from 'vscode'
+import { becomes, openInGrid } from './openInGrid'
 import { pause, until } from './waiting'
 import { gridFrame, page, press, type } from './window'
 import { openGrid, textOf, write } from './workspace'
@@ -26,22 +27,6 @@ const tern = `${head}  - id: as-found
     settings: {shock_rebound: 9 out}
 `
 
-/** Opens a notebook in the grid with the keyboard in it, on the first setting of the last entry. */
-async function openTern(text = tern): Promise<{ uri: vscode.Uri; grid: Frame }> {
-  const uri = write('tern.setup.yaml', text)
-  await openGrid(uri)
-  const grid = await gridFrame()
-  await grid.locator('[role=grid]').waitFor()
-  await grid.locator('[role=grid]').focus()
-  return { uri, grid }
-}
-
-/** Waits until the text is what it must be, and shows the difference where it never is. */
-async function becomes(uri: vscode.Uri, wanted: string): Promise<void> {
-  const same = await until('the text is as wanted', async () => (await textOf(uri)) === wanted).catch(() => false)
-  if (!same) assert.equal(await textOf(uri), wanted)
-}
-
 /** Does what was asked and takes it back with one undo. */
 async function undoneByOne(uri: vscode.Uri, before = tern): Promise<void> {
   await press('ControlOrMeta+z')
@@ -64,7 +49,7 @@ const insteadOf = (part: string, by: string, text = tern) => {
 
 describe('habits of a spreadsheet', () => {
   it('moves a position by a count towards more or less, both legs where they are written as one', async () => {
-    const { uri } = await openTern()
+    const { uri } = await openInGrid(tern)
     await press('Alt+ArrowUp')
     await becomes(uri, insteadOf('settings: {shock_rebound: 9 out}', 'settings: {shock_rebound: 9 out, fork_rebound: 4 out}'))
     await undoneByOne(uri)
@@ -75,14 +60,14 @@ describe('habits of a spreadsheet', () => {
   })
 
   it('refuses to move a position past its end, with a sentence', async () => {
-    const { uri, grid } = await openTern(tern.replace('9 out', '22 out'))
+    const { uri, grid } = await openInGrid(tern.replace('9 out', '22 out'))
     await press('ArrowDown', 'ArrowDown', 'Alt+ArrowDown')
     await grid.getByText(/Shock rebound stands at the end of its range of 22 clicks/).first().waitFor()
     assert.equal(await textOf(uri), tern.replace('9 out', '22 out'))
   })
 
   it('sets both legs at once, by a commit and by a command', async () => {
-    const { uri } = await openTern()
+    const { uri } = await openInGrid(tern)
     await type('3 out')
     await press('ControlOrMeta+Enter')
     await becomes(uri, insteadOf('settings: {shock_rebound: 9 out}', 'settings: {shock_rebound: 9 out, fork_rebound: 3 out}'))
@@ -97,7 +82,7 @@ describe('habits of a spreadsheet', () => {
   })
 
   it('fills right and down over the selection, as one step', async () => {
-    const { uri } = await openTern()
+    const { uri } = await openInGrid(tern)
     await press('ArrowDown', 'ArrowDown', 'Home', 'Shift+End')
     // Without a range the key is the editor's own, and it hears of one a moment later.
     await pause(500)
@@ -110,7 +95,7 @@ describe('habits of a spreadsheet', () => {
   })
 
   it('writes what is typed into all selected cells', async () => {
-    const { uri } = await openTern()
+    const { uri } = await openInGrid(tern)
     await press('ArrowDown', 'ArrowDown', 'Shift+Home')
     await type('6')
     await press('ControlOrMeta+Enter')
@@ -119,7 +104,7 @@ describe('habits of a spreadsheet', () => {
   })
 
   it('inserts an entry behind the current one; what follows comes from what it came from', async () => {
-    const { uri, grid } = await openTern()
+    const { uri, grid } = await openInGrid(tern)
     await press('ArrowLeft', 'Alt+Insert')
     await until('the entry is there', async () => (await textOf(uri)).includes('id: run-3'))
     const text = await textOf(uri)
@@ -129,7 +114,7 @@ describe('habits of a spreadsheet', () => {
   })
 
   it('duplicates an entry, and takes one out', async () => {
-    const { uri } = await openTern()
+    const { uri } = await openInGrid(tern)
     await vscode.commands.executeCommand('detent.duplicateEntry')
     await until('the copy is there', async () => (await textOf(uri)).includes('id: run-3'))
     assert.match(await textOf(uri), /- id: run-3\n {4}date: \d{4}-\d\d-\d\d\n {4}reason: wet\n {4}settings: \{shock_rebound: 9 out\}\n$/)
@@ -140,7 +125,7 @@ describe('habits of a spreadsheet', () => {
   })
 
   it('says why an entry from which others come stays', async () => {
-    const { uri, grid } = await openTern()
+    const { uri, grid } = await openInGrid(tern)
     await press('ArrowLeft')
     await vscode.commands.executeCommand('detent.removeEntry')
     await grid.getByText(/‘run-2’ comes from this entry/).first().waitFor()
@@ -148,7 +133,7 @@ describe('habits of a spreadsheet', () => {
   })
 
   it('moves an entry to the left and keeps where all of them stand', async () => {
-    const { uri } = await openTern()
+    const { uri } = await openInGrid(tern)
     await press('Shift+Alt+ArrowLeft')
     const [start, second, third] = [tern.slice(0, tern.indexOf('  - id: run-1')), tern.slice(tern.indexOf('  - id: run-1'), tern.indexOf('  - id: run-2')), tern.slice(tern.indexOf('  - id: run-2'))]
     await becomes(uri, start + third.replace('    reason', '    from: run-1\n    reason') + second.replace('    reason', '    from: as-found\n    reason'))
@@ -156,7 +141,7 @@ describe('habits of a spreadsheet', () => {
   })
 
   it('asks before it takes out an adjuster that is in use', async () => {
-    const { uri, grid } = await openTern()
+    const { uri, grid } = await openInGrid(tern)
     await press('ArrowDown', 'ArrowDown')
     await vscode.commands.executeCommand('detent.removeAdjuster')
     await grid.getByText(/Shock rebound is set in ‘as-found’, ‘run-1’, ‘run-2’/).first().waitFor()
@@ -169,7 +154,7 @@ describe('habits of a spreadsheet', () => {
   })
 
   it('selects the whole row and clears it', async () => {
-    const { uri, grid } = await openTern()
+    const { uri, grid } = await openInGrid(tern)
     await press('ArrowDown', 'ArrowDown', 'Shift+Space')
     await until('the row is selected', async () => (await grid.locator('.cell.is-selected').count()) === 3)
     await press('Delete')
@@ -188,7 +173,7 @@ describe('habits of a spreadsheet', () => {
   })
 
   it('finds in rows far away, walks with Enter, replaces, and goes back on Escape', async () => {
-    const { uri, grid } = await openTern(tern.replace('reason: wet', 'reason: wet\n    ride: {felt: it chatters}'))
+    const { uri, grid } = await openInGrid(tern.replace('reason: wet', 'reason: wet\n    ride: {felt: it chatters}'))
     const before = await textOf(uri)
     await press('ControlOrMeta+f')
     await until('the field has the keyboard', () => grid.evaluate('document.activeElement.id === "find-text"'))
@@ -206,7 +191,7 @@ describe('habits of a spreadsheet', () => {
   })
 
   it('folds a group and opens it, and filters rows and entries, with the sum in words', async () => {
-    const { uri, grid } = await openTern()
+    const { uri, grid } = await openInGrid(tern)
     await press('ControlOrMeta+Shift+BracketLeft')
     await until('it is folded', async () => (await grid.getByText('Fork rebound').count()) === 0)
     await press('Enter')
@@ -227,7 +212,7 @@ describe('habits of a spreadsheet', () => {
   })
 
   it('pastes a table from another program, and several lines into one cell', async () => {
-    const { uri, grid } = await openTern()
+    const { uri, grid } = await openInGrid(tern)
     await press('ArrowDown', 'Home')
     await paste(grid, { 'text/plain': 'not this', 'text/html': '<meta charset="utf-8"><table><tr><td>4 out<td><b>3 out</b></table>' })
     await becomes(uri, insteadOf('fork_rebound: 5 out', 'fork_rebound: {left: 5 out, right: 4 out}', insteadOf('settings: {shock_rebound: 8 out}', 'settings: {shock_rebound: 8 out, fork_rebound: {right: 3 out}}')))
@@ -240,7 +225,7 @@ describe('habits of a spreadsheet', () => {
   })
 
   it('copies as a table too', async () => {
-    const { grid } = await openTern()
+    const { grid } = await openInGrid(tern)
     await press('ArrowDown', 'ArrowDown', 'Shift+Home')
     const copied = await grid.evaluate(`(() => {
       const clipboardData = new DataTransfer()
@@ -251,7 +236,7 @@ describe('habits of a spreadsheet', () => {
   })
 
   it('draws an entry wider by keys and by the pointer, and keeps that while the tab is hidden', async () => {
-    const { uri, grid } = await openTern()
+    const { uri, grid } = await openInGrid(tern)
     const width = async () => (await (await gridFrame()).locator('.header-cell', { hasText: 'run-2' }).boundingBox())?.width
     await press('Shift+Alt+Period')
     await until('it is wider', async () => (await width()) === 152)
@@ -270,7 +255,7 @@ describe('habits of a spreadsheet', () => {
   })
 
   it('takes no key from a text field', async () => {
-    const { uri, grid } = await openTern()
+    const { uri, grid } = await openInGrid(tern)
     await vscode.commands.executeCommand('detent.addEntry')
     await grid.locator('[role=dialog]').waitFor()
     await press('Alt+ArrowUp', 'ControlOrMeta+d', 'Shift+Alt+ArrowLeft', 'Escape')

@@ -1,13 +1,13 @@
 import assert from 'node:assert/strict'
 import { appendFileSync, mkdirSync, rmSync, symlinkSync, writeFileSync } from 'node:fs'
 import { dirname, join } from 'node:path'
-import type { Frame } from 'playwright-core'
 import * as vscode from 'vscode'
 import { barriersIn } from './accessibility'
 import { framesWith } from './frames'
+import { goToCell, openInGrid, told } from './openInGrid'
 import { pause, until } from './waiting'
-import { gridFrame, page, press, resize, screenshot, type, wear } from './window'
-import { openGrid, problemsOf, textOf, write } from './workspace'
+import { page, press, resize, screenshot, type, wear } from './window'
+import { problemsOf, textOf, write } from './workspace'
 
 const logger = `  logger:
     time: {column: t, unit: s}
@@ -39,36 +39,14 @@ function aLog(seconds: number, deepest = 90): string {
   return `t,fork,shock\n${rows.join('\n')}\n`
 }
 
-async function open(text = notebook()): Promise<{ uri: vscode.Uri; grid: Frame }> {
-  const uri = write('tern.setup.yaml', text)
-  await openGrid(uri)
-  const grid = await gridFrame()
-  await grid.locator('[role=grid]').waitFor()
-  return { uri, grid }
-}
-
-/** Goes to a cell, with the keyboard in the grid. */
-async function go(uri: vscode.Uri, grid: Frame, row: string, column = 'one'): Promise<void> {
-  await vscode.commands.executeCommand('detent.showInGrid', uri, { column, row })
-  await until(`the grid has the keyboard for ${row}`, () => grid.locator('[role=grid]:focus, [role=grid] :focus').count().then((found) => found > 0))
-}
-
-/** Waits until the strip above the grid, which tells of the current cell, says all of this. */
-async function told(grid: Frame, ...parts: string[]): Promise<void> {
-  await until(parts.join(', '), async () => {
-    const text = await grid.locator('.detail').innerText()
-    return parts.every((part) => text.includes(part))
-  })
-}
-
 describe('logs beside the setup', () => {
   it('become rows of the grid, without a word of the file changed', async () => {
     write('logs/one.csv', aLog(20))
     write('logs/two.csv', aLog(30, 119))
-    const { uri, grid } = await open()
-    await go(uri, grid, 'computed/log.front_median_mm')
+    const { uri, grid } = await openInGrid(notebook())
+    await goToCell(uri, grid, 'computed/log.front_median_mm', 'one')
     await told(grid, 'Dynamic sag, median front', '60')
-    await go(uri, grid, 'computed/log.front_used')
+    await goToCell(uri, grid, 'computed/log.front_used', 'one')
     await told(grid, '90 / 88 mm')
     await press('ArrowRight')
     await told(grid, '119 / 120 mm')
@@ -77,8 +55,8 @@ describe('logs beside the setup', () => {
 
   it('are read again when the file or the mapping is another one', async () => {
     const file = write('logs/one.csv', aLog(20))
-    const { uri, grid } = await open()
-    await go(uri, grid, 'computed/log.read')
+    const { uri, grid } = await openInGrid(notebook())
+    await goToCell(uri, grid, 'computed/log.read', 'one')
     await told(grid, '20 s', '2000 rows, 100 samples a second')
     // Whoever watches files for VS Code takes a while to begin.
     await pause(1500)
@@ -93,19 +71,19 @@ describe('logs beside the setup', () => {
     const edit = new vscode.WorkspaceEdit()
     edit.replace(uri, new vscode.Range(document.positionAt(at), document.positionAt(at + '{column: fork}'.length)), '{column: fork, scale: 0.5}')
     await vscode.workspace.applyEdit(edit)
-    await go(uri, grid, 'computed/log.front_deepest_mm')
+    await goToCell(uri, grid, 'computed/log.front_deepest_mm', 'one')
     await told(grid, '45')
   })
 
   it('take what is typed while a large log is being read', async () => {
     const file = write('logs/one.csv', aLog(600))
     for (let more = 0; more < 12; more++) appendFileSync(file.fsPath, aLog(600).slice('t,fork,shock\n'.length).replace(/^(\d+)/gm, (_, whole: string) => String(Number(whole) + 600 * (more + 1))))
-    const { uri, grid } = await open()
-    await go(uri, grid, 'settings/fork_rebound')
+    const { uri, grid } = await openInGrid(notebook())
+    await goToCell(uri, grid, 'settings/fork_rebound', 'one')
     await type('9')
     await press('Enter')
     await until('the text has it', async () => (await textOf(uri)).includes('fork_rebound: 9'), 2000)
-    await go(uri, grid, 'computed/log.read')
+    await goToCell(uri, grid, 'computed/log.read', 'one')
     await told(grid, '780000 rows')
   })
 
@@ -113,11 +91,11 @@ describe('logs beside the setup', () => {
     const file = write('logs/one.csv', 't,fork,shock\n')
     const part = aLog(600).slice('t,fork,shock\n'.length)
     for (let more = 0; more < 150; more++) appendFileSync(file.fsPath, part)
-    const { uri, grid } = await open()
+    const { uri, grid } = await openInGrid(notebook())
     const toast = page().locator('.notification-toast', { hasText: 'Reading the log logs/one.csv' })
     await toast.waitFor()
     await toast.getByRole('button', { name: 'Cancel' }).click()
-    await go(uri, grid, 'computed/log.read')
+    await goToCell(uri, grid, 'computed/log.read', 'one')
     await told(grid, 'reading it was stopped; “Detent: Read Logs Again” begins anew')
     writeFileSync(file.fsPath, aLog(20))
     await vscode.commands.executeCommand('detent.readLogs')
@@ -125,19 +103,19 @@ describe('logs beside the setup', () => {
   })
 
   it('are not opened where a link leads out of the folder', async () => {
-    const { uri, grid } = await open()
+    const { uri, grid } = await openInGrid(notebook())
     const folder = join(dirname(uri.fsPath), 'logs')
     mkdirSync(folder, { recursive: true })
     symlinkSync('/etc/hosts', join(folder, 'one.csv'))
     await vscode.commands.executeCommand('detent.readLogs')
-    await go(uri, grid, 'computed/log.read')
+    await goToCell(uri, grid, 'computed/log.read', 'one')
     await told(grid, 'one.csv is a link to somewhere else, which is not followed')
   })
 
   it('say in the cell and in the problems why one cannot be read', async () => {
     write('logs/one.csv', 'Dear diary,\nnothing happened today.\n')
-    const { uri, grid } = await open()
-    await go(uri, grid, 'computed/log.read')
+    const { uri, grid } = await openInGrid(notebook())
+    await goToCell(uri, grid, 'computed/log.read', 'one')
     await told(grid, 'this is no table of numbers')
     await until('it is a problem at the log', () => problemsOf(uri).find((problem) => /^16:\d+ log-unread .*this is no table of numbers/.test(problem)))
     await until('so is the one that is missing', () => problemsOf(uri).find((problem) => /^20:\d+ log-unread .*there is no file logs\/two\.csv/.test(problem)))
@@ -146,8 +124,8 @@ describe('logs beside the setup', () => {
   it('are drawn over one another, walked and zoomed by keys, and said in tables', async () => {
     write('logs/one.csv', aLog(20))
     write('logs/two.csv', aLog(30, 119))
-    const { uri, grid } = await open()
-    await go(uri, grid, 'computed/log.front_bottomed', 'two')
+    const { uri, grid } = await openInGrid(notebook())
+    await goToCell(uri, grid, 'computed/log.front_bottomed', 'two')
     await told(grid, '30')
     await press('ControlOrMeta+k', 'ControlOrMeta+i')
     await grid.locator('[role=dialog] .card-read:focus').waitFor()
@@ -172,8 +150,8 @@ describe('logs beside the setup', () => {
 
   it('are described from a look at one: proposed, changed where it is wrong, written as one step to undo', async () => {
     write('logs/one.csv', 'Zeit;Gabel;Federbein;Bremse\ns;mm;V;bar\n' + Array.from({ length: 500 }, (_, at) => `${at / 100};${40 + (at % 30)};${(0.5 + (at % 20) / 10).toFixed(2)};0`).join('\n').replaceAll('.', ',') + '\n')
-    const { uri, grid } = await open(notebook(''))
-    await go(uri, grid, 'computed/log.read')
+    const { uri, grid } = await openInGrid(notebook(''))
+    await goToCell(uri, grid, 'computed/log.read', 'one')
     await told(grid, 'the notebook does not say which column is what')
     void vscode.commands.executeCommand('detent.describeLogger')
     const asked = (title: string) => page().locator('.quick-input-widget:visible .quick-input-title', { hasText: title }).waitFor()
@@ -203,7 +181,7 @@ describe('logs beside the setup', () => {
     const lines = '  logger:\n    time: {column: Zeit, unit: s}\n    front: {column: Gabel, unit: mm}\n    rear: {column: Federbein, unit: V, scale: 30, offset: 0.5}\n    brake: {column: Bremse}\n'
     await until('it is written', async () => (await textOf(uri)) === before.replace('adjusters:', `${lines}adjusters:`))
     await told(grid, '5 s', '500 rows')
-    await go(uri, grid, 'computed/log.rear_deepest_mm')
+    await goToCell(uri, grid, 'computed/log.rear_deepest_mm', 'one')
     await told(grid, '57')
     await press('ControlOrMeta+z')
     await until('one step undoes it', async () => (await textOf(uri)) === before)
@@ -212,8 +190,8 @@ describe('logs beside the setup', () => {
   it('stand side by side in a comparison, with the change', async () => {
     write('logs/one.csv', aLog(20))
     write('logs/two.csv', aLog(30, 119))
-    const { uri, grid } = await open()
-    await go(uri, grid, 'computed/log.read', 'two')
+    const { uri, grid } = await openInGrid(notebook())
+    await goToCell(uri, grid, 'computed/log.read', 'two')
     await told(grid, '30 s')
     await vscode.commands.executeCommand('detent.compareSelected')
     const frame = await until('a comparison is shown', async () => (await framesWith(page(), '[data-detent="compare"]:not(.is-loading)'))[0])
@@ -225,8 +203,8 @@ describe('logs beside the setup', () => {
       await wear(theme)
       write('logs/one.csv', aLog(20))
       write('logs/two.csv', aLog(30, 119))
-      const { uri, grid } = await open()
-      await go(uri, grid, 'computed/log.front_bottomed', 'two')
+      const { uri, grid } = await openInGrid(notebook())
+      await goToCell(uri, grid, 'computed/log.front_bottomed', 'two')
       await told(grid, '30')
       await press('ControlOrMeta+k', 'ControlOrMeta+g')
       await grid.locator('.charts-tab', { hasText: 'Log' }).click()

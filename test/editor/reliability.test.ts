@@ -1,7 +1,8 @@
 import assert from 'node:assert/strict'
 import { existsSync, readFileSync, rmSync, writeFileSync } from 'node:fs'
-import type { Frame, Request } from 'playwright-core'
+import type { Request } from 'playwright-core'
 import * as vscode from 'vscode'
+import { openInGrid } from './openInGrid'
 import { pause, until } from './waiting'
 import { gridFrame, page, press, type } from './window'
 import { openGrid, openText, textOf, write } from './workspace'
@@ -17,15 +18,6 @@ ${rows.map((name) => `  ${name}: {on: shock, controls: rebound, counts: clicks, 
     settings:
 ${rows.map((name) => `      ${name}: 5 out\n`).join('')}    notes: x
 `
-
-async function openTern(text = tern): Promise<{ uri: vscode.Uri; grid: Frame }> {
-  const uri = write('tern.setup.yaml', text)
-  await openGrid(uri)
-  const grid = await gridFrame()
-  await grid.locator('[role=grid]').waitFor()
-  await grid.locator('[role=grid]').focus()
-  return { uri, grid }
-}
 
 async function has(uri: vscode.Uri, ...parts: string[]): Promise<void> {
   await until(`the text has ${parts.join(', ')}`, async () => {
@@ -44,7 +36,7 @@ async function insert(uri: vscode.Uri, before: string, words: string): Promise<b
 
 describe('nothing is lost', () => {
   it('of many numbers typed faster than they are written, nor of what is written into the text meanwhile', async () => {
-    const { uri } = await openTern()
+    const { uri } = await openInGrid(tern)
     const others = Promise.all(Array.from({ length: 10 }, async (_, at) => {
       await pause(60 * at)
       return insert(uri, 'machine:', `# note ${at}\n`)
@@ -61,7 +53,7 @@ describe('nothing is lost', () => {
   })
 
   it('in either of two grids on one file, and each shows what the other wrote', async () => {
-    const { uri } = await openTern()
+    const { uri } = await openInGrid(tern)
     await openGrid(uri, vscode.ViewColumn.Beside)
     const [first, second] = [await gridFrame(0), await until('a second grid', () => gridFrame(1))]
     await first.locator('[role=grid]').focus()
@@ -76,7 +68,7 @@ describe('nothing is lost', () => {
   })
 
   it('where the file changes on disk while it has changes of its own', async () => {
-    const { uri, grid } = await openTern()
+    const { uri, grid } = await openInGrid(tern)
     await type('33')
     await press('Enter')
     await has(uri, 'slot_00: 33\n')
@@ -91,7 +83,7 @@ describe('nothing is lost', () => {
   })
 
   it('where the file is deleted while it is open: it is still there to be edited and saved', async () => {
-    const { uri, grid } = await openTern()
+    const { uri, grid } = await openInGrid(tern)
     await type('33')
     await press('Enter')
     await has(uri, 'slot_00: 33\n')
@@ -106,7 +98,7 @@ describe('nothing is lost', () => {
   })
 
   it('of a cell that is being typed when the file is saved', async () => {
-    const { uri } = await openTern()
+    const { uri } = await openInGrid(tern)
     await type('123')
     await press('ControlOrMeta+s')
     await until('it is in the file', () => readFileSync(uri.fsPath, 'utf8') === tern.replace('slot_00: 5 out', 'slot_00: 123'))
@@ -131,7 +123,7 @@ describe('nothing is lost', () => {
   })
 
   it('by undo: many steps go back one by one, across grid and text', async () => {
-    const { uri } = await openTern()
+    const { uri } = await openInGrid(tern)
     for (const number of ['11', '12', '13']) {
       await type(number)
       await press('Enter')
@@ -149,7 +141,7 @@ describe('no one is let in', () => {
     const note = (request: Request) => asked.push(request.url())
     page().on('request', note)
     try {
-      const { uri } = await openTern()
+      const { uri } = await openInGrid(tern)
       await type('7')
       await press('Enter')
       await has(uri, 'slot_00: 7\n')
@@ -167,7 +159,7 @@ describe('no one is let in', () => {
   })
 
   it('lets no page load or run anything from elsewhere', async () => {
-    const { grid } = await openTern()
+    const { grid } = await openInGrid(tern)
     const policy = (await grid.locator('meta[http-equiv="Content-Security-Policy"]').getAttribute('content')) ?? ''
     assert.match(policy, /default-src 'none'/)
     assert.doesNotMatch(policy, /unsafe|https?:(?!\/\/\S*vscode)|\*(?!\.vscode)|connect-src|frame-src|object-src/)

@@ -1,9 +1,9 @@
 import assert from 'node:assert/strict'
-import type { Frame } from 'playwright-core'
 import * as vscode from 'vscode'
+import { goToCell, openInGrid, told } from './openInGrid'
 import { until } from './waiting'
-import { gridFrame, page, press, screenshot, type } from './window'
-import { openGrid, textOf, write } from './workspace'
+import { page, press, screenshot, type } from './window'
+import { textOf } from './workspace'
 
 const tern = `format: 1
 machine:
@@ -25,50 +25,28 @@ entries:
       front: {extended: 152, bike: [128, 122], rider: [118, 110]}
 `
 
-async function openTern(): Promise<{ uri: vscode.Uri; grid: Frame }> {
-  const uri = write('tern.setup.yaml', tern)
-  await openGrid(uri)
-  const grid = await gridFrame()
-  await grid.locator('[role=grid]').waitFor()
-  return { uri, grid }
-}
-
-/** Goes to a cell of the one entry, with the keyboard in the grid. */
-async function go(uri: vscode.Uri, grid: Frame, row: string): Promise<void> {
-  await vscode.commands.executeCommand('detent.showInGrid', uri, { column: 'as-found', row })
-  await until(`the grid has the keyboard for ${row}`, () => grid.locator('[role=grid]:focus, [role=grid] :focus').count().then((found) => found > 0))
-}
-
-/** Waits until the strip above the grid, which tells of the current cell, says all of this. */
-async function whereAndWhat(grid: Frame, ...parts: string[]): Promise<void> {
-  await until(parts.join(', '), async () => {
-    const text = await grid.locator('.detail').innerText()
-    return parts.every((part) => text.includes(part))
-  })
-}
-
 describe('the sums in the grid', () => {
   it('come from bounce heights and weights as they are typed, and nothing else of the file changes', async () => {
-    const { uri, grid } = await openTern()
-    await go(uri, grid, 'bounce.front')
+    const { uri, grid } = await openInGrid(tern)
+    await goToCell(uri, grid, 'bounce.front', 'as-found')
     await type('40, 14, 5')
     await press('Enter')
     await until('the heights are written', async () => (await textOf(uri)).includes('front: [40, 14, 5]'))
-    await go(uri, grid, 'computed/bounce.front.damping_ratio')
-    await whereAndWhat(grid, 'Damping ratio front', '0.31 ± 0.02', 'swings 35 % past its rest')
+    await goToCell(uri, grid, 'computed/bounce.front.damping_ratio', 'as-found')
+    await told(grid, 'Damping ratio front', '0.31 ± 0.02', 'swings 35 % past its rest')
 
-    await go(uri, grid, 'axle_loads.bike.front')
+    await goToCell(uri, grid, 'axle_loads.bike.front', 'as-found')
     await type('89.5')
     await press('Enter')
     await type('88.5')
     await press('Enter')
     await until('the weights are written', async () => /bike: \{front: 89\.5, rear: 88\.5\}/.test(await textOf(uri)))
-    await go(uri, grid, 'computed/loads.bike_front_pct')
-    await whereAndWhat(grid, 'Front share bike alone', '50.3 %')
-    await go(uri, grid, 'computed/bounce.front.natural_hz')
-    await whereAndWhat(grid, 'Natural frequency front', 'Hz')
+    await goToCell(uri, grid, 'computed/loads.bike_front_pct', 'as-found')
+    await told(grid, 'Front share bike alone', '50.3 %')
+    await goToCell(uri, grid, 'computed/bounce.front.natural_hz', 'as-found')
+    await told(grid, 'Natural frequency front', 'Hz')
 
-    await go(uri, grid, 'bounce.front')
+    await goToCell(uri, grid, 'bounce.front', 'as-found')
     await type('[40, 15, 5, 2]')
     await press('Enter')
     await until('only what differs was written', async () => (await textOf(uri)).includes('front: [40, 15, 5, 2]'))
@@ -77,30 +55,30 @@ describe('the sums in the grid', () => {
   })
 
   it('are shown in the unit that a setting asks for, at once, while the file and what is typed stay as they are', async () => {
-    const { uri, grid } = await openTern()
+    const { uri, grid } = await openInGrid(tern)
     const settings = vscode.workspace.getConfiguration('detent.display')
-    await go(uri, grid, 'computed/front.rider_sag_mm')
-    await whereAndWhat(grid, '38 mm', '3 mm above 25 to 35 mm')
+    await goToCell(uri, grid, 'computed/front.rider_sag_mm', 'as-found')
+    await told(grid, '38 mm', '3 mm above 25 to 35 mm')
     try {
       await settings.update('length', 'in', vscode.ConfigurationTarget.Global)
-      await whereAndWhat(grid, '1.5 in', '0.12 in above 0.98 to 1.38 in')
-      await go(uri, grid, 'sag.front.extended')
-      await whereAndWhat(grid, '152 mm')
+      await told(grid, '1.5 in', '0.12 in above 0.98 to 1.38 in')
+      await goToCell(uri, grid, 'sag.front.extended', 'as-found')
+      await told(grid, '152 mm')
       await settings.update('rate', 'lb/in', vscode.ConfigurationTarget.Global)
-      await go(uri, grid, 'computed/front.wheel_rate_n_per_mm')
-      await whereAndWhat(grid, 'lb/in')
+      await goToCell(uri, grid, 'computed/front.wheel_rate_n_per_mm', 'as-found')
+      await told(grid, 'lb/in')
       await screenshot('sums in inches')
       assert.equal(await textOf(uri), tern)
     } finally {
       await settings.update('length', undefined, vscode.ConfigurationTarget.Global)
       await settings.update('rate', undefined, vscode.ConfigurationTarget.Global)
     }
-    await whereAndWhat(grid, 'N/mm')
+    await told(grid, 'N/mm')
   })
 
   it('lead to one next step, from the palette and by key, with its reason; Escape gives the keyboard back', async () => {
-    const { uri, grid } = await openTern()
-    await go(uri, grid, 'settings/shock_rebound')
+    const { uri, grid } = await openInGrid(tern)
+    await goToCell(uri, grid, 'settings/shock_rebound', 'as-found')
     await press('F1')
     await page().locator('.quick-input-widget input').first().waitFor()
     await page().locator('.quick-input-list .monaco-list-row').first().waitFor()

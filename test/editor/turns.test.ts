@@ -4,9 +4,10 @@ import type { Frame } from 'playwright-core'
 import * as vscode from 'vscode'
 import { barriersIn } from './accessibility'
 import { framesWith } from './frames'
+import { openInGrid } from './openInGrid'
 import { until } from './waiting'
 import { gridFrame, page, press, resize, type, wear } from './window'
-import { nameOf, openGrid, openText, sample, textOf, write } from './workspace'
+import { nameOf, openText, sample, textOf, write } from './workspace'
 
 const tern = `format: 1
 machine: {name: Tern 650, use: track, front: {travel: 120}}
@@ -40,15 +41,6 @@ async function turnsFrame(): Promise<Frame> {
 const ticked = (frame: Frame) => frame.evaluate<boolean[]>('[...document.querySelectorAll("input.tick")].map(({ checked }) => checked)')
 const progress = (frame: Frame, words: string) => frame.locator('.progress', { hasText: words }).waitFor()
 const quickInput = () => page().locator('.quick-input-widget input').first()
-
-async function openTern(text = tern): Promise<{ uri: vscode.Uri; grid: Frame }> {
-  const uri = written(text)
-  await openGrid(uri)
-  const grid = await gridFrame()
-  await grid.locator('[role=grid]').waitFor()
-  await grid.locator('[role=grid]').focus()
-  return { uri, grid }
-}
 
 describe('the turn list', () => {
   it('shows what to turn in its order, with place, tool, way and check, and lets nothing run from elsewhere', async () => {
@@ -115,7 +107,7 @@ describe('the turn list', () => {
   })
 
   it('is copied as text, and asks from and to where it is not told', async () => {
-    const { uri } = await openTern()
+    const { uri } = await openInGrid(tern)
     await press('ArrowLeft', 'ArrowLeft')
     await vscode.commands.executeCommand('workbench.action.focusActiveEditorGroup')
     void vscode.commands.executeCommand('detent.turnList')
@@ -151,7 +143,7 @@ describe('the turn list', () => {
 
 describe('going back', () => {
   it('asks a reason, adds an entry that comes from the selected one as one undo step, goes there and offers the turns', async () => {
-    const { uri, grid } = await openTern()
+    const { uri, grid } = await openInGrid(tern)
     await press('ArrowLeft', 'ArrowLeft')
     await press('ControlOrMeta+k', 'ControlOrMeta+b')
     await quickInput().waitFor()
@@ -174,14 +166,14 @@ describe('going back', () => {
   })
 
   it('says why it cannot be before a reason is asked for, and writes nothing', async () => {
-    const { uri } = await openTern()
+    const { uri } = await openInGrid(tern)
     await press('ControlOrMeta+k', 'ControlOrMeta+b')
     await page().locator('.notification-toast').getByText(/‘run-2’ is the last entry/).waitFor()
     assert.equal(await textOf(uri), tern)
   })
 
   it('is in the menu of an entry’s header', async () => {
-    const { grid } = await openTern()
+    const { grid } = await openInGrid(tern)
     await grid.locator('.header-cell', { hasText: 'run-1' }).click({ button: 'right' })
     await page().getByRole('menuitem', { name: 'Return to This Entry' }).waitFor()
     await press('ArrowDown', 'Enter')
@@ -190,7 +182,7 @@ describe('going back', () => {
   })
 
   it('shows in the header where the history branches, and says it', async () => {
-    const { grid } = await openTern(`${tern}  - id: run-3\n    from: run-1\n    reason: back\n`)
+    const { grid } = await openInGrid(`${tern}  - id: run-3\n    from: run-1\n    reason: back\n`)
     await press('ControlOrMeta+ArrowUp', 'ArrowUp')
     const header = grid.locator('.header-cell.is-active')
     await header.waitFor()
@@ -208,7 +200,7 @@ describe('going back', () => {
 
 describe('the hand-over sheet', () => {
   it('is shown as it will be on paper, runs nothing and writes nothing unasked', async () => {
-    const { uri } = await openTern()
+    const { uri } = await openInGrid(tern)
     await vscode.commands.executeCommand('detent.printSheet')
     const frame = await until('the sheet is shown', async () => (await framesWith(page(), '.detent-bar'))[0])
     assert.match((await frame.locator('body').textContent()) ?? '', /Tern 650/)
@@ -218,7 +210,7 @@ describe('the hand-over sheet', () => {
   })
 
   it('is saved where the person says', async () => {
-    const { uri } = await openTern()
+    const { uri } = await openInGrid(tern)
     await vscode.commands.executeCommand('detent.printSheet', { uri: nameOf(uri), entry: 'run-1' })
     const frame = await until('the sheet is shown', async () => (await framesWith(page(), '.detent-bar'))[0])
     const target = sample('sheet.html').fsPath
