@@ -5,7 +5,7 @@ import { resolve } from 'node:path'
 import { build, context } from 'esbuild'
 import Ajv from 'ajv'
 import standalone from 'ajv/dist/standalone/index.js'
-import { writeSupply } from './supply.mjs'
+import { writeSupply } from './test/release/supply.mjs'
 
 const watch = process.argv.includes('--watch')
 

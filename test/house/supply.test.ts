@@ -7,7 +7,7 @@ interface Shipped { name: string; version: string; license: string }
 interface Bill { components: { name: string; purl: string; hashes: { alg: string; content: string }[] }[]; metadata: { component: { name: string; description: string } } }
 interface Supply { bundledPackages: (inputs: Iterable<string>) => Shipped[]; noticesOf: (packages: Shipped[]) => string; billOf: (packages: Shipped[]) => Bill }
 
-const supplied = import('../../supply.mjs' as string) as Promise<Supply>
+const supplied = import('../release/supply.mjs' as string) as Promise<Supply>
 const inputs = ['src/core/index.ts', 'node_modules/yaml/dist/index.js', 'node_modules/uplot/dist/uPlot.esm.js', 'node_modules/uplot/dist/uPlot.min.css', 'node_modules/@microsoft/fast-element/dist/esm/index.js', 'node_modules/d3-shape/src/index.js']
 
 /** The schema that the standard’s own library carries, with the two it refers to. */
