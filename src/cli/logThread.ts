@@ -3,7 +3,7 @@ import { createReadStream } from 'node:fs'
 import { parentPort } from 'node:worker_threads'
 import { analyseLog, type LogRequest } from '../core/logs/analyseLog'
 import type { LogAnswer, LogTask } from '../core/logs/thread'
-import { headOf } from './headOf'
+import { headOf } from '../core/logs/reading/headOf'
 import { streamFile } from './streamFile'
 import { why } from './why'
 

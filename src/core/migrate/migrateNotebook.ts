@@ -10,6 +10,11 @@ import { migrations } from './migrations'
 /** What leads from an older format to the one written now. No changes where it is that one already. */
 export type Migrated = { from: number; changes: TextChange[] } | { refused: string; range: Range }
 
+/** Why a notebook of a format is not touched that only a later version knows. */
+export function newerWords(format: number): string {
+  return say`format ${format} is newer than ${currentFormat}, the newest this version edits; update Detent to edit it`
+}
+
 /**
  * Brings a text to the format that is written now, step by step, by as few changes as that takes: comments, order and
  * everything that is called as before stay as they are. Never throws.
@@ -28,7 +33,7 @@ export function migrateNotebook(text: string, known = migrations): Migrated {
     first ??= version
     if (version === currentFormat) return { from: first, changes: composeChanges(text.length, steps) }
     const step = known.find(({ from }) => from === version)
-    if (!step) return { refused: version > currentFormat ? say`format ${version} is newer than ${currentFormat}, the newest this version edits; update Detent to edit it` : say`there is no format ${version}`, range: format.range }
+    if (!step) return { refused: version > currentFormat ? newerWords(version) : say`there is no format ${version}`, range: format.range }
     try {
       steps.push([...step.changes(root, now), { ...format.range, text: String(version + 1) }])
     } catch (error) {

@@ -1,5 +1,4 @@
-import { currentFormat } from '../notebook/readNotebook'
-import { say } from '../words/say'
+import { newerWords } from '../migrate/migrateNotebook'
 import type { NotebookRule } from './rule'
 
 export const newerFormat: NotebookRule = {
@@ -8,5 +7,5 @@ export const newerFormat: NotebookRule = {
   says: 'The notebook is written in a newer format than this program knows.',
   why: 'Editing what is only half understood could lose something. It is shown, and not edited.',
   checkNotebook: ({ newer, format }) =>
-    newer && format ? [{ message: say`format ${format.value} is newer than ${currentFormat}, the newest this version edits; update Detent to edit it`, range: format.range }] : [],
+    newer && format ? [{ message: newerWords(format.value), range: format.range }] : [],
 }

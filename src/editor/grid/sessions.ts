@@ -46,6 +46,13 @@ export class Sessions implements vscode.Disposable {
     return undefined
   }
 
+  /** The entry that is selected in the grid in focus, where that is on this file. */
+  async selectedIn(uri: vscode.Uri): Promise<string | undefined> {
+    const session = this.on(uri).find(({ active }) => active)
+    await session?.settle()
+    return session?.selected.at(-1)
+  }
+
   /** All grids on a file. */
   on(uri: vscode.Uri): GridSession[] {
     return [...this.#open].filter((session) => session.document.uri.toString() === uri.toString())

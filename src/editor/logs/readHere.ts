@@ -1,6 +1,6 @@
 import * as vscode from 'vscode'
 import { analyseLog } from '../../core/logs/analyseLog'
-import { headBytes } from '../../core/logs/reading/detectDialect'
+import { headOf } from '../../core/logs/reading/headOf'
 import { say } from '../../core/words/say'
 import { Stopped, type LogReader } from './logReader'
 
@@ -18,14 +18,7 @@ export const readHere: LogReader = {
   },
 
   async head({ uri }) {
-    const head = new Uint8Array(headBytes)
-    let held = 0
-    for await (const piece of unpacked(await vscode.workspace.fs.readFile(vscode.Uri.parse(uri)))) {
-      head.set(piece.subarray(0, headBytes - held), held)
-      held = Math.min(headBytes, held + piece.length)
-      if (held === headBytes) break
-    }
-    return head.subarray(0, held)
+    return headOf(unpacked(await vscode.workspace.fs.readFile(vscode.Uri.parse(uri))))
   },
 
   async analyse({ uri }, request, { signal, progress }) {

@@ -31,10 +31,8 @@ export function registerSheet(notebooks: Notebooks, sessions: Sessions): vscode.
 
 /** The entry that is selected in the grid in front, else the one that is asked for. */
 async function chosenEntry(document: vscode.TextDocument, notebooks: Notebooks, sessions: Sessions): Promise<string | undefined> {
-  const grid = sessions.on(document.uri).find((session) => session.active)
-  await grid?.settle()
+  const selected = await sessions.selectedIn(document.uri)
   const { broken, entries } = notebooks.of(document).notebook
   if (broken || entries.length === 0) return void vscode.window.showInformationMessage(broken ? asText(say`The text has an error, so there is no sheet: ${broken.message}`) : say('This notebook has no entries yet.'))
-  const selected = grid?.selected.at(-1)
   return selected ?? (await pickEntry(say('Hand-over sheet: of which entry?'), [...entries].reverse()))?.key
 }

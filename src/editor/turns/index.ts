@@ -55,8 +55,6 @@ async function ask(notebooks: Notebooks, sessions: Sessions): Promise<TurnSource
   const uri = activeNotebook() ?? (await pickNotebook(say('Turn list: of which notebook?'), false))
   if (!uri) return undefined
   const document = await vscode.workspace.openTextDocument(uri)
-  const grid = sessions.on(uri).find((session) => session.active)
-  await grid?.settle()
-  const selected = grid?.selected.at(-1)
+  const selected = await sessions.selectedIn(uri)
   return askStates({ uri, notebook: notebooks.of(document).notebook, ...(selected === undefined ? {} : { selected }) })
 }

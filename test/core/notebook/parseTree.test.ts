@@ -121,7 +121,7 @@ describe('a text made to break its reader', () => {
       const text = make()
       const started = process.cpuUsage()
       const { root, findings } = parseTree(text)
-      assert.ok(process.cpuUsage(started).user < 15e6, 'many seconds, also on a busy machine')
+      assert.ok(process.cpuUsage(started).user < 5e6, 'seconds')
       if (words) assert.match(findings.map(({ message }) => message).join('\n'), words)
       else assert.deepEqual(findings, [])
       for (const { range } of findings) assert.ok(range.start >= 0 && range.start <= range.end && range.end <= text.length)

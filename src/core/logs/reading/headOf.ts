@@ -1,4 +1,4 @@
-import { headBytes } from '../core/logs/reading/detectDialect'
+import { headBytes } from './detectDialect'
 
 /** The first bytes of a file, as many as tell how it is written. */
 export async function headOf(chunks: AsyncIterable<Uint8Array>): Promise<Uint8Array> {
