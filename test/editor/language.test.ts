@@ -32,9 +32,12 @@ function ask<T>(command: string, uri: vscode.Uri, ...rest: unknown[]): Thenable<
 async function fix(place: vscode.Position, title: string): Promise<void> {
   vscode.window.activeTextEditor!.selection = new vscode.Selection(place, place)
   await page().getByText(`Ln ${place.line + 1}, Col ${place.character + 1}`).waitFor()
-  await press('ControlOrMeta+.')
   const row = page().locator('.action-widget .monaco-list-row', { hasText: title })
-  await row.waitFor()
+  // Asked while the cursor's move is still on its way, the editor answers for the place before, or not at all.
+  await until(`‘${title}’ is offered`, async () => {
+    await press('Escape', 'ControlOrMeta+.')
+    return row.waitFor({ timeout: 3000 }).then(() => true, () => false)
+  }, 30_000)
   // The list takes no pointer before it has moved, so that one that rests there chooses nothing.
   await page().mouse.move(1, 1)
   await page().mouse.move(2, 2)
