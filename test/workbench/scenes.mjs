@@ -121,4 +121,11 @@ export const scenes = [
     await press('Enter', 'Escape')
     await page.waitForTimeout(500)
   } },
+  { name: 'charts-log', file: 'tern-650.setup.yaml', act: async ({ press, grid, page }) => {
+    await press('Control+k', 'Control+g')
+    const frame = await grid()
+    await frame.locator('.chart-walk:focus').waitFor()
+    await frame.locator('[role=tab]', { hasText: 'Log' }).click()
+    await page.waitForTimeout(2000)
+  } },
 ]
