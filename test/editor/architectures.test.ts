@@ -3,7 +3,7 @@ import { architectures } from '../../src/core/adjusters/architectures'
 import { readNotebook } from '../../src/core/notebook/readNotebook'
 import * as vscode from 'vscode'
 import { until } from './waiting'
-import { gridFrame, page, press, type } from './window'
+import { gridFrame, page, press, takeKeyboard, type } from './window'
 import { openGrid, problemsOf, textOf, write } from './workspace'
 
 describe('beginning a notebook', () => {
@@ -16,8 +16,7 @@ describe('beginning a notebook', () => {
       await until('it is begun', async () => (await textOf(uri)).includes('as_found: true'))
       const { adjusters } = readNotebook(await textOf(uri))
       if (adjusters.size === 0) return
-      await grid.locator('[role=grid]').waitFor()
-      await grid.locator('[role=grid]').focus()
+      await takeKeyboard(grid)
       await press('ControlOrMeta+Home')
       await type('2')
       await press('Enter')

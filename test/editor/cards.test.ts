@@ -9,14 +9,14 @@ import { cardFor } from '../../src/core/card/cardFor'
 import { readNotebook } from '../../src/core/notebook/readNotebook'
 import { barriersIn } from './accessibility'
 import { until } from './waiting'
-import { gridFrame, page, press, resize, screenshot, wear } from './window'
+import { gridFrame, page, press, resize, screenshot, takeKeyboard, wear } from './window'
 import { openGrid, openText, sample, textOf } from './workspace'
 
 async function open(name: string): Promise<Frame> {
   await openGrid(sample(name))
   const grid = await gridFrame()
   await grid.locator('[role=grid]').waitFor()
-  await grid.locator('[role=grid]').focus()
+  await takeKeyboard(grid)
   await press('ControlOrMeta+Home')
   return grid
 }

@@ -4,7 +4,7 @@ import * as vscode from 'vscode'
 import { barriersIn } from './accessibility'
 import { openInGrid } from './openInGrid'
 import { until } from './waiting'
-import { gridFrame, page, press, resize, type, wear } from './window'
+import { gridFrame, page, press, resize, takeKeyboard, type, wear } from './window'
 import { openGrid, textOf } from './workspace'
 
 const plover = `format: 1
@@ -110,7 +110,7 @@ describe('the charts', () => {
     await press('ArrowRight')
     await grid.locator('.charts-tab[aria-selected=true]:focus', { hasText: 'Force over travel' }).waitFor()
     await grid.locator('.chart .chart-label', { hasText: 'run-2, springs' }).waitFor()
-    await grid.locator('[role=grid]').focus()
+    await takeKeyboard(grid)
     await press('ArrowLeft')
     await grid.locator('.chart .chart-label', { hasText: 'run-1, springs' }).waitFor()
   })

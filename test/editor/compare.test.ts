@@ -9,7 +9,7 @@ import { framesWith } from './frames'
 import { themes } from './themes'
 import { settings } from './settings'
 import { pause, until } from './waiting'
-import { gridFrame, page, press, resize, type, wear } from './window'
+import { gridFrame, page, press, resize, takeKeyboard, type, wear } from './window'
 import { nameOf, openGrid, openText, sample, textOf, write } from './workspace'
 
 const tern = `format: 1
@@ -51,7 +51,7 @@ async function compare(command: string, ...args: unknown[]): Promise<Frame> {
 async function compareTern(text = tern): Promise<{ uri: vscode.Uri; frame: Frame }> {
   const uri = write('tern.setup.yaml', text)
   await openGrid(uri)
-  await (await gridFrame()).locator('[role=grid]').focus()
+  await takeKeyboard(await gridFrame())
   return { uri, frame: await compare('detent.compareSelected') }
 }
 
@@ -130,7 +130,7 @@ describe('a comparison', () => {
   it('opens from the grid: the entries that a range begins and ends in', async () => {
     await openGrid(write('tern.setup.yaml', tern))
     const grid = await gridFrame()
-    await grid.locator('[role=grid]').focus()
+    await takeKeyboard(grid)
     await press('Shift+ArrowLeft', 'Shift+ArrowLeft')
     await press('ControlOrMeta+k', 'ControlOrMeta+d')
     const frame = await compareFrame()
@@ -141,7 +141,7 @@ describe('a comparison', () => {
 
   it('asks what to compare the first entry with', async () => {
     await openGrid(write('tern.setup.yaml', tern))
-    await (await gridFrame()).locator('[role=grid]').focus()
+    await takeKeyboard(await gridFrame())
     await press('ArrowLeft', 'ArrowLeft')
     await press('ControlOrMeta+k', 'ControlOrMeta+d')
     await choose('run-2')
@@ -181,7 +181,7 @@ describe('a comparison', () => {
     }, 25_000)
     await until('the shock is hidden', async () => (await row(frame, 'Shock rebound').count()) === 0)
     await vscode.commands.executeCommand('workbench.action.closeActiveEditor')
-    await (await gridFrame()).locator('[role=grid]').focus()
+    await takeKeyboard(await gridFrame())
     const next = await compare('detent.compareSelected')
     assert.equal(await row(next, 'Fork rebound').count(), 0)
     await next.locator('vscode-checkbox').click()
@@ -270,7 +270,7 @@ describe('a comparison', () => {
   it('opens from the title of the grid and of the text', async () => {
     const uri = write('tern.setup.yaml', tern)
     await openGrid(uri)
-    await (await gridFrame()).locator('[role=grid]').focus()
+    await takeKeyboard(await gridFrame())
     await titleAction('Compare Selected Entries').click()
     await sees(await compareFrame(), 'run-1', 'run-2')
     await vscode.commands.executeCommand('workbench.action.closeActiveEditor')
@@ -405,7 +405,7 @@ describe('a comparison', () => {
     it(`puts up no barriers in ${theme}, wide or narrow`, async () => {
       await wear(theme)
       await openGrid(sample('tern-650.setup.yaml'))
-      await (await gridFrame()).locator('[role=grid]').focus()
+      await takeKeyboard(await gridFrame())
       const frame = await compare('detent.compareSelected')
       await press('[')
       await sees(frame, 'june', 'wet')

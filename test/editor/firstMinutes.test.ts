@@ -1,7 +1,7 @@
 import assert from 'node:assert/strict'
 import * as vscode from 'vscode'
 import { until } from './waiting'
-import { gridFrame, page, press, screenshot, type } from './window'
+import { gridFrame, page, press, screenshot, takeKeyboard, type } from './window'
 
 describe('the first minutes', () => {
   it('show a sample at one command, as a file that is not saved, to be typed into', async () => {
@@ -12,7 +12,7 @@ describe('the first minutes', () => {
     assert.ok(document)
     assert.match(document.getText(), /^.*\n(.*\n)*format: 1\r?\n/)
     const before = document.getText()
-    await grid.locator('[role=grid]').focus()
+    await takeKeyboard(grid)
     await type('7 in')
     await press('Enter')
     await until('it is written', () => document.getText() !== before)

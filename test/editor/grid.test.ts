@@ -4,7 +4,7 @@ import type { Frame } from 'playwright-core'
 import * as vscode from 'vscode'
 import { openInGrid } from './openInGrid'
 import { pause, until } from './waiting'
-import { gridFrame, page, press, type } from './window'
+import { gridFrame, page, press, takeKeyboard, type } from './window'
 import { openGrid, openText, problemsOf, textOf, write } from './workspace'
 
 const tern = `# kept: a comment
@@ -110,7 +110,7 @@ describe('the grid', () => {
     await page().getByText('Ln 13, Col').waitFor()
     await type('8')
     await shows(grid, '8 out')
-    await grid.locator('[role=grid]').focus()
+    await takeKeyboard(grid)
     await press('ArrowDown')
     await type('2')
     await press('Enter')
@@ -126,7 +126,7 @@ describe('the grid', () => {
     await grid.locator('.is-broken').waitFor()
     await shows(grid, '6 out')
     const broken = await textOf(uri)
-    await grid.locator('[role=grid]').focus()
+    await takeKeyboard(grid)
     await type('1')
     await press('Enter')
     assert.equal(await textOf(uri), broken)
@@ -151,7 +151,7 @@ describe('the grid', () => {
     const grid = await gridFrame()
     await grid.locator('[role=grid]').waitFor()
     await shows(grid, '7 out')
-    await grid.locator('[role=grid]').focus()
+    await takeKeyboard(grid)
     await type('9')
     await press('Enter')
     await wait(uri, 'shock_rebound: 9')
@@ -162,7 +162,7 @@ describe('the grid', () => {
     await type('5 out')
     await press('Enter')
     await wait(uri, 'left: 5 out')
-    await grid.locator('[role=grid]').focus()
+    await takeKeyboard(grid)
     await vscode.commands.executeCommand('detent.openAsText')
     await until('the text is shown', () => vscode.window.activeTextEditor?.document.uri.toString() === uri.toString())
     assert.equal(vscode.window.tabGroups.activeTabGroup.tabs.length, 1)

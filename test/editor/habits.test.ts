@@ -3,7 +3,7 @@ import type { Frame } from 'playwright-core'
 import * as vscode from 'vscode'
 import { becomes, openInGrid } from './openInGrid'
 import { pause, until } from './waiting'
-import { gridFrame, page, press, type } from './window'
+import { gridFrame, page, press, takeKeyboard, type } from './window'
 import { openGrid, textOf, write } from './workspace'
 
 const head = `format: 1
@@ -76,7 +76,7 @@ describe('habits of a spreadsheet', () => {
     const other = write('split.setup.yaml', split)
     await openGrid(other)
     const grid = await gridFrame()
-    await grid.locator('[role=grid]').focus()
+    await takeKeyboard(grid)
     await press('Home', 'ControlOrMeta+Enter')
     await becomes(other, insteadOf('right: 6 out', 'right: 5 out', split))
   })
@@ -149,7 +149,7 @@ describe('habits of a spreadsheet', () => {
     await press('Shift+Tab', 'Enter')
     await until('it is gone', async () => !(await textOf(uri)).includes('shock_rebound'))
     assert.ok((await textOf(uri)).includes('settings: {fork_rebound: 5 out}   # counted twice\n'))
-    await grid.locator('[role=grid]').focus()
+    await takeKeyboard(grid)
     await undoneByOne(uri)
   })
 

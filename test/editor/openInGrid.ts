@@ -2,7 +2,7 @@ import assert from 'node:assert/strict'
 import type { Frame } from 'playwright-core'
 import * as vscode from 'vscode'
 import { until } from './waiting'
-import { gridFrame } from './window'
+import { gridFrame, takeKeyboard } from './window'
 import { openGrid, textOf, write } from './workspace'
 
 /** Writes a notebook, opens it in the grid and waits until the keyboard is there, on the first setting of the last entry. */
@@ -10,10 +10,7 @@ export async function openInGrid(text: string, name = 'tern.setup.yaml'): Promis
   const uri = write(name, text)
   await openGrid(uri)
   const grid = await gridFrame()
-  await grid.locator('[role=grid]').waitFor()
-  await grid.locator('[role=grid]').focus()
-  // An element of the page may have the focus a moment before the page has it.
-  await until('the page has the keyboard', () => grid.evaluate('document.hasFocus()'))
+  await takeKeyboard(grid)
   return { uri, grid }
 }
 

@@ -4,8 +4,8 @@ import type { Request } from 'playwright-core'
 import * as vscode from 'vscode'
 import { openInGrid } from './openInGrid'
 import { pause, until } from './waiting'
-import { gridFrame, page, press, type } from './window'
-import { openGrid, openText, textOf, write } from './workspace'
+import { gridFrame, page, press, takeKeyboard, type } from './window'
+import { openGrid, openText, textOf } from './workspace'
 
 const rows = Array.from({ length: 30 }, (_, at) => `slot_${String(at).padStart(2, '0')}`)
 const tern = `format: 1
@@ -56,11 +56,11 @@ describe('nothing is lost', () => {
     const { uri } = await openInGrid(tern)
     await openGrid(uri, vscode.ViewColumn.Beside)
     const [first, second] = [await gridFrame(0), await until('a second grid', () => gridFrame(1))]
-    await first.locator('[role=grid]').focus()
+    await takeKeyboard(first)
     await type('41')
     await press('Enter')
     await second.getByText('41', { exact: true }).first().waitFor()
-    await second.locator('[role=grid]').focus()
+    await takeKeyboard(second)
     await type('42')
     await press('Enter')
     await has(uri, ': 42\n')
@@ -75,7 +75,7 @@ describe('nothing is lost', () => {
     writeFileSync(uri.fsPath, tern.replace('slot_01: 5 out', 'slot_01: 77 out'))
     await pause(1500)
     await has(uri, 'slot_00: 33\n', 'slot_01: 5 out')
-    await grid.locator('[role=grid]').focus()
+    await takeKeyboard(grid)
     await type('34')
     await press('Enter')
     await has(uri, 'slot_00: 33\n', 'slot_01: 34\n')
@@ -89,7 +89,7 @@ describe('nothing is lost', () => {
     await has(uri, 'slot_00: 33\n')
     rmSync(uri.fsPath)
     await pause(1000)
-    await grid.locator('[role=grid]').focus()
+    await takeKeyboard(grid)
     await type('34')
     await press('Enter')
     await has(uri, 'slot_01: 34\n')
@@ -108,10 +108,7 @@ describe('nothing is lost', () => {
     const files = vscode.workspace.getConfiguration('files')
     await files.update('readonlyInclude', { '**/held.setup.yaml': true }, vscode.ConfigurationTarget.Global)
     try {
-      const uri = write('held.setup.yaml', tern)
-      await openGrid(uri)
-      const grid = await gridFrame()
-      await grid.locator('[role=grid]').focus()
+      const { uri } = await openInGrid(tern, 'held.setup.yaml')
       await type('33')
       await press('Enter')
       await pause(1000)

@@ -6,7 +6,7 @@ import { barriersIn } from './accessibility'
 import { framesWith } from './frames'
 import { openInGrid } from './openInGrid'
 import { until } from './waiting'
-import { gridFrame, page, press, resize, type, wear } from './window'
+import { gridFrame, page, press, resize, takeKeyboard, type, wear } from './window'
 import { nameOf, openText, sample, textOf, write } from './workspace'
 
 const tern = `format: 1
@@ -160,7 +160,7 @@ describe('going back', () => {
     await frame.getByText('To run-3').waitFor()
     assert.equal((await ticked(frame)).length, 4)
     await vscode.commands.executeCommand('workbench.action.closeActiveEditor')
-    await (await gridFrame()).locator('[role=grid]').focus()
+    await takeKeyboard(await gridFrame())
     await press('ControlOrMeta+z')
     await until('one step takes it back', async () => (await textOf(uri)) === tern)
   })

@@ -1,7 +1,7 @@
 import assert from 'node:assert/strict'
 import * as vscode from 'vscode'
 import { until } from './waiting'
-import { gridFrame, press, type } from './window'
+import { gridFrame, press, takeKeyboard, type } from './window'
 import { openGrid, problemsOf, textOf } from './workspace'
 
 const tern = `format: 1
@@ -60,7 +60,7 @@ describe('a virtual workspace', () => {
     shelf.writeFile(uri, new TextEncoder().encode(tern))
     const document = await openGrid(uri)
     const grid = await gridFrame()
-    await grid.locator('[role=grid]').focus()
+    await takeKeyboard(grid)
     await until('the legs are found to differ', () => problemsOf(uri).some((problem) => problem.includes('legs-differ')))
     await type('6 out')
     await press('Enter')

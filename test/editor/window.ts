@@ -60,6 +60,19 @@ export async function gridFrame(which = 0): Promise<Frame> {
   return until('a grid is shown', async () => (await framesWith(page(), gridMark))[which])
 }
 
+/**
+ * Puts the keyboard into a grid, as a click into it does, and waits until keys go there. An element of the page may have
+ * the focus a moment before the page has it, and the workbench may take it back while it is still opening an editor.
+ */
+export async function takeKeyboard(grid: Frame): Promise<void> {
+  const cells = grid.locator('[role=grid]')
+  await cells.waitFor()
+  await until('the grid has the keyboard', async () => {
+    await cells.focus()
+    return grid.evaluate<boolean>('document.hasFocus()')
+  })
+}
+
 /** Saves what the window shows as a PNG and returns its path. */
 export async function screenshot(name: string): Promise<string> {
   const { pictures } = settings()
