@@ -62,5 +62,6 @@ function escapeProperty(text: string): string {
 
 function sumOf(files: readonly CheckedFile[]): string {
   const { errors, warnings, infos } = countFindings(files)
-  return `${files.length} ${files.length === 1 ? 'notebook' : 'notebooks'}: ${errors} errors, ${warnings} warnings, ${infos} notes`
+  const counted = (many: number, one: string) => `${many} ${one}${many === 1 ? '' : 's'}`
+  return `${counted(files.length, 'notebook')}: ${counted(errors, 'error')}, ${counted(warnings, 'warning')}, ${counted(infos, 'note')}`
 }
