@@ -1,6 +1,7 @@
 import { spawnSync } from 'node:child_process'
 import { existsSync, lstatSync, readdirSync, readFileSync, realpathSync, statSync, writeFileSync } from 'node:fs'
 import { dirname, join, sep } from 'node:path'
+import { isNotebookPath } from '../core/notebook/fileName'
 import { expandGlob, isGlob } from './expandGlob'
 import { UsageError, type World } from './outcome'
 import { why } from './why'
@@ -111,6 +112,6 @@ function notebooksIn(folder: string): string[] {
   return items.flatMap((item) => {
     const path = join(folder, item.name)
     if (item.isDirectory()) return skipped.has(item.name) ? [] : notebooksIn(path)
-    return /\.setup\.ya?ml$/i.test(item.name) ? [path] : []
+    return isNotebookPath(item.name) ? [path] : []
   })
 }

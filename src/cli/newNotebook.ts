@@ -3,6 +3,7 @@ import { architectures, findArchitecture } from '../core/adjusters/architectures
 import { writeNotebook } from '../core/adjusters/architectures/writeNotebook'
 import { cautions } from '../core/grid/cautions'
 import { nearest } from '../core/nearest'
+import { bareName, isNotebookPath } from '../core/notebook/fileName'
 import { labelFrom } from '../core/notebook/readAdjusters'
 import { UsageError, type Outcome, type World } from './outcome'
 
@@ -18,10 +19,10 @@ export function newNotebook(args: readonly string[], world: World): Outcome {
   })
   const [path, ...more] = positionals
   if (path === undefined || more.length > 0) throw new UsageError('new: name one file')
-  if (path !== '-' && !/\.setup\.ya?ml$/i.test(path)) throw new UsageError(`${path}: a notebook is named *.setup.yaml`)
+  if (path !== '-' && !isNotebookPath(path)) throw new UsageError(`${path}: a notebook is named *.setup.yaml`)
   const architecture = findArchitecture(values.from ?? '')
   if (!architecture) throw new UsageError(unknownKind(values.from))
-  const name = values.name ?? labelFrom(path.replace(/^.*[/\\]/, '').replace(/\.setup\.ya?ml$/i, ''))
+  const name = values.name ?? labelFrom(bareName(path))
   const text = writeNotebook(architecture, { date: values.date ?? world.today(), cautions, name: path === '-' ? (values.name ?? '') : name })
   if (path === '-') return { out: text, code: 0 }
   world.create(path, text)

@@ -1,6 +1,7 @@
 import * as vscode from 'vscode'
 import type { Finding, Severity } from '../core/finding'
 import { withLogs } from '../core/derived/logOf'
+import { isNotebookPath } from '../core/notebook/fileName'
 import type { Notebook } from '../core/notebook/notebook'
 import { readNotebook } from '../core/notebook/readNotebook'
 import { checkNotebook } from '../core/rules/checkNotebook'
@@ -19,7 +20,7 @@ export const notebookPattern = '**/*.setup.{yaml,yml}'
 
 /** Whether a document is a setup notebook, by its name. */
 export function isNotebook({ uri }: Pick<vscode.TextDocument, 'uri'>): boolean {
-  return /\.setup\.ya?ml$/i.test(uri.path)
+  return isNotebookPath(uri.path)
 }
 
 /** The notebooks that are open, each read once for each version of its text. */

@@ -1,4 +1,5 @@
 import * as vscode from 'vscode'
+import { asNotebookPath } from '../../core/notebook/fileName'
 import { say } from '../../core/words/say'
 import { viewType } from '../notebooks'
 
@@ -11,7 +12,7 @@ export async function newNotebook(): Promise<void> {
     ...(folder ? { defaultUri: vscode.Uri.joinPath(folder, 'machine.setup.yaml') } : {}),
   })
   if (!target) return
-  const uri = /\.setup\.ya?ml$/i.test(target.path) ? target : target.with({ path: `${target.path.replace(/\.(ya?ml)$/i, '')}.setup.yaml` })
+  const uri = target.with({ path: asNotebookPath(target.path) })
   const edit = new vscode.WorkspaceEdit()
   edit.createFile(uri, { ignoreIfExists: true })
   await vscode.workspace.applyEdit(edit)

@@ -10,6 +10,7 @@ import type { Gesture } from '../../core/grid/gesture'
 import type { Severity } from '../../core/finding'
 import type { GridPlace, GridView } from '../../core/grid/view'
 import { withPoints, writesComma } from '../../core/grid/withPoints'
+import { bareName } from '../../core/notebook/fileName'
 import { labelFrom } from '../../core/notebook/readAdjusters'
 import { say } from '../../core/words/say'
 import type { FromWebview, GridCommand, ToWebview } from '../../protocol'
@@ -237,5 +238,5 @@ export class GridSession implements vscode.Disposable {
 
 /** A first name for a machine, from its file's. @example 'tern-650.setup.yaml' gives 'Tern 650' */
 function machineName({ path }: vscode.Uri): string {
-  return labelFrom(path.slice(path.lastIndexOf('/') + 1).replace(/\.setup\.ya?ml$/i, ''))
+  return labelFrom(bareName(path))
 }

@@ -1,4 +1,5 @@
 import * as vscode from 'vscode'
+import { bareName } from '../../core/notebook/fileName'
 import { makeSheet } from '../../core/sheet/makeSheet'
 import { sheetHtml } from '../../core/sheet/sheetHtml'
 import { say } from '../../core/words/say'
@@ -28,7 +29,7 @@ export class SheetPanel {
   }
 
   async save(): Promise<void> {
-    await saveHtml(this.#html, this.document.uri, `${fileName(this.document.uri)}-${this.entry}`)
+    await saveHtml(this.#html, this.document.uri, `${bareName(this.document.uri.path)}-${this.entry}`)
   }
 
   #sheet(): string | undefined {
@@ -53,4 +54,3 @@ function withBar(html: string): string {
   return html.replace('</head>', () => `${barStyle}\n</head>`).replace(/<body[^>]*>/, (body) => `${body}\n${bar()}`)
 }
 
-const fileName = ({ path }: vscode.Uri) => path.slice(path.lastIndexOf('/') + 1).replace(/\.setup\.ya?ml$/i, '')

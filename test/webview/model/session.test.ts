@@ -21,6 +21,12 @@ describe('the first sight of a grid', () => {
   it('stands on a label while there is no entry', () => {
     assert.deepEqual(openSession(smallView(0)).session.active, { row: 0, column: -1 })
   })
+  it('stands on the first setting as soon as there is an entry, wherever it stood before', () => {
+    const { session } = openSession(smallView(0))
+    press(session, { kind: 'step', rows: 1, columns: 0, extend: false }, () => 0)
+    receive(session, { type: 'gridShown', view: smallView(1) })
+    assert.deepEqual(session.active, { row: 1, column: 0 })
+  })
   it('stands where one stood when the page was hidden', () => {
     const { session } = openSession(smallView(), { active: { row: 'laps', column: 'e0' }, findingsOpen: true, cautionsOpen: false, unwritten: [] })
     assert.deepEqual([session.active, session.findingsOpen], [{ row: 5, column: 0 }, true])

@@ -46,7 +46,9 @@ function showView(session: Session, view: GridView): void {
   const first = !session.shown
   const { active, anchor } = session.selection
   const saved = session.saved.active && { active: session.saved.active, anchor: session.saved.anchor ?? session.saved.active }
-  const keys = first ? saved : { active: session.keyed(active), anchor: session.keyed(anchor) }
+  // Where no entry was, nobody chose the row they stood on: the notebook may have had other rows altogether.
+  const begun = !first && session.model.ground.columns === 0 && view.columns.length > 0
+  const keys = first ? saved : begun ? undefined : { active: session.keyed(active), anchor: session.keyed(anchor) }
   const told = toldFindings(session)
   session.model.show(view)
   session.shown = true
