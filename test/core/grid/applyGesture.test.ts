@@ -27,7 +27,7 @@ describe('cells that are written together', () => {
   it('may be of several entries, and clear some', () => {
     const cells = ['a', 'b', 'c'].flatMap((column, at) => [{ column, row: 'settings/shock', text: String(at + 4) }, { column, row: 'settings/fork/left', text: at === 1 ? '' : '1' }])
     assert.equal(inEntry('  - id: a\n    settings: {fork: 3}\n  - {id: b, settings: {fork: 3}}\n  - id: c\n', { kind: 'setCells', cells }),
-      '  - id: a\n    settings: {fork: {left: 1, right: 3}, shock: 4}\n  - {id: b, settings: {fork: {right: 3}, shock: 5}}\n  - id: c\n    settings:\n      shock: 6\n      fork:\n        left: 1\n')
+      '  - id: a\n    settings: {fork: {left: 1, right: 3}, shock: 4}\n  - {id: b, settings: {fork: {right: 3}, shock: 5}}\n  - id: c\n    settings:\n      shock: 6\n      fork: {left: 1}\n')
   })
 
   it('are written all or not at all', () => {

@@ -14,7 +14,8 @@ export class BeginScreen {
   draw(): void {
     const { view } = this.session.model
     this.element.hidden = view.state !== 'empty'
-    if (this.element.hidden) return
+    // A button that is only hidden keeps the keyboard for a moment, and the grid would not take it.
+    if (this.element.hidden) return this.element.replaceChildren()
     const choices = (view.beginnings ?? []).map(({ key, label, about }) => {
       const choice = make('button', 'beginning', { type: 'button' }, make('strong', '', {}, label), make('span', '', {}, about))
       choice.addEventListener('click', () => void this.#begin(key))

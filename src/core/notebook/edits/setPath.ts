@@ -88,11 +88,14 @@ function before(map: MapNode, key: string): Pair | undefined {
   return earlier.at(-1) ?? map.pairs[0]
 }
 
-/** What stands behind a new key: one more key gets a line of its own in block style; deeper ones go into braces. */
+/** Two legs stand side by side, to be read in one glance. */
+const sideBySide: ReadonlySet<string> = new Set(['left', 'right'])
+
+/** What stands behind a new key: one more key gets a line of its own in block style; deeper ones and legs go into braces. */
 function nested({ rest: [next, ...rest], typed, write }: Wanted, context: Context): string {
   if (next === undefined) return ` ${write(typed, context)}`
   const deeper = { rest, typed, write }
-  if (context.flow) return ` {${keyText(next, context)}:${nested(deeper, context)}}`
+  if (context.flow || sideBySide.has(next)) return ` {${keyText(next, context)}:${nested(deeper, { ...context, flow: true })}}`
   const inside: Context = { ...context, indent: `${context.indent}  ` }
   const below = nested(deeper, rest.length === 0 ? inside : { ...inside, flow: true })
   return `${context.lineEnd}${inside.indent}${keyText(next, context)}:${below}`
