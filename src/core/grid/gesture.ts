@@ -22,8 +22,8 @@ export type Gesture =
   | { kind: 'duplicateEntry'; column: string; date: string }
   /** A new entry behind one, which it comes from; those that follow come from what they came from. */
   | { kind: 'insertEntry'; column: string; date: string; id?: string; reason?: string }
-  /** One place earlier or later in the file, each entry coming from what it came from. */
-  | { kind: 'moveEntry'; column: string; by: -1 | 1 }
+  /** So many places later in the file, earlier below zero, each entry coming from what it came from. */
+  | { kind: 'moveEntry'; column: string; by: number }
   /** A remark about a cell; an empty text takes it out. */
   | ({ kind: 'annotate'; text: string } & GridPlace)
   | { kind: 'applyFix'; finding: number; fix: number }

@@ -1,5 +1,5 @@
 import type { Gesture } from '../../core/grid/gesture'
-import { count, kindOf, listOf, group, maybe, oneOf, text, truth, type Shape } from './shapes'
+import { count, kindOf, listOf, group, maybe, oneOf, text, truth, whole, type Shape } from './shapes'
 
 const place = { column: text, row: text }
 /** A new entry. */
@@ -17,7 +17,7 @@ const gestures: Record<Gesture['kind'], Record<string, Shape>> = {
   removeEntry: { column: text },
   duplicateEntry: { column: text, date: text },
   insertEntry: { ...entry, column: text },
-  moveEntry: { column: text, by: oneOf(-1, 1) },
+  moveEntry: { column: text, by: whole },
   annotate: { ...place, text },
   applyFix: { finding: count, fix: count },
   acceptFinding: { finding: count, reason: text },

@@ -7,6 +7,7 @@ const mostItems = 400_000
 
 export const text: Shape = (value) => typeof value === 'string' && value.length <= longestText
 export const count: Shape = (value) => typeof value === 'number' && Number.isSafeInteger(value) && value >= 0
+export const whole: Shape = (value) => typeof value === 'number' && Number.isSafeInteger(value)
 export const truth: Shape = (value) => typeof value === 'boolean'
 
 export function oneOf(...values: readonly unknown[]): Shape {

@@ -58,6 +58,15 @@ describe('an entry moved in the file', () => {
     const moved = entries(three, { kind: 'moveEntry', column: 'c', by: -1 })
     assert.equal(entries(moved, { kind: 'moveEntry', column: 'c', by: 1 }), three.replace('id: b # why\n', 'id: b # why\n    from: a\n').replace('id: c\n', 'id: c\n    from: b\n'))
   })
+  const four = '  - {id: a}\n\n  # about b\n  - {id: b, from: a}\n  - {id: c, from: a}\n\n  # Sunday\n\n  - {id: d, from: a}\n'
+  it('goes over several, and what stands between entries stays there', () => {
+    assert.equal(entries(four, { kind: 'moveEntry', column: 'b', by: 2 }), '  - {id: a}\n\n  - {id: c, from: a}\n  - {id: d, from: a}\n\n  # Sunday\n\n  # about b\n  - {id: b, from: a}\n')
+    assert.equal(entries(four, { kind: 'moveEntry', column: 'd', by: -2 }), '  - {id: a}\n\n  - {id: d, from: a}\n  # about b\n  - {id: b, from: a}\n\n  # Sunday\n\n  - {id: c, from: a}\n')
+  })
+  it('leaves the bytes of those it goes over alone', () => {
+    const { answer } = make(`${head}  - id: a\n${'bcdef'.replace(/./g, (id) => `  - {id: ${id}, from: a, ride: {laps: 6}}\n`)}`, { kind: 'moveEntry', column: 'f', by: -4 })
+    assert.equal(answer.changes!.reduce((sum, { start, end, text }) => sum + end - start + text.length, 0), 2 * '  - {id: f, from: a, ride: {laps: 6}}\n'.length)
+  })
   it('moves at the end of a text without a last line end', () => {
     assert.equal(entries('  - {id: a}\n  - {id: b, from: a}\n  - {id: c, from: a}', { kind: 'moveEntry', column: 'b', by: 1 }), '  - {id: a}\n  - {id: c, from: a}\n  - {id: b, from: a}')
   })
@@ -69,6 +78,7 @@ describe('an entry moved in the file', () => {
     assert.match(entries('  - id: a\n    settings: &x {shock: 1}\n  - id: b\n    from: a\n    settings: &y {shock: 1}\n  - id: c\n    from: a\n    settings: *y\n', { kind: 'moveEntry', column: 'c', by: -1 }), /shared/)
     assert.match(make('entries: [{id: a}, {id: b}]\n', { kind: 'moveEntry', column: 'b', by: -1 }).answer.refused ?? '', /in one line/)
     assert.match(make('entries:\n  - id: a\n  - id: b\n  - {}\naccepted:\n  - {finding: x, entry: "#3", reason: y}\n', { kind: 'moveEntry', column: 'b', by: 1 }).answer.refused ?? '', /by its place/)
+    assert.equal(entries(three, { kind: 'moveEntry', column: 'b', by: 9 }), '‘b’ is the last entry already')
   })
 })
 
@@ -141,7 +151,7 @@ function anyGesture(text: string, choices: Choices): Gesture {
   const slots = [...notebook.adjusters.values()].flatMap(({ id, legs }) => (legs.length === 0 ? [id] : legs.map((leg) => `${id}/${leg}`)))
   const row = slots.length === 0 ? 'reason' : `settings/${choices.of(slots)}`
   switch (choices.below(8)) {
-    case 0: return { kind: 'moveEntry', column, by: choices.once(2) ? 1 : -1 }
+    case 0: return { kind: 'moveEntry', column, by: choices.below(7) - 3 }
     case 1: return { kind: 'duplicateEntry', column, date: '2026-05-01' }
     case 2: return { kind: 'insertEntry', column, date: '2026-05-01' }
     case 3: return { kind: 'removeAdjuster', id: row.slice('settings/'.length).replace(/\/\w+$/, ''), withPositions: true }

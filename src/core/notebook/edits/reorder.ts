@@ -9,20 +9,49 @@ import { dashOf } from './listItems'
 import { Refusal, refuseShared } from './refusal'
 import { asFigure, asProse, clearPath, setPath } from './setPath'
 
-/** Puts an entry one place earlier or later in the file. Every entry goes on coming from what it came from. */
-export function moveEntry(notebook: Notebook, entry: Entry, by: -1 | 1): TextChange[] {
-  const other = notebook.entries[entry.index + by]
-  if (!other) throw new Refusal(by < 0 ? say`‘${entry.key}’ is the first entry already` : say`‘${entry.key}’ is the last entry already`)
-  const [first, second] = by < 0 ? [other, entry] : [entry, other]
-  return rearranged(notebook, (text, list) => {
-    const [upper, lower] = [itemOf(text, list, first.index), itemOf(text, list, second.index)]
-    if (upper.ownsBlanks || lower.ownsBlanks) throw new Refusal(say('a text at the end of one of these entries owns the blank lines below it; change it in the text'))
-    return [
-      { start: upper.lead, end: upper.end, text: text.slice(lower.lead, lower.end) },
-      { start: lower.lead, end: lower.end, text: text.slice(upper.lead, upper.end) },
-    ]
-  }, (order) => order.splice(first.index, 2, second, first))
+/**
+ * Puts an entry so many places later in the file, or earlier where `by` is below zero. Every entry goes on coming from what it
+ * came from. What stands between entries stays between them.
+ */
+export function moveEntry(notebook: Notebook, entry: Entry, by: number): TextChange[] {
+  const { index } = entry
+  const to = index + by
+  if (by === 0) return []
+  if (!notebook.entries[to]) throw new Refusal(by < 0 ? say`‘${entry.key}’ is the first entry already` : say`‘${entry.key}’ is the last entry already`)
+  const top = Math.min(index, to)
+  const move = (text: string, list: ListNode): TextChange[] => {
+    const items = notebook.entries.slice(top, Math.max(index, to) + 1).map((each) => itemOf(text, list, each.index))
+    if (items.some(({ ownsBlanks }) => ownsBlanks)) throw new Refusal(say('a text at the end of one of these entries owns the blank lines below it; change it in the text'))
+    return by < 0 ? carriedUp(text, items) : carriedDown(text, items)
+  }
+  return rearranged(notebook, move, (order) => order.splice(to, 0, ...order.splice(index, 1)))
 }
+
+/** The first of some items behind the last one. */
+function carriedDown(text: string, items: readonly Item[]): TextChange[] {
+  const [first, last, gaps] = [items[0]!, items.at(-1)!, gapsOf(text, items)]
+  return [
+    { start: first.lead, end: items[1]!.lead, text: '' },
+    ...gaps.slice(1).flatMap((gap, at) => rewritten(gap, gaps[at]!)),
+    { start: last.end, end: last.end, text: gaps.at(-1)!.text + text.slice(first.lead, first.end) },
+  ]
+}
+
+/** The last of some items before the first one. */
+function carriedUp(text: string, items: readonly Item[]): TextChange[] {
+  const [first, last, gaps] = [items[0]!, items.at(-1)!, gapsOf(text, items)]
+  return [
+    { start: first.lead, end: first.lead, text: text.slice(last.lead, last.end) + gaps[0]!.text },
+    ...gaps.slice(0, -1).flatMap((gap, at) => rewritten(gap, gaps[at + 1]!)),
+    { start: items.at(-2)!.end, end: last.end, text: '' },
+  ]
+}
+
+/** What stands between each item and the next. */
+const gapsOf = (text: string, items: readonly Item[]): TextChange[] =>
+  items.slice(1).map(({ lead }, at) => ({ start: items[at]!.end, end: lead, text: text.slice(items[at]!.end, lead) }))
+
+const rewritten = (gap: TextChange, by: TextChange): TextChange[] => (gap.text === by.text ? [] : [{ ...gap, text: by.text }])
 
 /** What a copy of an entry is called and dated. */
 export interface Named {
