@@ -29,7 +29,7 @@ export type ToWebview =
 export type GridCommand = 'addEntry' | 'annotate' | 'editHeader' | 'nextFinding' | 'previousFinding' | 'showFindings' | 'clearCell' | 'showCard' | 'whatNext' | 'showCharts'
   | 'nudgeMore' | 'nudgeLess' | 'setBothLegs' | 'fillRight' | 'fillDown'
   | 'find' | 'findNext' | 'findPrevious' | 'filter' | 'changedOnly' | 'withFindingsOnly' | 'showAll' | 'toggleGroup'
-  | 'widenColumn' | 'narrowColumn' | 'pinEntry'
+  | 'widenColumn' | 'narrowColumn' | 'pinEntry' | 'pinRow'
   | 'selectRow' | 'selectColumn' | 'selectAll'
   | 'duplicateEntry' | 'insertEntry' | 'removeEntry' | 'moveEntryLeft' | 'moveEntryRight' | 'removeAdjuster'
 

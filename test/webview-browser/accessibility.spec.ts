@@ -70,6 +70,11 @@ const states: Record<string, (grid: OpenGrid) => Promise<unknown>> = {
     await grid.tell({ type: 'commandGiven', command: 'pinEntry' })
     await grid.press('ArrowRight', 'ArrowDown')
   },
+  'with rows and entries pinned and scrolled under': async (grid) => {
+    await grid.tell({ type: 'commandGiven', command: 'pinEntry' })
+    await grid.tell({ type: 'commandGiven', command: 'pinRow' })
+    await grid.press('ControlOrMeta+End', 'ArrowUp')
+  },
   'with charts open': async (grid) => {
     await grid.tell({ type: 'commandGiven', command: 'showCharts' })
     await grid.page.waitForSelector('.chart-walk:focus')
@@ -84,7 +89,7 @@ const states: Record<string, (grid: OpenGrid) => Promise<unknown>> = {
   'without entries': (grid) => grid.page.evaluate(() => host.show(sampleView(0))),
 }
 
-const worst = ['at rest', 'with a finding in the current cell', 'with a text refused', 'with a group folded, a filter and a search', 'with an entry pinned and scrolled under', 'with charts open', 'broken', 'empty']
+const worst = ['at rest', 'with a finding in the current cell', 'with a text refused', 'with a group folded, a filter and a search', 'with rows and entries pinned and scrolled under', 'with charts open', 'broken', 'empty']
 
 async function violations(grid: OpenGrid, state: string, all: boolean): Promise<string[]> {
   await grid.reopen()

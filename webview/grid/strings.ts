@@ -50,6 +50,7 @@ export const english = {
   'entry.heirs': 'leads on to {0}',
   'entry.left': 'tried and left',
   'entry.pinned': 'pinned',
+  'row.pinned': 'pinned',
 
   'severity.error': 'Error',
   'severity.warning': 'Warning',
@@ -74,6 +75,7 @@ export const english = {
   'refuse.noAdjuster': 'Stand on the row of the adjuster that is to be taken out.',
   'refuse.noRemark': 'A remark belongs to a cell of an entry.',
   'refuse.noEntry': 'There is no entry here to edit.',
+  'refuse.noRow': 'Stand on the row that is to be pinned.',
 
   'refused.title': 'Not written: {0}',
   'refused.again': 'Edit again',
@@ -147,6 +149,12 @@ export const english = {
   'find.replaced': '{0} cells replaced.',
   'pin.on': '{0} stays beside the labels.',
   'pin.off': '{0} goes with the others again.',
+  'pin.many.on': '{0} entries stay beside the labels.',
+  'pin.many.off': '{0} entries go with the others again.',
+  'pinRow.on': '{0} stays below the header.',
+  'pinRow.off': '{0} goes back to its place.',
+  'pinRow.many.on': '{0} rows stay below the header.',
+  'pinRow.many.off': '{0} rows go back to their places.',
   'width.now': '{0} pixels wide.',
   'selected': '{0} cells selected.',
   'left.title': 'Left as they were:',
@@ -162,6 +170,7 @@ export const english = {
   'did.removeEntry': 'Entry {0} taken out.',
   'did.moveEntryLeft': 'Entry {0} moved to the left.',
   'did.moveEntryRight': 'Entry {0} moved to the right.',
+  'did.moveEntry': 'Entry {0} moved.',
   'did.removeAdjuster': '{0} taken out.',
   'cautions.title': 'Before you turn anything',
 } as const

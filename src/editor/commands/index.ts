@@ -39,6 +39,7 @@ const gridCommands: Record<string, GridCommand> = {
   'detent.widenColumn': 'widenColumn',
   'detent.narrowColumn': 'narrowColumn',
   'detent.pinEntry': 'pinEntry',
+  'detent.pinRow': 'pinRow',
   'detent.selectRow': 'selectRow',
   'detent.selectColumn': 'selectColumn',
   'detent.selectAll': 'selectAll',

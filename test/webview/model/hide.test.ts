@@ -5,6 +5,7 @@ import { findMatches, findNext, openFind, replaceAll, replaced, replaceOne } fro
 import { filterEntries, hide, shownWords } from '../../../webview/grid/model/hide'
 import { shownOf } from '../../../webview/grid/model/hiding'
 import { receive } from '../../../webview/grid/model/receive'
+import { spokenMore } from '../../../webview/grid/model/describe'
 import { readSavedState } from '../../../webview/grid/model/savedState'
 import { beginEdit } from '../../../webview/grid/model/write'
 import { finding, openSession, smallView } from './small'
@@ -31,7 +32,7 @@ describe('a group of rows', () => {
     const saved = opened.session.toSave()
     const kept = readSavedState(JSON.parse(JSON.stringify({ ...saved, hiding: { ...saved.hiding, folded: [...saved.hiding!.folded] } })))
     assert.equal(rowsOf(openSession(smallView(), kept)), 'g1 g2 sag laps felt')
-    assert.deepEqual(readSavedState({ hiding: { folded: [1, 'g1'], rows: 'odd', entries: 3 } }).hiding, { folded: new Set(['g1']), rows: 'all', entries: '', pinned: '' })
+    assert.deepEqual(readSavedState({ hiding: { folded: [1, 'g1'], rows: 'odd', entries: 3 } }).hiding, { folded: new Set(['g1']), rows: 'all', entries: '', pinned: [], pinnedRows: [] })
   })
   it('opens where a place in it is gone to', () => {
     const opened = openSession()
@@ -64,19 +65,67 @@ describe('a pinned entry', () => {
     receive(opened.session, { type: 'gridChanged', version: 2, patch: { title: '', state: 'ready', columns: [], cells: [[1, 2, { state: 'set', text: '9 out' }]] } })
     assert.equal(opened.session.model.cell({ row: 1, column: 0 })?.text, '9 out')
   })
-  it('takes the place of another, and is remembered', () => {
+  it('stands beside others in their order, and is remembered', () => {
     const opened = openSession()
     give(opened, 'pinEntry')
     opened.session.select({ row: 1, column: 2 })
     give(opened, 'pinEntry')
-    assert.equal(columnsOf(opened), 'e1 e0 e2')
-    assert.equal(readSavedState(JSON.parse(JSON.stringify(opened.session.toSave()))).hiding!.pinned, 'e1')
+    assert.equal(columnsOf(opened), 'e1 e2 e0')
+    assert.deepEqual(readSavedState(JSON.parse(JSON.stringify(opened.session.toSave()))).hiding!.pinned, ['e2', 'e1'])
+  })
+  it('is pinned with all that are selected, and they are let go together', () => {
+    const opened = openSession()
+    opened.session.selectRange({ anchor: { row: 1, column: 1 }, active: { row: 2, column: 2 } })
+    give(opened, 'pinEntry')
+    assert.equal(columnsOf(opened), 'e1 e2 e0')
+    assert.deepEqual(opened.said.at(-1), ['2 entries stay beside the labels.', 'polite'])
+    opened.session.selectRange({ anchor: { row: 1, column: 0 }, active: { row: 1, column: 1 } })
+    give(opened, 'pinEntry')
+    assert.equal(columnsOf(opened), 'e0 e1 e2')
+  })
+  it('stays so, and as wide, under another name', () => {
+    const opened = openSession()
+    give(opened, 'pinEntry')
+    give(opened, 'widenColumn')
+    const renamed = smallView()
+    Object.assign(renamed.columns[2]!, { key: 'new', id: 'new' })
+    receive(opened.session, { type: 'gridShown', version: 2, view: renamed })
+    assert.equal(columnsOf(opened), 'new e0 e1')
+    assert.deepEqual([...opened.session.widths], [['new', 152]])
   })
   it('is none on a label', () => {
     const opened = openSession()
     opened.session.select({ row: 1, column: -1 })
     give(opened, 'pinEntry')
     assert.deepEqual(opened.said.at(-1), ['There is no entry here to edit.', 'shown'])
+  })
+})
+
+describe('a pinned row', () => {
+  it('comes first, without its heading, through every filter and fold, and goes back to its place', () => {
+    const opened = openSession()
+    opened.session.select({ row: 5, column: 1 })
+    give(opened, 'pinRow')
+    assert.equal(rowsOf(opened), 'laps g1 rebound preload g2 sag felt')
+    assert.equal(opened.session.model.pinnedRows, 1)
+    assert.deepEqual(opened.session.active, { row: 0, column: 1 })
+    assert.deepEqual(opened.said.at(-1), ['laps stays below the header.', 'polite'])
+    assert.equal(opened.session.model.groupOf(0), undefined)
+    assert.match(spokenMore(opened.session.model, { row: 0, column: -1 }, undefined), /^pinned/)
+    give(opened, 'changedOnly')
+    assert.equal(rowsOf(opened), 'laps')
+    give(opened, 'showAll')
+    assert.deepEqual(readSavedState(JSON.parse(JSON.stringify(opened.session.toSave()))).hiding!.pinnedRows, ['laps'])
+    give(opened, 'pinRow')
+    assert.equal(rowsOf(opened), 'g1 rebound preload g2 sag laps felt')
+  })
+  it('is a row, not a heading or the header', () => {
+    const opened = openSession()
+    for (const row of [-1, 0]) {
+      opened.session.select({ row, column: row === 0 ? -1 : 1 })
+      give(opened, 'pinRow')
+      assert.deepEqual(opened.said.at(-1), ['Stand on the row that is to be pinned.', 'shown'])
+    }
   })
 })
 

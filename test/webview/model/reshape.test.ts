@@ -4,7 +4,7 @@ import { layFill } from '../../../webview/grid/model/fill'
 import { menuOf } from '../../../webview/grid/model/menuOf'
 import { receive } from '../../../webview/grid/model/receive'
 import { beginEdit, draft, pasteText } from '../../../webview/grid/model/write'
-import { commitToAll } from '../../../webview/grid/model/reshape'
+import { commitToAll, moveEntryTo } from '../../../webview/grid/model/reshape'
 import type { GridCommand } from '../../../src/protocol'
 import { openSession, smallView } from './small'
 
@@ -115,6 +115,20 @@ describe('an entry as a whole', () => {
     assert.deepEqual(opened.gestures().map((gesture) => ('column' in gesture ? [gesture.kind, gesture.column] : [])), [['duplicateEntry', 'e2'], ['insertEntry', 'e2'], ['moveEntry', 'e2'], ['moveEntry', 'e2'], ['removeEntry', 'e2']])
     opened.answer()
     assert.deepEqual(opened.said.at(-1), ['Entry e2 taken out.', 'polite'])
+  })
+  it('is carried before another, by how many places that is in the file', () => {
+    const opened = openSession(smallView(5))
+    const { session } = opened
+    moveEntryTo(session, 3, 1)
+    moveEntryTo(session, 1, 5)
+    moveEntryTo(session, 2, 2)
+    moveEntryTo(session, 2, 3)
+    session.select({ row: 1, column: 4 })
+    give(opened, 'pinEntry')
+    moveEntryTo(session, 0, 2)
+    assert.deepEqual(opened.gestures(), [{ kind: 'moveEntry', column: 'e3', by: -2 }, { kind: 'moveEntry', column: 'e1', by: 3 }, { kind: 'moveEntry', column: 'e4', by: -3 }])
+    opened.answer('e4 stays where it is')
+    assert.deepEqual(opened.said.at(-1), ['E4 stays where it is.', 'shown'])
   })
   it('is left alone where nothing may be written', () => {
     const opened = openSession({ ...smallView(), readOnly: 'a version to read' })

@@ -42,7 +42,7 @@ export function spokenMore(model: GridModel, spot: Spot, pending: Pending | unde
     parts.push(cell.about, cell.remark && say('cell.remark', cell.remark))
   }
   if (row === HEADER) parts.push(...headerMore(model.column(column)), ...(column >= 0 && column < model.pinned ? [say('entry.pinned')] : []), ...historyMore(model, column))
-  if (column === LABELS) parts.push(model.row(row)?.about)
+  if (column === LABELS) parts.push(row >= 0 && row < model.pinnedRows ? say('row.pinned') : undefined, model.row(row)?.about)
   parts.push(...model.findingsAt(spot).map(findingName))
   return parts.filter(Boolean).join('. ')
 }

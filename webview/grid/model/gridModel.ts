@@ -27,8 +27,9 @@ export class GridModel {
   ground: Ground = { rows: [], columns: 0 }
   /** The drawing of the history; absent where it does not branch. */
   lanes: ReturnType<typeof lanesOf>
-  /** How many entries stay beside the labels, from the first on. */
-  pinned: 0 | 1 = 0
+  /** How many entries stay beside the labels, from the first on, and how many rows below the header. */
+  pinned = 0
+  pinnedRows = 0
   #order: readonly number[] = []
   #rows = new Map<string, number>()
   #columns = new Map<string, number>()
@@ -38,12 +39,12 @@ export class GridModel {
 
   show(all: GridView): void {
     this.all = all
-    const { rows, columns } = shownOf(all, this.hiding)
+    const { rows, columns, pinned, pinnedRows } = shownOf(all, this.hiding)
     this.#shownRows = new Map(rows.map((row, index) => [row, index]))
     this.#shownColumns = new Map(columns.map((column, index) => [column, index]))
     this.#order = columns
-    this.pinned = this.hiding.pinned !== '' && all.columns[columns[0] ?? -1]?.key === this.hiding.pinned ? 1 : 0
-    const isWhole = rows.length === all.rows.length && columns.length === all.columns.length && columns.every((column, index) => column === index)
+    Object.assign(this, { pinned, pinnedRows })
+    const isWhole = isAll(rows, all.rows.length) && isAll(columns, all.columns.length)
     const view = this.view = isWhole ? all : {
       ...all, rows: rows.map((row) => all.rows[row]!), columns: columns.map((column) => all.columns[column]!),
       cells: rows.map((row) => (all.rows[row]!.kind === 'group' ? [] : columns.map((column) => all.cells[row]![column]!))),
@@ -107,7 +108,7 @@ export class GridModel {
 
   /** With entries hidden or out of order the lines would lead from one to another that it does not come from. */
   #lanes(): ReturnType<typeof lanesOf> {
-    return this.view.columns.length === this.all.columns.length && (this.#order[0] ?? 0) === 0 ? lanesOf(this.view.columns) : undefined
+    return isAll(this.#order, this.all.columns.length) ? lanesOf(this.view.columns) : undefined
   }
 
   /** The place among all entries of one that is shown. */
@@ -160,9 +161,9 @@ export class GridModel {
     return row === undefined || column === undefined ? undefined : { row, column }
   }
 
-  /** The heading above a row. */
+  /** The heading above a row; a pinned one has none. */
   groupOf(row: number): Row | undefined {
-    for (let index = row; index >= 0; index--) if (this.view.rows[index]?.kind === 'group') return this.view.rows[index]
+    for (let index = row; index >= this.pinnedRows; index--) if (this.view.rows[index]?.kind === 'group') return this.view.rows[index]
     return undefined
   }
 
@@ -175,6 +176,8 @@ export class GridModel {
     this.#findings = new Map(findings.map((finding) => [finding.id, finding]))
   }
 }
+
+const isAll = (indices: readonly number[], count: number) => indices.length === count && indices.every((index, at) => index === at)
 
 function withFindings(findings: readonly GridFinding[], { put, gone }: NonNullable<GridPatch['findings']>): GridFinding[] {
   const [out, now] = [new Set(gone), new Map(put.map((finding) => [finding.id, finding]))]

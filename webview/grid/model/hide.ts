@@ -37,18 +37,9 @@ export function filterEntries(session: Session, entries: string): void {
 }
 
 export function showAll(session: Session): void {
-  hide(session, { ...nothingHidden, pinned: session.model.hiding.pinned })
+  const { pinned, pinnedRows } = session.model.hiding
+  hide(session, { ...nothingHidden, pinned, pinnedRows })
   session.ports.announce(shownWords(session), 'polite')
-}
-
-/** Keeps the current entry in sight beside the labels, in the place of another; of that one lets go. */
-export function togglePin(session: Session): void {
-  const { model, active } = session
-  const column = model.column(active.column)
-  if (!column) return session.ports.announce(say('refuse.noEntry'), 'shown')
-  const isPinned = model.hiding.pinned === column.key
-  hide(session, { pinned: isPinned ? '' : column.key })
-  session.ports.announce(say(isPinned ? 'pin.off' : 'pin.on', column.id), 'polite')
 }
 
 export function openFilter(session: Session, open: boolean): void {

@@ -11,42 +11,51 @@ export interface Hiding {
   rows: RowFilter
   /** What entries must have, as `entryPasses` reads it. */
   entries: string
-  /** Key of the entry that stays beside the labels; empty for none. */
-  pinned: string
+  /** Keys of the entries that stay beside the labels, and of the rows that stay below the header. */
+  pinned: readonly string[]
+  pinnedRows: readonly string[]
 }
 
-export const nothingHidden: Hiding = { folded: new Set(), rows: 'all', entries: '', pinned: '' }
+export const nothingHidden: Hiding = { folded: new Set(), rows: 'all', entries: '', pinned: [], pinnedRows: [] }
 
 /** What is left to see, by indices of the whole view. */
 export interface Shown {
   rows: number[]
   columns: number[]
+  /** How many of each, from the first on, are pinned. */
+  pinned: number
+  pinnedRows: number
 }
 
 /**
- * A folded heading stays, to be opened again; one without a row that passes the filter goes. A pinned entry comes first and
- * passes every filter: it is there to hold the others against.
+ * A folded heading stays, to be opened again; one without a row that passes the filter goes. Pinned entries and rows come first and
+ * pass every filter: they are there to hold the others against.
  */
-export function shownOf(view: GridView, { folded, rows: filter, entries, pinned }: Hiding): Shown {
+export function shownOf(view: GridView, { folded, rows: filter, entries, pinned, pinnedRows }: Hiding): Shown {
   const passing = entryFilter(entries)
-  const pin = pinned === '' ? -1 : view.columns.findIndex(({ key }) => key === pinned)
-  const others = view.columns.flatMap((column, index) => (index !== pin && passing(column) ? [index] : []))
-  const columns = pin < 0 ? others : [pin, ...others]
+  const pins = indicesOf(view.columns, pinned)
+  const columns = [...pins, ...view.columns.flatMap((column, index) => (!pins.includes(index) && passing(column) ? [index] : []))]
   const isShown = (index: number) => filter === 'all' || columns.some((column) => passes(view.cells[index]![column]!, filter))
-  const rows: number[] = []
+  const frozen = indicesOf(view.rows, pinnedRows).filter((index) => view.rows[index]!.kind !== 'group')
+  const rows = [...frozen]
   let heading: number | undefined
   let isFolded = false
   for (const [index, row] of view.rows.entries()) {
     if (row.kind === 'group') {
       heading = index
       isFolded = folded.has(row.key)
-    } else if (isShown(index)) {
+    } else if (!frozen.includes(index) && isShown(index)) {
       if (heading !== undefined) rows.push(heading)
       heading = undefined
       if (!isFolded) rows.push(index)
     }
   }
-  return { rows, columns }
+  return { rows, columns, pinned: pins.length, pinnedRows: frozen.length }
+}
+
+/** Where those with the given keys stand, in their own order; unknown keys are left out. */
+function indicesOf(all: readonly { key: string }[], keys: readonly string[]): number[] {
+  return keys.length === 0 ? [] : all.flatMap(({ key }, index) => (keys.includes(key) ? [index] : []))
 }
 
 function passes(cell: Cell, filter: RowFilter): boolean {

@@ -3,7 +3,8 @@ import type { GridCommand, GridPatch, ToWebview } from '../../../src/protocol'
 import { say } from '../strings'
 import { findingName } from './describe'
 import { findNext, openFind } from './find'
-import { filterRows, openFilter, showAll, toggleGroup, togglePin, uncover } from './hide'
+import { filterRows, openFilter, showAll, toggleGroup, uncover } from './hide'
+import { followRename, togglePin, togglePinRow } from './pin'
 import { changeEntry, fillSelected, nudgeSelected, removeAdjuster, setBothLegs } from './reshape'
 import type { KeyedSpot } from './savedState'
 import type { Session } from './session'
@@ -50,6 +51,7 @@ function showView(session: Session, view: GridView): void {
   const begun = !first && session.model.ground.columns === 0 && view.columns.length > 0
   const keys = first ? saved : begun ? undefined : { active: session.keyed(active), anchor: session.keyed(anchor) }
   const told = toldFindings(session)
+  followRename(session, view)
   session.model.show(view)
   session.shown = true
   if (keys) session.selection = { active: find(session, keys.active, active), anchor: find(session, keys.anchor, anchor) }
@@ -133,6 +135,7 @@ function obey(session: Session, command: GridCommand): void {
     case 'showAll': return showAll(session)
     case 'toggleGroup': return toggleGroup(session)
     case 'pinEntry': return togglePin(session)
+    case 'pinRow': return togglePinRow(session)
     case 'widenColumn': return stepWidth(session, 1)
     case 'narrowColumn': return stepWidth(session, -1)
     case 'selectRow': case 'selectColumn': case 'selectAll': return selectWhole(session, command)

@@ -92,6 +92,20 @@ export function changeEntry(session: Session, command: EntryCommand): void {
   })
 }
 
+/** Puts an entry before the one at `before`, or behind all that are shown where there is none there. Both by their places among those. */
+export function moveEntryTo(session: Session, column: number, before: number): void {
+  const { model } = session
+  const entry = model.column(column)
+  if (!entry || !canWrite(session)) return
+  const from = model.inAll(column)
+  const target = before < model.view.columns.length ? model.inAll(before) : model.inAll(model.view.columns.length - 1) + 1
+  const by = target > from ? target - 1 - from : target - from
+  if (by === 0) return
+  session.outbox.send({ kind: 'moveEntry', column: entry.key, by }, ({ refused }) => {
+    session.ports.announce(refused === undefined ? say('did.moveEntry', entry.id || entry.key) : sentence(refused), refused === undefined ? 'polite' : 'shown')
+  })
+}
+
 /** Takes the adjuster of the current row out; where it is in use, asks first. */
 export async function removeAdjuster(session: Session): Promise<void> {
   const { model, active } = session

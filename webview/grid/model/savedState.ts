@@ -59,13 +59,15 @@ export function readSavedState(saved: unknown): SavedState {
 }
 
 /** A set outlives the page as a list. */
-function readHiding({ folded, rows, entries, pinned }: Record<string, unknown>): Hiding {
-  const keys: unknown[] = folded instanceof Set ? [...folded] : Array.isArray(folded) ? folded : []
+function readHiding({ folded, rows, entries, pinned, pinnedRows }: Record<string, unknown>): Hiding {
   return {
-    folded: new Set(keys.filter((key): key is string => typeof key === 'string')),
-    rows: rows === 'changed' || rows === 'findings' ? rows : 'all', entries: typeof entries === 'string' ? entries : '', pinned: typeof pinned === 'string' ? pinned : '',
+    folded: new Set(readKeys(folded instanceof Set ? [...folded] : folded)),
+    rows: rows === 'changed' || rows === 'findings' ? rows : 'all', entries: typeof entries === 'string' ? entries : '',
+    pinned: readKeys(pinned), pinnedRows: readKeys(pinnedRows),
   }
 }
+
+const readKeys = (keys: unknown): string[] => (Array.isArray(keys) ? keys.filter((key): key is string => typeof key === 'string') : [])
 
 function readText(value: unknown): ({ text: string } & GridPlace) | undefined {
   if (!isRecord(value)) return undefined

@@ -7,7 +7,8 @@ import { commitToAll } from '../model/reshape'
 import { cancelEdit, commitEdit, draft } from '../model/write'
 import { ChoiceList } from './choiceList'
 import { make } from './dom'
-import type { Box, GridBody } from './gridBody'
+import type { GridBody } from './gridBody'
+import type { Box } from './places'
 
 /** The share of the sight that an input for prose grows to before it scrolls. */
 const tallest = 0.7

@@ -1,5 +1,5 @@
 import { make, setAttribute } from './dom'
-import type { Box } from './gridBody'
+import type { Box } from './places'
 
 /** The choices below an input, after the combobox pattern: the input keeps the focus and may hold other text too. */
 export class ChoiceList {

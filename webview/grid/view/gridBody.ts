@@ -1,32 +1,22 @@
 import type { GridView } from '../../../src/core/grid/view'
 import { say } from '../strings'
-import { Axis, scrollToShow } from '../model/axis'
+import { Axis } from '../model/axis'
 import type { KeyedScroll } from '../model/savedState'
 import { only } from '../model/selection'
 import type { Session } from '../model/session'
 import { HEADER, LABELS, type Spot } from '../model/spot'
 import { menuOf } from '../model/menuOf'
 import { make, setAttribute } from './dom'
-import { Pool, type Layout } from './pool'
+import { Places, type Box } from './places'
+import { Pool } from './pool'
 import { headerHeight, labelWidth, rowHeight, widthOf } from './sizes'
 
 /** Rows and columns kept ready beyond each edge of what is in sight, so that scrolling never shows a gap. */
 const spareRows = 4
 const spareColumns = 3
 
-/** How near, in px, to a column's edge the pointer takes hold of it. */
-const edgePx = 4
-
 /** How long, in ms, scrolling has to rest before the elements are put in reading order. */
 const tidyMs = 200
-
-/** Where something lies within the scrolled content, in px. */
-export interface Box {
-  left: number
-  top: number
-  width: number
-  height: number
-}
 
 /**
  * The grid itself: what is in sight of it, drawn in a pool of cells.
@@ -46,7 +36,8 @@ export class GridBody {
   #view: GridView | undefined
   /** The selection as it is drawn. */
   #selection = only({ row: HEADER, column: LABELS })
-  #layout: Layout = { rows: new Axis([]), columns: new Axis([]), labels: 0, header: headerHeight(0), pinned: 0, pinnedWidth: 0 }
+  readonly places = new Places(this.scroller, this.#content)
+  readonly #layout = this.places.layout
   /** What the rows had for room when they were last laid out. */
   #height = 0
   #width = 0
@@ -74,9 +65,9 @@ export class GridBody {
     setAttribute(this.grid, 'aria-colcount', String(view.columns.length + 1))
     this.#frame()
     this.#layOut()
-    this.#scrollTo(keep)
+    this.places.scrollTo(keep, view.rows, view.columns)
     this.#draw(true)
-    this.#tidySoon()
+    this.#pool.tidy()
   }
 
   /** Draws again what does not belong to a cell, and all cells in sight. */
@@ -100,85 +91,25 @@ export class GridBody {
   }
 
   /** Scrolls as little as shows the spot whole. */
-  reveal({ row, column }: Spot): void {
-    const { scroller } = this
-    const { width, height } = this.#room()
-    if (row !== HEADER) scroller.scrollTop = scrollToShow(this.#layout.rows, row, scroller.scrollTop, height)
-    const { columns, pinned, pinnedWidth } = this.#layout
-    if (column !== LABELS && column >= pinned) scroller.scrollLeft = scrollToShow(columns, column, scroller.scrollLeft + pinnedWidth, width - pinnedWidth) - pinnedWidth
+  reveal(spot: Spot): void {
+    this.places.reveal(spot)
     this.#draw(false)
     this.#pointAtActive()
   }
 
   /** The row a screenful away. */
   pageFrom = (row: number, down: boolean): number => {
-    const { height } = this.#room()
+    const height = this.places.room().height - this.#layout.pinnedHeight
     return this.#layout.rows.at(this.#layout.rows.offset(Math.max(row, 0)) + (down ? height : -height))
   }
 
-  /** Where a spot lies in the content; headers and labels where they are pinned just now. */
-  boxOf({ row, column }: Spot): Box {
-    return {
-      left: column === LABELS ? this.scroller.scrollLeft : this.#layout.labels + this.#layout.columns.offset(column) + (column < this.#layout.pinned ? this.scroller.scrollLeft : 0),
-      width: column === LABELS ? this.#layout.labels : this.#layout.columns.size(column),
-      top: row === HEADER ? this.scroller.scrollTop : this.#layout.header + this.#layout.rows.offset(row),
-      height: row === HEADER ? this.#layout.header : this.#layout.rows.size(row),
-    }
-  }
-
-  /** What of the content is in sight around a spot, without the header, the labels and, but for its own cells, a pinned entry. */
-  sight({ column }: Spot): Box {
-    const { scrollLeft, scrollTop } = this.scroller
-    const { labels, pinned, header } = this.#layout
-    const pinnedWidth = column < pinned ? 0 : this.#layout.pinnedWidth
-    const { width, height } = this.#room()
-    return { left: scrollLeft + labels + pinnedWidth, top: scrollTop + header, width: Math.max(0, width - pinnedWidth), height }
-  }
-
-  /** The same as a rectangle on the page. */
-  rectOf(spot: Spot): DOMRect {
-    const box = this.boxOf(spot)
-    const { left, top } = this.#content.getBoundingClientRect()
-    return new DOMRect(left + box.left, top + box.top, box.width, box.height)
-  }
-
-  /** The spot under a point of the page; points outside give the nearest one. */
-  spotAt(clientX: number, clientY: number): Spot {
-    const { left, top } = this.scroller.getBoundingClientRect()
-    const x = clientX - left
-    const y = clientY - top
-    return {
-      column: x < this.#layout.labels ? LABELS : this.#layout.columns.at(this.#along(x - this.#layout.labels)),
-      row: y < this.#layout.header ? HEADER : this.#layout.rows.at(y - this.#layout.header + this.scroller.scrollTop),
-    }
-  }
-
-  /** The px along all columns that shows `x` px right of the labels: what is pinned does not scroll. */
-  #along(x: number): number {
-    return x < this.#layout.pinnedWidth ? x : x + this.scroller.scrollLeft
-  }
-
-  /** The entry whose right edge is under a point of the header, to be drawn wider; undefined where none is. */
-  edgeAt(clientX: number, clientY: number): number | undefined {
-    const { left, top } = this.scroller.getBoundingClientRect()
-    if (clientY - top > this.#layout.header || clientX - left <= this.#layout.labels) return undefined
-    const x = this.#along(clientX - left - this.#layout.labels)
-    const { columns } = this.#layout
-    return [columns.at(x), columns.at(x) - 1].find((column) => column >= 0 && Math.abs(columns.offset(column + 1) - x) <= edgePx)
-  }
+  boxOf = (spot: Spot): Box => this.places.boxOf(spot)
+  sight = (spot: Spot): Box => this.places.sight(spot)
+  rectOf = (spot: Spot): DOMRect => this.places.rectOf(spot)
+  spotAt = (clientX: number, clientY: number): Spot => this.places.spotAt(clientX, clientY)
 
   keyedScroll(): KeyedScroll {
-    const { scrollTop, scrollLeft } = this.scroller
-    const row = this.#layout.rows.at(scrollTop)
-    const column = this.#layout.columns.at(scrollLeft)
-    const rowKey = this.#view?.rows[row]?.key
-    const columnKey = this.#view?.columns[column]?.key
-    return {
-      ...(rowKey !== undefined && { row: rowKey }),
-      ...(columnKey !== undefined && { column: columnKey }),
-      rowPx: scrollTop - this.#layout.rows.offset(row),
-      columnPx: scrollLeft - this.#layout.columns.offset(column),
-    }
+    return this.places.keyedScroll(this.#view?.rows ?? [], this.#view?.columns ?? [])
   }
 
   #frame(): void {
@@ -197,16 +128,15 @@ export class GridBody {
     const sawColumn = active.column !== LABELS && left >= 0 && left < this.#width
     const sawActive = active.row === HEADER || this.#layout.rows.offset(active.row) < this.scroller.scrollTop + this.#height
     this.#layOut()
-    this.#scrollTo(keep)
+    this.places.scrollTo(keep, this.#view.rows, this.#view.columns)
     this.#draw(true)
+    this.#pool.tidy()
     if (sawActive && active.row !== HEADER) this.reveal({ row: active.row, column: sawColumn ? active.column : LABELS })
   }
 
   /** Sizes the content and the pool to the page. */
   #layOut(): void {
     this.#layout.labels = labelWidth(this.scroller.clientWidth)
-    this.#layout.pinned = this.session.model.pinned
-    this.#layout.pinnedWidth = this.#layout.columns.offset(this.#layout.pinned)
     this.scroller.classList.toggle('has-narrow-labels', this.#layout.labels < 240)
     this.#layout.header = headerHeight(this.session.model.lanes?.count ?? 0)
     this.#content.style.width = `${this.#layout.labels + this.#layout.columns.total}px`
@@ -214,29 +144,13 @@ export class GridBody {
     this.scroller.style.setProperty('--labels', `${this.#layout.labels}px`)
     this.scroller.classList.toggle('has-lanes', this.session.model.lanes !== undefined)
     this.scroller.style.setProperty('--header', `${this.#layout.header}px`)
-    const { width, height } = this.#room()
+    this.places.pin(this.session.model.pinned, this.session.model.pinnedRows)
+    this.scroller.classList.toggle('has-frozen', this.#layout.pinnedRows > 0)
+    this.scroller.style.setProperty('--frozen', `${this.#layout.pinnedHeight}px`)
+    const { width, height } = this.places.room()
     this.#height = height
     this.#width = width
-    this.#pool.resize(this.#layout.rows.reach(height, spareRows), this.#layout.columns.reach(width, spareColumns), this.#layout.pinned > 0)
-  }
-
-  /** What is left for cells beside the pinned header and labels. */
-  #room(): { width: number; height: number } {
-    return {
-      width: Math.max(0, this.scroller.clientWidth - this.#layout.labels),
-      height: Math.max(0, this.scroller.clientHeight - this.#layout.header),
-    }
-  }
-
-  #scrollTo(keep: KeyedScroll | undefined): void {
-    if (!keep) {
-      this.scroller.scrollLeft = this.#layout.columns.total
-      return
-    }
-    const rows = this.#view!.rows.findIndex(({ key }) => key === keep.row)
-    const columns = this.#view!.columns.findIndex(({ key }) => key === keep.column)
-    if (rows >= 0) this.scroller.scrollTop = this.#layout.rows.offset(rows) + keep.rowPx
-    if (columns >= 0) this.scroller.scrollLeft = this.#layout.columns.offset(columns) + keep.columnPx
+    this.#pool.resize(this.#layout.rows.reach(height, spareRows), this.#layout.columns.reach(width, spareColumns), this.#layout)
   }
 
   /** Brings the slots to what is in sight; with `all` writes every one of them again. */

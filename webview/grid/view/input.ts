@@ -6,15 +6,16 @@ import { toggleGroup } from '../model/hide'
 import { canStand, HEADER, LABELS, nearestSpot, type Spot } from '../model/spot'
 import { printTsv } from '../model/tsv'
 import { press, selectLine } from '../model/walk'
-import { setWidth, usualWidth } from '../model/widths'
 import { beginEdit, clearSelected, copiedBlock, pasteBlock, pasteText } from '../model/write'
 import type { GridBody } from './gridBody'
+import { EntryDrag, listenToEdges } from './headerDrag'
 
 /** Keys, pointer and clipboard of the grid. Keys that are not ours reach the editor untouched. */
 export function listenToGrid(session: Session, body: GridBody): void {
   listenToKeys(session, body)
-  // Before the pointer's, which it keeps from selecting.
+  // Before the pointer's, which they keep from selecting.
   listenToEdges(session, body)
+  new EntryDrag(session, body)
   listenToPointer(session, body)
   listenToClipboard(session, body)
 }
@@ -31,31 +32,6 @@ function listenToKeys(session: Session, body: GridBody): void {
 }
 
 const pick = ({ key, ctrlKey, metaKey, shiftKey, altKey }: KeyboardEvent) => ({ key, ctrlKey, metaKey, shiftKey, altKey })
-
-/** The right edge of an entry's header is drawn to make it wider or narrower; a double click makes it as usual. */
-function listenToEdges(session: Session, body: GridBody): void {
-  let drawn: { column: number; from: number; width: number } | undefined
-  const { surface } = body
-  surface.addEventListener('pointerdown', (event) => {
-    const column = event.button === 0 ? body.edgeAt(event.clientX, event.clientY) : undefined
-    if (column === undefined) return
-    drawn = { column, from: event.clientX, width: body.boxOf({ row: HEADER, column }).width }
-    surface.setPointerCapture(event.pointerId)
-    event.preventDefault()
-    event.stopImmediatePropagation()
-  })
-  surface.addEventListener('pointermove', (event) => {
-    surface.classList.toggle('on-edge', drawn !== undefined || body.edgeAt(event.clientX, event.clientY) !== undefined)
-    if (drawn) setWidth(session, drawn.column, drawn.width + event.clientX - drawn.from)
-  })
-  for (const name of ['pointerup', 'pointercancel'] as const) surface.addEventListener(name, () => { drawn = undefined })
-  surface.addEventListener('dblclick', (event) => {
-    const column = body.edgeAt(event.clientX, event.clientY)
-    if (column === undefined) return
-    setWidth(session, column, usualWidth)
-    event.stopImmediatePropagation()
-  })
-}
 
 function listenToPointer(session: Session, body: GridBody): void {
   let dragging: 'cells' | 'columns' | 'rows' | undefined

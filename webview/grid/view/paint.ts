@@ -13,11 +13,13 @@ export interface Look {
   active: Spot
   block: Block
   range: boolean
+  /** How many entries stay beside the labels, from the first on. */
+  pinned: number
 }
 
-export function lookOf(session: Session): Look {
+export function lookOf(session: Session, pinned: number): Look {
   const { selection } = session
-  return { session, active: selection.active, block: blockOf(selection), range: isRange(selection) }
+  return { session, active: selection.active, block: blockOf(selection), range: isRange(selection), pinned }
 }
 
 export function paintCell(slot: Slot, row: number, column: number, look: Look): void {
@@ -32,7 +34,7 @@ export function paintCell(slot: Slot, row: number, column: number, look: Look): 
   slot.text = typed ? typed.text : cell.text
   slot.className = [
     'cell', `is-${cell.state}`, rowFacts.figures && 'figures', rowFacts.lines > 1 && 'several', rowFacts.kind === 'computed' && 'is-computed',
-    !isShort(slot.text) && 'is-long', cell.changed && 'is-changed', typed && `is-${typed.state}`, worst && `mark-${worst}`, cell.remark && 'has-remark', column < model.pinned && 'is-pinned',
+    !isShort(slot.text) && 'is-long', cell.changed && 'is-changed', typed && `is-${typed.state}`, worst && `mark-${worst}`, cell.remark && 'has-remark', column < look.pinned && 'is-pinned',
     ...selectionClasses(row, column, look),
   ].filter(Boolean).join(' ')
   slot.set('aria-colindex', String(column + 2))
@@ -53,7 +55,7 @@ export function paintHeader(slot: HeaderSlot, column: number, look: Look): void 
   // Where the history branches, what an entry comes from has a line of its own.
   slot.write(facts.id, [...more, ...(model.lanes ? [] : [from])].filter(Boolean).join(' · '), model.lanes ? from : '')
   slot.draw(model.lanes?.marks[column], widthOf(facts, look.session.widths), model.lanes?.count ?? 0)
-  slot.className = ['cell', 'header-cell', column < model.pinned && 'is-pinned', worst && `mark-${worst}`, column === look.active.column && 'is-lit', ...selectionClasses(HEADER, column, look)]
+  slot.className = ['cell', 'header-cell', column < look.pinned && 'is-pinned', worst && `mark-${worst}`, column === look.active.column && 'is-lit', ...selectionClasses(HEADER, column, look)]
     .filter(Boolean).join(' ')
   slot.set('aria-colindex', String(column + 2))
   slot.set('aria-selected', inBlock(look.block, HEADER, column) ? 'true' : 'false')

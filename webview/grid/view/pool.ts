@@ -1,28 +1,15 @@
 import type { Row } from '../../../src/core/grid/view'
-import type { Axis } from '../model/axis'
 import { blockOf, inBlock, type Selection } from '../model/selection'
 import type { Session } from '../model/session'
 import { HEADER, LABELS, type Spot } from '../model/spot'
 import { make } from './dom'
 import { lookOf, paintCell, paintHeader, paintLabel, type Look } from './paint'
 import { HeaderSlot } from './headerSlot'
+import type { Layout } from './places'
 import { RowSlot, Slot } from './slots'
 
 /** The index of a row slot whose place on the page is yet to be set. */
 const unplaced = -2
-
-/** Where everything lies: the measures that the slots are placed by. */
-export interface Layout {
-  rows: Axis
-  columns: Axis
-  /** Width of the label column, px. */
-  labels: number
-  /** Height of the header row, px. */
-  header: number
-  /** How many columns stay beside the labels, from the first on, and their width, px. */
-  pinned: 0 | 1
-  pinnedWidth: number
-}
 
 interface Drawing {
   layout: Layout
@@ -38,6 +25,10 @@ interface Drawing {
 export class Pool {
   readonly #header = new RowSlot<HeaderSlot>('columnheader', () => new HeaderSlot())
   readonly #rows: RowSlot[] = []
+  /** The rows that stay below the header, in an element that does. */
+  readonly #pinned: RowSlot[] = []
+  readonly #frozen = make('div', 'frozen')
+  #pins = 0
   /** All labels, to be pinned as one: pinned one by one, each would be a layer to put together in every frame. */
   readonly labels = make('div', 'labels')
   #columns = 0
@@ -46,7 +37,7 @@ export class Pool {
   constructor(readonly session: Session, readonly grid: HTMLElement) {
     this.#header.className = 'row header-row'
     this.#header.element.prepend(this.#header.label.element)
-    grid.append(this.#header.element)
+    grid.append(this.#header.element, this.#frozen)
   }
 
   get rows(): number {
@@ -58,40 +49,54 @@ export class Pool {
   }
 
   /** Has as many slots as asked for, and every one of them placed anew when it is drawn next. */
-  resize(rows: number, columns: number, pinned: boolean): void {
+  resize(rows: number, columns: number, { pinned, pinnedRows }: Layout): void {
     this.#columns = columns
-    while (this.#rows.length < rows) {
-      const row = new RowSlot('rowheader', () => new Slot('gridcell'))
-      this.#rows.push(row)
-      this.grid.append(row.element)
-      this.labels.append(row.label.element)
-    }
-    for (const spare of this.#rows.splice(rows)) {
-      spare.element.remove()
-      spare.label.element.remove()
-    }
-    for (const row of [this.#header, ...this.#rows]) {
+    this.#pins = pinned
+    stretch(this.#rows, rows, ({ element, label }) => {
+      this.grid.append(element)
+      this.labels.append(label.element)
+    })
+    stretch(this.#pinned, pinnedRows, ({ element, label }) => {
+      element.append(label.element)
+      this.#frozen.append(element)
+    })
+    for (const row of this.#all) {
       row.index = unplaced
       row.stretch(columns)
-      row.pinIn(pinned ? (row === this.#header ? row.element : this.labels) : undefined)
+      row.pinIn(this.#rows.includes(row as RowSlot) ? this.labels : row.element, pinned)
     }
-    this.tidy()
+  }
+
+  get #all(): readonly RowSlot[] {
+    return [this.#header, ...this.#pinned, ...this.#rows]
+  }
+
+  /** The slot that would show a row. */
+  #slotOf(row: number): RowSlot | undefined {
+    return row === HEADER ? this.#header : this.#pinned[row] ?? this.#rows[row % this.#rows.length]
   }
 
   /** Brings the slots to the rows and columns from the given first ones on; with `all` writes each of them again. */
   draw(layout: Layout, firstRow: number, firstColumn: number, all: boolean): void {
-    const drawing = { layout, firstColumn, all, look: lookOf(this.session) }
+    const drawing = { layout, firstColumn, all, look: lookOf(this.session, this.#pins) }
     this.#drawRow(this.#header, HEADER, drawing)
+    this.#pinned.forEach((slot, row) => this.#drawRow(slot, row, drawing))
     for (let row = firstRow; row < firstRow + this.#rows.length; row++) {
-      this.#drawRow(this.#rows[row % this.#rows.length]!, row, drawing)
+      const slot = this.#rows[row % this.#rows.length]!
+      const isNew = slot.index === unplaced
+      slot.conceal(row < layout.pinnedRows)
+      if (row < layout.pinnedRows) slot.index = unplaced
+      else this.#drawRow(slot, row, drawing)
+      // What is shown again is owned by its row at once.
+      if (isNew) slot.tidy()
     }
   }
 
   /** Draws single cells and headers again, those of them that are in sight. */
   drawSome(spots: readonly Spot[], columns: readonly number[]): void {
-    const look = lookOf(this.session)
+    const look = lookOf(this.session, this.#pins)
     for (const { row, column } of spots) {
-      const slot = this.#rows[row % this.#rows.length]
+      const slot = this.#slotOf(row)
       if (slot?.index !== row) continue
       for (const cell of slot.drawn) if (cell.index === column) paintCell(cell, row, column, look)
     }
@@ -102,11 +107,12 @@ export class Pool {
 
   /** Draws again what two selections, the one before and the one now, differ in. */
   drawSelection(before: Selection, now: Selection): void {
-    const look = lookOf(this.session)
+    const look = lookOf(this.session, this.#pins)
     const blocks = [blockOf(before), blockOf(now)]
     const isTouched = (row: number, column: number) => blocks.some((block) => inBlock(block, row, column))
-    for (const slot of [this.#header, ...this.#rows]) {
+    for (const slot of this.#all) {
       const row = slot.index
+      if (row === unplaced) continue
       if (row === before.active.row || row === now.active.row || isTouched(row, LABELS)) paintLabel(slot.label, row, look)
       for (const cell of slot.drawn) {
         const column = cell.index
@@ -119,7 +125,7 @@ export class Pool {
 
   /** Puts rows and cells into reading order; they are in any while one scrolls. */
   tidy(): void {
-    const rows = [this.#header, ...[...this.#rows].sort((a, b) => a.index - b.index)]
+    const rows = [...this.#all].sort((a, b) => a.index - b.index)
     for (const row of rows) row.tidy()
     const owns = rows.map(({ id }) => id).join(' ')
     if (owns !== this.#owns) this.grid.setAttribute('aria-owns', owns)
@@ -128,7 +134,7 @@ export class Pool {
 
   /** The id of the element that shows a spot, when one does. */
   idOf({ row, column }: Spot): string | undefined {
-    const slot = row === HEADER ? this.#header : this.#rows[row % this.#rows.length]
+    const slot = this.#slotOf(row)
     if (slot?.index !== row) return undefined
     if (column === LABELS) return slot.label.id
     return slot.drawn.find(({ index }) => index === column)?.id
@@ -140,9 +146,9 @@ export class Pool {
     const moved = slot.index !== row
     if (moved) this.#placeRow(slot, row, facts, layout)
     if (moved || all) paintLabel(slot.label, row, look)
-    if (slot.pin) slot.pin.element.hidden = facts?.kind === 'group'
+    if (moved || all) for (const { element } of slot.pins) element.hidden = facts?.kind === 'group'
     if (facts?.kind === 'group') return
-    if (slot.pin && (moved || all)) this.#drawCell(slot.pin, { row, column: 0 }, layout.labels, drawing)
+    if (moved || all) slot.pins.forEach((pin, column) => this.#drawCell(pin, { row, column }, layout.labels + layout.columns.offset(column), drawing))
     for (let column = firstColumn; column < firstColumn + this.#columns; column++) {
       const cell = slot.cells[column % this.#columns]!
       if (cell.index === column && !moved && !all) continue
@@ -164,10 +170,24 @@ export class Pool {
     if (!facts) return
     slot.className = `row row-${facts.kind}`
     const top = layout.rows.offset(row)
+    if (row < layout.pinnedRows) {
+      Object.assign(slot.element.style, { top: `${top}px`, height: `${layout.rows.size(row)}px` })
+      return slot.element.style.setProperty('--row', `${layout.rows.size(row)}px`)
+    }
     const height = `${layout.rows.size(row)}px`
     Object.assign(slot.element.style, { top: `${layout.header + top}px`, height })
-    for (const pinned of [slot.label, slot.pin]) if (pinned) Object.assign(pinned.element.style, { top: `${top}px`, height })
+    for (const { element } of [slot.label, ...slot.pins]) Object.assign(element.style, { top: `${top}px`, height })
   }
+}
+
+/** Has as many rows as asked for, new ones put into the page by `place`. */
+function stretch(rows: RowSlot[], count: number, place: (row: RowSlot) => void): void {
+  while (rows.length < count) {
+    const row = new RowSlot('rowheader', () => new Slot('gridcell'))
+    rows.push(row)
+    place(row)
+  }
+  for (const spare of rows.splice(count)) spare.remove()
 }
 
 /** A slot that would show what is pinned already shows nothing. */

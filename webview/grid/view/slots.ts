@@ -84,8 +84,9 @@ export class RowSlot<Cell extends Slot = Slot> {
   readonly element = make('div', 'row', { role: 'row', id: this.id })
   readonly cells: Cell[] = []
   readonly label: WordsSlot
-  /** The cell of the pinned entry, where there is one. */
-  pin: Cell | undefined
+  /** The cells of the pinned entries. */
+  readonly pins: Cell[] = []
+  #isConcealed = false
   index = -2
   #className = 'row'
   #owns = ''
@@ -110,23 +111,37 @@ export class RowSlot<Cell extends Slot = Slot> {
     for (const spare of this.cells.splice(count)) spare.element.remove()
   }
 
-  /** Has a cell that stays beside the labels, in `place`, or has none. */
-  pinIn(place: HTMLElement | undefined): void {
-    if ((place !== undefined) === (this.pin !== undefined)) return
-    this.pin?.element.remove()
-    this.pin = place && this.makeCell()
-    if (this.pin) place!.append(this.pin.element)
+  /** Has so many cells that stay beside the labels, in `place`. */
+  pinIn(place: HTMLElement, count: number): void {
+    while (this.pins.length < count) {
+      const slot = this.makeCell()
+      this.pins.push(slot)
+      place.append(slot.element)
+    }
+    for (const spare of this.pins.splice(count)) spare.element.remove()
+  }
+
+  /** Takes everything of the row off the page. */
+  remove(): void {
+    for (const { element } of [this, this.label, ...this.pins]) element.remove()
+  }
+
+  /** Shows nothing for the time being, or something again. */
+  conceal(wanted: boolean): void {
+    if (wanted === this.#isConcealed) return
+    this.#isConcealed = wanted
+    for (const { element } of [this, this.label, ...this.pins]) element.hidden = wanted
   }
 
   /** The cells that are drawn. */
   get drawn(): readonly Cell[] {
-    return this.pin ? [this.pin, ...this.cells] : this.cells
+    return this.pins.length > 0 ? [...this.pins, ...this.cells] : this.cells
   }
 
-  /** Takes the label in and orders the cells. */
+  /** Takes label and pinned cells in, which stand elsewhere, and orders the cells. */
   tidy(): void {
-    const ordered = [...this.drawn].sort((a, b) => a.index - b.index)
-    const owns = [this.label, ...ordered].map(({ id }) => id).join(' ')
+    const ordered = this.cells.filter(({ index }) => index >= 0).sort((a, b) => a.index - b.index)
+    const owns = [this.label, ...this.pins, ...ordered].map(({ id }) => id).join(' ')
     if (owns !== this.#owns) this.element.setAttribute('aria-owns', owns)
     this.#owns = owns
   }
