@@ -1,3 +1,4 @@
+import { changeWords } from '../adjusters/changeWords'
 import { isMissing, type Outcome } from '../compute/working/result'
 import { fileUnits, printShown, type DisplayUnits } from '../notation/displayUnits'
 import { fieldNodes, type Field } from '../notebook/fields'
@@ -25,13 +26,15 @@ function settingCell(slot: string, adjusterId: string, notebook: Notebook, entry
   const { setting, setIn } = standing
   const text = setting.node.text.trimEnd()
   if (setIn !== entry) return { state: 'carried', text, about: say`as in ${setIn.key}`, ...remarkOf(notebook, entry, [slot, adjusterId]) }
-  return { state: 'set', text, ...(isChanged(slot, entry) ? { changed: true } : {}), ...remarkOf(notebook, entry, [slot, adjusterId], setting.node.range.end) }
+  return { state: 'set', text, ...changeOf(slot, entry), ...remarkOf(notebook, entry, [slot, adjusterId], setting.node.range.end) }
 }
 
-function isChanged(slot: string, entry: Entry): boolean {
-  const now = countOf(entry.settings.get(slot))
-  const before = countOf(entry.inherited.get(slot)?.setting)
-  return now !== undefined && before !== undefined && !isSame(now, before)
+/** That a setting is another than it was, and by how much and to what end. */
+function changeOf(slot: string, entry: Entry): { changed?: true; about?: string } {
+  const [setting, before] = [entry.settings.get(slot), entry.inherited.get(slot)?.setting]
+  const [now, then] = [countOf(setting), countOf(before)]
+  if (!setting || !before || now === undefined || then === undefined || isSame(now, then)) return {}
+  return { changed: true, about: say`${changeWords(setting.adjuster, now - then)}; before: ${before.node.text.trimEnd()}` }
 }
 
 function fieldCell(field: Field, notebook: Notebook, entry: Entry): Cell {

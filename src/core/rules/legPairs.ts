@@ -28,5 +28,5 @@ export function unevenReport(entry: Entry, notebook: Notebook, pair: ReturnType<
 
 function matchFix(entry: Entry, notebook: Notebook, pair: ReturnType<typeof unevenPairs>[number], leg: Leg): Fix[] {
   const other = leg === 'left' ? pair.right : pair.left
-  return offer(leg === 'left' ? say`Write ‘${other.node.text}’ for the left leg, like the other` : say`Write ‘${other.node.text}’ for the right leg, like the other`, () => setSetting(notebook.text, entry, pair.adjuster.id, leg, other.node.text))
+  return offer(leg === 'left' ? say`Write ‘${other.node.text}’ for the left leg` : say`Write ‘${other.node.text}’ for the right leg`, () => setSetting(notebook.text, entry, pair.adjuster.id, leg, other.node.text))
 }

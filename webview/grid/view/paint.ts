@@ -53,7 +53,8 @@ export function paintHeader(slot: HeaderSlot, column: number, look: Look): void 
   const from = facts.from ? say('entry.from', facts.from) : ''
   const more = [...headerMore(facts), ...(column < model.pinned ? [say('entry.pinned')] : [])]
   // Where the history branches, what an entry comes from has a line of its own.
-  slot.write(facts.id, [...more, ...(model.lanes ? [] : [from])].filter(Boolean).join(' · '), model.lanes ? from : '')
+  const said = more.filter((fact) => plain(fact) !== plain(facts.id))
+  slot.write(facts.id, [...said, ...(model.lanes ? [] : [from])].filter(Boolean).join(' · '), model.lanes ? from : '')
   slot.draw(model.lanes?.marks[column], widthOf(facts, look.session.widths), model.lanes?.count ?? 0)
   slot.className = ['cell', 'header-cell', column < look.pinned && 'is-pinned', worst && `mark-${worst}`, column === look.active.column && 'is-lit', ...selectionClasses(HEADER, column, look)]
     .filter(Boolean).join(' ')
@@ -62,6 +63,9 @@ export function paintHeader(slot: HeaderSlot, column: number, look: Look): void 
   slot.set('title', [[...more, ...historyMore(model, column)].join(' · '), facts.reason, ...findings.map(findingName)].filter(Boolean).join('\n'))
   speak(slot, { row: HEADER, column }, look)
 }
+
+/** An entry that is named `as-found` need not say so twice. */
+const plain = (text: string) => text.replace(/[^\p{L}\p{N}]/gu, '').toLowerCase()
 
 export function paintLabel(label: WordsSlot, row: number, look: Look): void {
   const { model } = look.session
