@@ -26,7 +26,7 @@ export const scenes = [
     await press('Enter', 'Control+f')
     await frame.locator('#find-text:focus').waitFor()
     await type('out')
-    await frame.locator('.tool-status', { hasText: ' of ' }).first().waitFor()
+    await frame.locator('.tool-status', { hasText: / of | von / }).first().waitFor()
   } },
   { name: 'grid-menu', file: 'tern-650.setup.yaml', act: async ({ grid, page }) => {
     await (await grid()).locator('.cell.is-set').first().click({ button: 'right' })
