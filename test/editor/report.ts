@@ -26,6 +26,22 @@ export function keepSums(runner: Mocha.Runner, file: string): void {
   runner.once('end', () => keep({ finished: true }))
 }
 
+/** Tells at once why a test is tried again, and at the end which ones passed only then. */
+export function tellRetries(runner: Mocha.Runner): void {
+  const again: string[] = []
+  runner.on('retry', (test: Mocha.Test, error: Error) => {
+    again.push(test.fullTitle())
+    say(`    tried again: ${test.fullTitle()}\n${mapStack(error.stack ?? String(error))}`)
+  })
+  runner.on('fail', (test) => {
+    const at = again.indexOf(test.fullTitle())
+    if (at >= 0) again.splice(at, 1)
+  })
+  runner.once('end', () => {
+    if (again.length > 0) say(`\nPassed at the second try only, and to be mended:\n${again.map((title) => `  ${title}`).join('\n')}\n`)
+  })
+}
+
 /** Gives failures the lines of the source in place of the bundle's. */
 export function mapStacks(runner: Mocha.Runner): void {
   runner.on('fail', (_test, error: Error) => {
