@@ -1,8 +1,7 @@
+import { standsAt } from '../adjusters/positionWords'
 import { movementWords } from '../adjusters/changeWords'
-import { ownPosition } from '../adjusters/convert'
 import type { Adjuster } from '../adjusters/adjuster'
 import { countAt } from '../derived/countAt'
-import { printPosition } from '../notation/position'
 import type { Entry, Notebook } from '../notebook/notebook'
 import { say } from '../words/say'
 import type { Advisor } from './advice'
@@ -13,7 +12,7 @@ export const legsAlike: Advisor = (notebook, entry) => {
   for (const adjuster of [...pairs].sort((a, b) => Number(b.control.mustBeEven ?? false) - Number(a.control.mustBeEven ?? false))) {
     const [left, right] = (['left', 'right'] as const).map((leg) => countAt(entry, { adjuster, leg }))
     if (left === undefined || right === undefined || Math.abs(left - right) < 1e-6 || isAccepted(notebook, entry, adjuster)) continue
-    const figure = (count: number) => printPosition(ownPosition(count, adjuster))
+    const figure = (count: number) => standsAt(count, adjuster)
     return {
       topic: 'legs', kind: 'change', step: say`bring the right leg of ${adjuster.label} to the left one: ${movementWords(adjuster, left - right)}, to ${figure(left)}`,
       evidence: [say`${entry.key}: ${adjuster.label} stands at ${figure(left)} left and ${figure(right)} right`],

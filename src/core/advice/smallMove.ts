@@ -1,9 +1,8 @@
+import { standsAt } from '../adjusters/positionWords'
 import { meansOf, movementWords } from '../adjusters/changeWords'
-import { ownPosition } from '../adjusters/convert'
 import type { Adjuster } from '../adjusters/adjuster'
 import { slotsFor, countAt } from '../derived/countAt'
 import type { End } from '../compute/sag/loadCase'
-import { printPosition } from '../notation/position'
 import type { Entry, Notebook } from '../notebook/notebook'
 import { say } from '../words/say'
 
@@ -24,7 +23,7 @@ export function smallMove(notebook: Notebook, entry: Entry, end: End, controls: 
     const by = meansOf(adjuster, 1) === wanted ? step : -step
     if (!hasRoom(adjuster, at + by)) continue
     const legs = slots.length === 2 ? `, ${say('both legs')}` : ''
-    return `${adjuster.label} ${movementWords(adjuster, by)}${legs}, to ${printPosition(ownPosition(at + by, adjuster))}`
+    return `${adjuster.label} ${movementWords(adjuster, by)}${legs}, to ${standsAt(at + by, adjuster)}`
   }
   return undefined
 }

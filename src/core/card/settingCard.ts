@@ -1,11 +1,12 @@
+import { positionWords, standsAt } from '../adjusters/positionWords'
 import type { Adjuster, Leg } from '../adjusters/adjuster'
 import { legWords } from '../adjusters/legWords'
 import { unitWords } from '../adjusters/unitWords'
 import { amountWords, changeWords } from '../adjusters/changeWords'
 import { isTurned } from '../adjusters/describeTurning'
-import { endOf, inNotation, ownCount, ownPosition, unitNamed } from '../adjusters/convert'
+import { endOf, inNotation, ownCount, unitNamed } from '../adjusters/convert'
 import { printNumber } from '../notation/amount'
-import { printPosition, type End } from '../notation/position'
+import type { End } from '../notation/position'
 import { readPosition } from '../notation/position'
 import type { Unit } from '../notation/units'
 import type { Entry } from '../notebook/notebook'
@@ -47,7 +48,7 @@ function standingSections(entry: Entry, adjuster: Adjuster, leg: Leg | undefined
   const count = countOf(standing.setting)
   const carried = standing.setIn === entry ? '' : say`, carried from ${standing.setIn.key}`
   if (count === undefined) return [{ heading: say('Stands at'), lines: [`${standing.setting.node.text}${carried}`, ...whyNot(standing.setting.node.text, adjuster)] }]
-  const own = printPosition(ownPosition(count, adjuster))
+  const own = standsAt(count, adjuster)
   const others = otherNotations(count, adjuster)
   const lines = [`${own}${carried}`, ...(others.length > 0 ? [say`the same as ${others.join(', ')}`] : []), ...shareLines(count, adjuster)]
   const changes = changeLines(entry, slot, count, adjuster)
@@ -67,7 +68,7 @@ function otherNotations(count: number, adjuster: Adjuster): string[] {
   const { counts, end } = adjuster
   const print = (unit: Unit, from: End | undefined): string[] => {
     const there = inNotation(count, adjuster, unit, from)
-    return there.count === undefined ? [] : [printPosition({ amount: there.count, unit, ...(from === undefined ? {} : { end: from }) })]
+    return there.count === undefined ? [] : [positionWords({ amount: there.count, unit, ...(from === undefined ? {} : { end: from }) })]
   }
   // Another unit is counted from the end that is its custom on this adjuster; from the other it says nothing new.
   const units = ['clicks', 'turns', 'flats', 'mm', 'rings'].map(unitNamed).filter((unit) => unit !== counts && !isSameKind(unit, counts))

@@ -1,3 +1,4 @@
+import { standsAt } from '../adjusters/positionWords'
 import { slotKey, type Adjuster, type Slot } from '../adjusters/adjuster'
 import { unitWords } from '../adjusters/unitWords'
 import { ownCount, ownPosition } from '../adjusters/convert'
@@ -5,7 +6,6 @@ import { isTurned } from '../adjusters/describeTurning'
 import { lowestCount } from '../adjusters/share'
 import { countAt } from '../derived/countAt'
 import { printNumber } from '../notation/amount'
-import { printPosition } from '../notation/position'
 import { isSame } from '../rules/standings'
 import { say } from '../words/say'
 import type { SlotPair } from './pairSlots'
@@ -29,14 +29,13 @@ export function reach({ left, right }: SlotPair, now: State, wanted: State): Rea
   if (beyond) return beyond
   if (writtenNow === undefined) return { why: say('where it stands now is not recorded'), instead: setFromItsEnd(adjuster, to) }
   if (from?.count === undefined) return { why: say`where it stands now, ‘${writtenNow}’, is no count of this adjuster: ${from ? say`it needs ${from.missing!}` : whyNoCount(left!, now.entry)}`, instead: setFromItsEnd(adjuster, to) }
-  return isBeyond(adjuster, from.count) ? { why: say`it is recorded at ${positionWords(adjuster, from.count)}, beyond its end, so that is no place to count from`, instead: setFromItsEnd(adjuster, to) } : { from: from.count, to }
+  return isBeyond(adjuster, from.count) ? { why: say`it is recorded at ${standsAt(from.count, adjuster)}, beyond its end, so that is no place to count from`, instead: setFromItsEnd(adjuster, to) } : { from: from.count, to }
 }
 
 function written(slot: Slot | undefined, { entry }: State): string | undefined {
   return slot && entry.state.get(slotKey(slot.adjuster.id, slot.leg))?.setting.node.text.trim()
 }
 
-const positionWords = (adjuster: Adjuster, count: number) => printPosition(ownPosition(count, adjuster))
 const sameCounting = (a: Adjuster, b: Adjuster) => a.counts === b.counts && a.end === b.end
 
 function unknownGoal(right: Slot | undefined, stands: string): Reach {
@@ -56,7 +55,7 @@ function beyondRange(adjuster: Adjuster, to: number): Reach | undefined {
   const { range, rangeIs, counts } = adjuster
   const ends = range === undefined || to < 0 ? say('below its zero') : say`beyond its range of ${printNumber(range)} ${unitWords(counts)}${rangeIs === 'book' ? say(' by the book') : ''}`
   return {
-    why: say`it should stand at ${positionWords(adjuster, to)}, ${ends}`,
+    why: say`it should stand at ${standsAt(to, adjuster)}, ${ends}`,
     instead: rangeIs === 'book' && to >= 0 ? say('Do not force it: go as far as it turns freely, count, and note the range as measured.') : say('Do not force it: the record is wrong, so count it anew and find out what was meant.'),
   }
 }
@@ -71,7 +70,7 @@ function isBeyond(adjuster: Adjuster, count: number): boolean {
 
 /** How to come to a count when nobody knows where it stands: from the end it is counted from. */
 function setFromItsEnd(adjuster: Adjuster, to: number): string {
-  const goal = positionWords(adjuster, to)
+  const goal = standsAt(to, adjuster)
   if (!isTurned(adjuster) || adjuster.end === undefined || ['mark', 'step', 'dial'].includes(adjuster.counts.dimension)) return say`Set it to ${goal}.`
   return adjuster.end === 'closed' ? say`Turn it in, lightly, until it seats; then back out, to ${goal}.` : say`Back it off fully; then turn it in, to ${goal}.`
 }

@@ -1,3 +1,4 @@
+import { standsAt } from '../adjusters/positionWords'
 import type { Adjuster, Slot } from '../adjusters/adjuster'
 import { slotKey } from '../adjusters/adjuster'
 import { changeWords, meansOf } from '../adjusters/changeWords'
@@ -7,7 +8,6 @@ import { countAt } from '../derived/countAt'
 import { cellOf } from '../grid/cells'
 import { settingSource } from '../grid/rows'
 import { printNumber } from '../notation/amount'
-import { printPosition } from '../notation/position'
 import { settingRow as rowKey, type Entry, type Notebook } from '../notebook/notebook'
 import { countOf, isSame } from '../rules/standings'
 import { say } from '../words/say'
@@ -53,7 +53,7 @@ function cell(side: Standing | undefined): CompareCell {
   const { slot: { adjuster, leg }, state, count } = side
   const key = slotKey(adjuster.id, leg)
   const { text, ...shown } = cellOf(settingSource(side.slot), state.notebook, state.entry)
-  const own = count === undefined ? text : printPosition(ownPosition(count, adjuster))
+  const own = count === undefined ? text : standsAt(count, adjuster)
   const at = count === undefined ? undefined : shareAt(adjuster, count)
   return {
     text: own, state: shown.state, place: { column: state.entry.key, row: rowKey(key) },

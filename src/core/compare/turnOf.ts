@@ -1,11 +1,11 @@
+import { positionWords, standsAt } from '../adjusters/positionWords'
 import type { Adjuster } from '../adjusters/adjuster'
 import { unitWords } from '../adjusters/unitWords'
 import { meansOf, movementWords } from '../adjusters/changeWords'
-import { convertAmount, ownPosition, unitNamed } from '../adjusters/convert'
+import { convertAmount, unitNamed } from '../adjusters/convert'
 import { describeTurning, type Turning } from '../adjusters/describeTurning'
 import type { HeadDrawing } from '../card/card'
 import { printNumber } from '../notation/amount'
-import { printPosition } from '../notation/position'
 import { say } from '../words/say'
 import type { Turn } from './turns'
 
@@ -17,7 +17,7 @@ export function turnOf(adjuster: Adjuster, from: number, to: number): Omit<Turn,
   const turning = describeTurning(adjuster)
   const way = turning && (turning.in.count === (by > 0 ? 'rises' : 'falls') ? turning.in : turning.out)
   const also = inTurns(adjuster, by)
-  const [start, goal] = [from, to].map((count) => printPosition(ownPosition(count, adjuster))) as [string, string]
+  const [start, goal] = [from, to].map((count) => standsAt(count, adjuster)) as [string, string]
   return {
     by, amount: movementWords(adjuster, by), ...(also ? { also } : {}), gives, from: start, to: goal, toCount: to,
     ...(way ? { rotation: way.rotation, view: turning.view, drawing: drawingOf(adjuster, turning, way) } : {}),
@@ -37,7 +37,7 @@ function drawingOf({ control }: Adjuster, turning: Turning, way: Turning['in']):
 function inTurns(adjuster: Adjuster, by: number): string | undefined {
   if (adjuster.counts.dimension !== 'length') return undefined
   const { count } = convertAmount(Math.abs(by), adjuster.counts, unitNamed('turns'), adjuster)
-  return count === undefined ? undefined : printPosition({ amount: count, unit: unitNamed('turns') })
+  return count === undefined ? undefined : positionWords({ amount: count, unit: unitNamed('turns') })
 }
 
 /** The end it is counted from is the check; what has no end is read. */

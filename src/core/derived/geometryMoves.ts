@@ -1,9 +1,8 @@
+import { standsAt } from '../adjusters/positionWords'
 import { movementWords } from '../adjusters/changeWords'
 import { slotKey, type Slot } from '../adjusters/adjuster'
-import { ownPosition } from '../adjusters/convert'
 import { raiseAtWheel } from '../compute/geometry/raiseAtWheel'
 import { isMissing, type Outcome } from '../compute/working/result'
-import { printPosition } from '../notation/position'
 import { factIn } from '../notebook/machine'
 import type { Entry, Notebook } from '../notebook/notebook'
 import { say } from '../words/say'
@@ -62,7 +61,7 @@ function movedSince(notebook: Notebook, entry: Entry, control: 'fork_height' | '
     const first = firstRecord(notebook, slot)
     const now = countAt(entry, slot)
     if (!first) continue
-    datum.add(say`the geometry figures hold for ${slot.adjuster.label} at ${printPosition(ownPosition(first.count, slot.adjuster))}, as first recorded in ${first.entry.key}`)
+    datum.add(say`the geometry figures hold for ${slot.adjuster.label} at ${standsAt(first.count, slot.adjuster)}, as first recorded in ${first.entry.key}`)
     if (now === undefined) continue
     const moved = millimetresFor(slot.adjuster, now - first.count)
     if (moved.count === undefined) return { missing: [say`${moved.missing}, for its ${movementWords(slot.adjuster, now - first.count)}`] }

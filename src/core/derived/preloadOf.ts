@@ -1,13 +1,12 @@
+import { standsAt } from '../adjusters/positionWords'
 import { movementWords } from '../adjusters/changeWords'
 import type { Adjuster, Slot } from '../adjusters/adjuster'
-import { ownPosition } from '../adjusters/convert'
 import { planPreload, type PreloadPlan } from '../compute/preload/planPreload'
 import { forkPreloadRatio } from '../compute/preload/preloadChange'
 import type { AdjusterMove, PreloadAdjuster } from '../compute/preload/turnAdjuster'
 import type { End } from '../compute/sag/loadCase'
 import { found, isMissing, type Outcome } from '../compute/working/result'
 import { fileUnits, sayIn } from '../notation/displayUnits'
-import { printPosition } from '../notation/position'
 import type { Entry, Notebook } from '../notebook/notebook'
 import { say } from '../words/say'
 import { countAt, millimetresFor, slotsFor } from './countAt'
@@ -115,6 +114,6 @@ export function preloadWords({ plan, moves, wanting }: EndPreload, units = fileU
 }
 
 function moveWords(adjuster: Adjuster, { byCounts, to }: AdjusterMove): string {
-  const stands = printPosition(ownPosition(to, adjuster))
+  const stands = standsAt(to, adjuster)
   return byCounts === 0 ? say`stays at ${stands}` : `${movementWords(adjuster, byCounts)}, to ${stands}`
 }

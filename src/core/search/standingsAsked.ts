@@ -1,7 +1,8 @@
+import { standsAt } from '../adjusters/positionWords'
 import { slotKey, slotsOf, type Adjuster, type Slot } from '../adjusters/adjuster'
 import { meansOf } from '../adjusters/changeWords'
-import { endOf, ownCount, ownPosition } from '../adjusters/convert'
-import { printPosition, readPosition } from '../notation/position'
+import { endOf, ownCount } from '../adjusters/convert'
+import { readPosition } from '../notation/position'
 import type { Entry, Notebook } from '../notebook/notebook'
 import { countOf, isSame } from '../rules/standings'
 import { say } from '../words/say'
@@ -77,7 +78,7 @@ function words(entry: Entry, slots: readonly Slot[]): string | undefined {
     const both = leg !== undefined && slots.some((other) => other.adjuster === adjuster && other.leg !== leg && equals(countIn(entry, other), countIn(entry, slot)))
     const setIn = entry.state.get(slotKey(adjuster.id, leg))!.setIn
     const since = setIn === entry ? '' : say` (since ${setIn.key})`
-    return `${adjuster.label}${leg && !both && adjuster.legs.length > 1 ? ` ${leg}` : ''} ${printPosition(ownPosition(countIn(entry, slot)!, adjuster))}${since}`
+    return `${adjuster.label}${leg && !both && adjuster.legs.length > 1 ? ` ${leg}` : ''} ${standsAt(countIn(entry, slot)!, adjuster)}${since}`
   })
   return told.length === 0 ? undefined : [...new Set(told)].join(', ')
 }

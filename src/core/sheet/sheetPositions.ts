@@ -1,10 +1,9 @@
+import { standsAt } from '../adjusters/positionWords'
 import { legWords } from '../adjusters/legWords'
 import { slotKey, slotsOf, type Adjuster, type Assembly, type Leg } from '../adjusters/adjuster'
 import { unitWords } from '../adjusters/unitWords'
 import { changeWords } from '../adjusters/changeWords'
-import { ownPosition } from '../adjusters/convert'
 import { describeTurning, type Turning } from '../adjusters/describeTurning'
-import { printPosition } from '../notation/position'
 import type { Entry, Notebook } from '../notebook/notebook'
 import { countOf, isSame } from '../rules/standings'
 import { phrase, say } from '../words/say'
@@ -41,7 +40,7 @@ function textOf(adjuster: Adjuster, leg: Leg | undefined, entry: Entry): string 
   const setting = entry.state.get(slotKey(adjuster.id, leg))?.setting
   if (!setting) return say('not recorded')
   const count = countOf(setting)
-  return count === undefined ? setting.node.text.trim() : printPosition(ownPosition(count, adjuster))
+  return count === undefined ? setting.node.text.trim() : standsAt(count, adjuster)
 }
 
 function changeOf(adjuster: Adjuster, entry: Entry): string | undefined {
