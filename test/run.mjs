@@ -70,6 +70,10 @@ async function runSteps() {
   }
   if (editor && built) {
     await suite('editor tests', 900, results => ['test/workbench/suite.mjs', '--packed', ...grep(), '--results', results])
+    await suite('restart tests', 300, results => [
+      'node_modules/mocha/bin/mocha.js', '--no-config', '--node-option', 'import=tsx', ...grep(), '--forbid-only',
+      '--reporter', 'test/workbench/sums.cjs', '--reporter-option', `file=${results}`, 'test/restart/*.spec.ts',
+    ])
     // The part that shows whether it runs there at all; the whole takes as long again.
     if (checks) await suite('editor tests in a browser’s host', 300, results => ['test/workbench/suite.mjs', '--web', '--grep', inBrowser, '--results', results])
   } else if (editor) fail('editor tests (not run, for want of a build)')

@@ -57,9 +57,12 @@ export class OpenGrid {
     return this.page.close()
   }
 
-  /** Begins anew in the same page, which is cheaper than a new one, with nothing remembered. */
-  async reopen(): Promise<void> {
-    await this.page.evaluate(() => { host.forgetful = true })
+  /** Begins anew in the same page, which is cheaper than a new one, with nothing remembered; or with what the page before left for any other. */
+  async reopen({ remember = false } = {}): Promise<void> {
+    await this.page.evaluate((keep) => {
+      host.forgetful = true
+      if (!keep) addEventListener('pagehide', () => localStorage.clear())
+    }, remember)
     await this.page.reload()
     await this.page.waitForSelector('#app:not(.is-loading)')
   }

@@ -86,6 +86,64 @@ describe('what is typed', () => {
     assert.equal(kept, '4 o')
   })
 
+  it('into a form survives the page being closed and opened again', async () => {
+    await grid().go(place)
+    await grid().page.getByRole('button', { name: 'Add entry' }).click()
+    await grid().settle()
+    await grid().press('Tab', 'Tab')
+    await grid().type('left leg is harsh')
+    await grid().page.waitForTimeout(150)
+    await grid().page.reload()
+    const reason = grid().page.getByRole('textbox', { name: 'Reason' })
+    await reason.waitFor()
+    assert.equal(await reason.inputValue(), 'left leg is harsh')
+    await grid().press('Enter')
+    const [gesture] = await grid().gesturesWhen(1)
+    assert.ok(gesture?.kind === 'addEntry' && gesture.reason === 'left leg is harsh')
+  })
+
+  it('into a form is not pushed away by another', async () => {
+    await grid().go(place)
+    await grid().page.getByRole('button', { name: 'Add entry' }).click()
+    await grid().settle()
+    await grid().press('Tab', 'Tab')
+    await grid().type('left leg is harsh')
+    await grid().tell({ type: 'commandGiven', command: 'showCard' })
+    await grid().settle()
+    assert.equal(await grid().page.getByRole('textbox', { name: 'Reason' }).inputValue(), 'left leg is harsh')
+  })
+
+  it('is told above the grid when its entry is gone, and let go of there', async () => {
+    await grid().go(place)
+    await grid().type('4 o')
+    await grid().show(await grid().page.evaluate(() => sampleView(3)))
+    assert.match((await grid().page.textContent('.banner'))!, /no cell any more.*run-8, shock_rebound: 4 o/)
+    await grid().page.getByRole('button', { name: 'Discard' }).click()
+    await grid().page.waitForSelector('.banner', { state: 'detached' })
+  })
+
+  it('and refused, in a group that is folded, is told above the grid, and shown from there', async () => {
+    await grid().go(place)
+    await grid().type('bad luck')
+    await grid().press('Enter')
+    await grid().settle()
+    await grid().tell({ type: 'commandGiven', command: 'toggleGroup' })
+    await grid().page.getByRole('button', { name: 'Show', exact: true }).click()
+    await grid().settle()
+    assert.match((await grid().page.textContent('.refusal'))!, /is not a position/)
+    assert.equal(await grid().page.locator('.banner').count(), 0)
+  })
+
+  it('and left behind by a page that is there no more is offered by the next one', async () => {
+    await grid().go(place)
+    await grid().type('4 o')
+    await grid().page.waitForTimeout(150)
+    await grid().reopen({ remember: true })
+    assert.equal(await grid().page.inputValue('.editor'), '4 o')
+    await grid().press('Enter')
+    assert.deepEqual(await grid().gesturesWhen(1), [{ kind: 'setCell', ...place, text: '4 o' }])
+  })
+
   it('is text, never HTML', async () => {
     const markup = '<img src=x onerror="document.title=1">&amp;'
     const view = await grid().page.evaluate(() => sampleView(3))

@@ -38,16 +38,17 @@ export const quietSettings = {
 
 /**
  * Starts the server and resolves when it listens.
- * @param {{port?: number, settings?: object, installed?: string, log?: string}} [options] `port` 0 or absent takes a free
- *   one; `settings` are added to the quiet ones; `installed` is a .vsix to install, or the folder of an
- *   extension that is to be there as if installed, not in development; `log` is a file that receives what the server says
+ * @param {{port?: number, settings?: object, installed?: string, log?: string, data?: string}} [options] `port` 0 or absent takes
+ *   a free one; `settings` are added to the quiet ones; `installed` is a .vsix to install, or the folder of an
+ *   extension that is to be there as if installed, not in development; `log` is a file that receives what the server says;
+ *   `data` is a folder for what the editor keeps, which outlives the server
  * @returns {Promise<Server>}
  * @throws an Error with the server's last words when it ends or does not listen in time
  */
-export async function startServer({ port = 0, settings = {}, installed, log } = {}) {
+export async function startServer({ port = 0, settings = {}, installed, log, data: kept } = {}) {
   const { editor } = ensureWorkbench()
   const chosen = await freePort(port)
-  const data = temporaryFolder()
+  const data = kept ?? temporaryFolder()
   const changeSettings = keepSettings(data, settings)
   if (installed?.endsWith('.vsix')) installPackage(editor, data, installed)
   else if (installed) installFolder(data, installed)
@@ -60,7 +61,7 @@ export async function startServer({ port = 0, settings = {}, installed, log } = 
   const stop = async () => {
     asked = true
     await endChild(child)
-    await removeFolder(data)
+    if (!kept) await removeFolder(data)
   }
   const words = keepWords(child, log)
   try {

@@ -1,8 +1,9 @@
 import type { FromWebview, GridCommand, ToWebview } from '../../src/protocol'
+import type { GridFinding } from '../../src/core/grid/view'
 import { say } from './strings'
 import { receive } from './model/receive'
-import type { SavedState } from './model/savedState'
-import { Session, type Change, type Manner } from './model/session'
+import type { OpenForm, SavedState } from './model/savedState'
+import { Session, type Change, type FormName, type Manner } from './model/session'
 import { HEADER } from './model/spot'
 import { goToFinding } from './model/walk'
 import { Announcer } from './view/announcer'
@@ -17,7 +18,7 @@ import { make } from './view/dom'
 import { FilterBar } from './view/filterBar'
 import { FindBar } from './view/findBar'
 import { FindingsPanel } from './view/findingsPanel'
-import { Forms } from './view/form'
+import { Forms, type FormWatch } from './view/form'
 import { acceptForm, besideHeader, confirmForm, entryForm, headerForm, remarkForm } from './view/forms'
 import { GridBody } from './view/gridBody'
 import { listenToGrid } from './view/input'
@@ -77,7 +78,7 @@ export class App {
     this.#popover = new Popover(root, () => this.#focusGrid())
     this.cards = new Cards(session, this.#body, this.#popover, root)
     this.#forms = new Forms(this.#popover)
-    this.#detail = new DetailBar(session, (finding, anchor) => this.#forms.open(acceptForm(session, finding, () => anchor.getBoundingClientRect())))
+    this.#detail = new DetailBar(session, (finding, anchor) => this.#accept(finding, () => anchor.getBoundingClientRect()))
     this.#banners = new Banners(session)
     this.#begin = new BeginScreen(session)
     this.#first = new FirstEntry(session)
@@ -134,7 +135,8 @@ export class App {
       case 'find': return this.#find.draw(change.focus)
       case 'panels': return this.#drawPanels()
       case 'charts': return this.#drawCharts(change.focus)
-      case 'form': return this.#openForm(change.form)
+      case 'form': return this.#openForm(change.form, change.values)
+      case 'accept': return this.#accept(change.finding, () => this.#body.rectOf(this.session.active), change.values)
       case 'confirm': return this.#forms.open(confirmForm(this.session, change, () => this.#body.rectOf(this.session.active)))
       case 'flush': return this.#forms.flush()
       case 'card': return this.cards.openCurrent()
@@ -190,7 +192,23 @@ export class App {
     this.#saveSoon()
   }
 
-  #openForm(form: 'entry' | 'header' | 'remark'): void {
+  #accept(finding: GridFinding, anchor: () => DOMRect, values?: Record<string, string>): void {
+    this.#forms.open(acceptForm(this.session, finding, anchor), this.#watch({ form: 'accept', finding: finding.message }, values))
+  }
+
+  /** Keeps what is typed into a form, so that it outlives the page. */
+  #watch(about: Omit<OpenForm, 'values'>, left: Record<string, string> | undefined): FormWatch {
+    return {
+      ...(left && { values: left }),
+      typed: (values) => {
+        this.session.form = values && { ...about, values }
+        this.session.formAsNotice = false
+        this.#saveSoon()
+      },
+    }
+  }
+
+  #openForm(form: FormName, values?: Record<string, string>): void {
     const { session } = this
     const anchors = {
       entry: () => this.#top.add.element.getBoundingClientRect(),
@@ -199,7 +217,7 @@ export class App {
     }
     if (form === 'header') this.#body.reveal({ row: HEADER, column: session.active.column })
     const plan = { entry: entryForm, header: headerForm, remark: remarkForm }[form]
-    this.#forms.open(plan(session, anchors[form]))
+    this.#forms.open(plan(session, anchors[form]), this.#watch({ form, ...session.keyed(session.active) }, values))
   }
 
   #focusGrid(): void {

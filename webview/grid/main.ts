@@ -1,7 +1,7 @@
 import type { FromWebview, ToWebview } from '../../src/protocol'
 import { App } from './app'
 import './grid.css'
-import { outliving } from './model/outliving'
+import { nameOfPage, Outliving, type PageName, type Store } from './model/outliving'
 import { readSavedState } from './model/savedState'
 import { wordsFor } from '../page/wordsFor'
 import { wordAs } from './strings'
@@ -16,24 +16,51 @@ interface EditorApi {
 
 declare function acquireVsCodeApi(): EditorApi
 
+/** How long the page waits to hear which others are there, ms. */
+const patienceMs = 500
+
 const editor = acquireVsCodeApi()
 const place = document.getElementById('app')!
 wordAs(wordsFor(place))
-const own = editor.getState() as { page?: string } | undefined
-const page = own?.page ?? crypto.randomUUID()
-const outlives = outliving(localStorage, { notebook: place.dataset.notebook ?? '', page })
-// Opened anew because the one before had lost its host: what was typed there is offered here.
-const left = place.dataset.anew === undefined ? undefined : outlives.take(Date.now())
-const app = new App(place, {
-  send: (message) => editor.postMessage(message),
-  save: (state) => {
-    const plain = { ...state, page, ...(state.hiding && { hiding: { ...state.hiding, folded: [...state.hiding.folded] } }) }
-    editor.setState(plain)
-    outlives.keep(plain)
-  },
-}, readSavedState(own ?? left))
+void begin(editor.getState() as { page?: string; at?: number } | undefined)
 
-window.addEventListener('message', ({ data }: MessageEvent<ToWebview>) => app.take(data))
-window.addEventListener('pagehide', () => app.save())
-keepUndoInFields()
-editor.postMessage({ type: 'ready' })
+async function begin(own: { page?: string; at?: number } | undefined): Promise<void> {
+  const { notebook = '', session = '', anew } = place.dataset
+  const name: PageName = { notebook, session, page: own?.page ?? crypto.randomUUID() }
+  const outlives = new Outliving(store(), name)
+  const living = await livingPages(name)
+  // What was typed into a page that is there no more, or that has lost its host, is offered here.
+  const state = own ? (outlives.own(own.at ?? 0) ?? own) : outlives.take({ now: Date.now(), anew: anew !== undefined, living })
+  const app = new App(place, {
+    send: (message) => editor.postMessage(message),
+    save: (saved) => {
+      const plain = { ...saved, page: name.page, at: Date.now(), ...(saved.hiding && { hiding: { ...saved.hiding, folded: [...saved.hiding.folded] } }) }
+      editor.setState(plain)
+      outlives.keep(plain, plain.at)
+    },
+  }, readSavedState(state))
+  window.addEventListener('message', ({ data }: MessageEvent<ToWebview>) => app.take(data))
+  window.addEventListener('pagehide', () => app.save())
+  keepUndoInFields()
+  editor.postMessage({ type: 'ready' })
+}
+
+/** A browser that keeps nothing for pages within others throws where its storage is looked at. */
+function store(): Store {
+  try {
+    return localStorage
+  } catch {
+    return { length: 0, key: () => null, getItem: () => null, setItem: () => undefined, removeItem: () => undefined }
+  }
+}
+
+/** The names of the pages that are there, and ours among them from now on; undefined where that cannot be known. */
+async function livingPages(name: PageName): Promise<string[] | undefined> {
+  try {
+    void navigator.locks.request(nameOfPage(name), () => new Promise(() => undefined)).catch(() => undefined)
+    const late = new Promise<undefined>((resolve) => setTimeout(() => resolve(undefined), patienceMs))
+    return (await Promise.race([navigator.locks.query(), late]))?.held?.flatMap((lock) => lock.name ?? [])
+  } catch {
+    return undefined
+  }
+}

@@ -82,7 +82,10 @@ export const english = {
   'refused.letGo': 'Discard',
   'refused.keys': 'Enter edits it again, Escape discards it.',
   'refused.unsent': 'It is not certain that this was written.',
-  'refused.gone': 'What was typed has no cell any more: {0}',
+  'refused.gone': 'What was typed has no cell any more:',
+  'refused.hidden': 'Typed and not written, in a row or an entry that is hidden:',
+  'refused.show': 'Show',
+  'refused.form': 'Filled in and not written: {0}',
 
   'silent.title': 'Not connected.',
   'silent.about': 'The editor does not answer. What you typed is kept here. Close this tab and open the notebook again; if that does not help, reload the window.',

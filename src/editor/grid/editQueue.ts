@@ -18,10 +18,10 @@ export class EditQueue {
   run(document: vscode.TextDocument, compute: () => Answer): Promise<Answer> {
     const key = document.uri.toString()
     const before = this.#tails.get(key) ?? Promise.resolve()
-    const mine = before.then(() => applyComputed(document, compute))
-    const tail = mine.catch(() => undefined)
-    this.#tails.set(key, tail)
-    void tail.then(() => this.#tails.get(key) === tail && this.#tails.delete(key))
+    // An answer comes in any case: a page that waits for one in vain believes that nobody listens.
+    const mine = before.then(() => applyComputed(document, compute)).catch(notTaken)
+    this.#tails.set(key, mine)
+    void mine.then(() => this.#tails.get(key) === mine && this.#tails.delete(key))
     return mine
   }
 
@@ -39,6 +39,8 @@ async function applyComputed(document: vscode.TextDocument, compute: () => Answe
   }
   return { refused: say('the text keeps changing, so nothing was written; try again') }
 }
+
+const notTaken = (error: unknown): Answer => ({ refused: say`the editor did not take it: ${error instanceof Error ? error.message : String(error)}` })
 
 async function applyChangesTo(document: vscode.TextDocument, changes: readonly TextChange[]): Promise<boolean> {
   return vscode.workspace.applyEdit(toEdit(document, changes))

@@ -21,7 +21,7 @@ export function registerGridEditor(context: vscode.ExtensionContext, notebooks: 
         session.dispose()
       })
       const notebook = document.uri.toString()
-      panel.webview.html = pageHtml(panel.webview, context.extensionUri, 'grid', say('Setup notebook'), { notebook, ...(anew.has(notebook) ? { anew: '' } : {}) })
+      panel.webview.html = pageHtml(panel.webview, context.extensionUri, 'grid', say('Setup notebook'), { notebook, session: vscode.env.sessionId, ...(anew.has(notebook) ? { anew: '' } : {}) })
     },
   }
   return vscode.Disposable.from(

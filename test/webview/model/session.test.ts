@@ -1,5 +1,7 @@
 import assert from 'node:assert/strict'
 import { receive } from '../../../webview/grid/model/receive'
+import { toggleGroup } from '../../../webview/grid/model/hide'
+import { homeless, nameHomeless } from '../../../webview/grid/model/restore'
 import { press } from '../../../webview/grid/model/walk'
 import { beginEdit, cancelEdit, clearSelected, commitEdit, copiedText, draft, pasteText } from '../../../webview/grid/model/write'
 import { finding, openSession, smallView } from './small'
@@ -91,15 +93,23 @@ describe('typing into a cell', () => {
 })
 
 describe('a text on its way', () => {
-  it('is shown until the view has the cell', () => {
+  it('is shown until the view has the cell and the host has answered', () => {
     const opened = openSession()
     const { session } = opened
     type(opened, '4 out')
     assert.equal(session.pendingAt({ row: 1, column: 2 })?.state, 'waiting')
     receive(session, { type: 'gridChanged', version: 2, patch: { ...frame, columns: [], cells: [[1, 2, { state: 'set', text: '4 out' }]] } })
-    assert.equal(session.pendingAt({ row: 1, column: 2 }), undefined)
+    assert.equal(session.pendingAt({ row: 1, column: 2 })?.state, 'waiting')
     opened.answer()
     assert.equal(session.pendingAt({ row: 1, column: 2 }), undefined)
+  })
+  it('is kept when it is refused after another has changed its cell', () => {
+    const opened = openSession()
+    type(opened, 'four')
+    receive(opened.session, { type: 'gridChanged', version: 2, patch: { ...frame, columns: [], cells: [[1, 2, { state: 'set', text: '5' }]] } })
+    opened.answer('not a position')
+    const { text, why } = opened.session.pendingAt({ row: 1, column: 2 }) ?? {}
+    assert.deepEqual([text, why], ['four', 'not a position'])
   })
   it('goes a moment after it was written when no view came', () => {
     const opened = openSession()
@@ -143,13 +153,31 @@ describe('a text on its way', () => {
     commitEdit(opened.session)
     assert.deepEqual([opened.gestures(), opened.session.pendingAt({ row: 1, column: 2 })?.text], [[], '4 out'])
   })
-  it('is told when its cell is gone by the time it is committed', () => {
+  it('is told and kept when its cell goes while it is being typed, and is in it when that comes back', () => {
     const opened = openSession()
-    beginEdit(opened.session, 'replace', 'end')
-    draft(opened.session, '4 out')
-    receive(opened.session, { type: 'gridShown', version: 2, view: smallView(1) })
-    commitEdit(opened.session)
-    assert.match(opened.session.notice ?? '', /4 out/)
+    const { session } = opened
+    beginEdit(session, 'replace', 'end')
+    draft(session, '4 out')
+    receive(session, { type: 'gridShown', version: 2, view: smallView(1) })
+    assert.equal(session.editing, undefined)
+    assert.deepEqual(homeless(session).gone.map(nameHomeless), ['e2, rebound: 4 out'])
+    assert.deepEqual(session.toSave().unwritten, [{ row: 'rebound', column: 'e2', text: '4 out' }])
+    receive(session, { type: 'gridShown', version: 3, view: smallView(3) })
+    assert.deepEqual(homeless(session), { gone: [], hidden: [] })
+    assert.equal(session.pendingAt({ row: 1, column: 2 })?.text, '4 out')
+  })
+  it('is told when it was refused and its row is hidden', () => {
+    const opened = openSession()
+    const { session } = opened
+    type(opened, 'four')
+    opened.answer('not a position')
+    toggleGroup(session)
+    assert.deepEqual([homeless(session).hidden.map(({ text }) => text), homeless(session).gone], [['four'], []])
+  })
+  it('is offered when the page comes back and the cell it was for is gone', () => {
+    const unwritten = [{ row: 'laps', column: 'gone', text: '12' }]
+    const { session } = openSession(smallView(), { findingsOpen: false, cautionsOpen: false, unwritten, open: { row: 'felt', column: 'gone', text: 'better', how: 'edit' } })
+    assert.deepEqual(homeless(session).gone.map(nameHomeless), ['gone, laps: 12', 'gone, felt: better'])
   })
   it('is remembered, with what is open, for when the page comes back', () => {
     const opened = openSession()
@@ -159,6 +187,28 @@ describe('a text on its way', () => {
     draft(opened.session, '9')
     const { open, unwritten, active } = opened.session.toSave()
     assert.deepEqual([open?.text, unwritten.map(({ text }) => text), active], ['9', ['4 out'], { row: 'laps', column: 'e1' }])
+  })
+})
+
+describe('a form that was being filled in', () => {
+  const state = { findingsOpen: false, cautionsOpen: false, unwritten: [] }
+  it('is opened again with what was in it, where one stood', () => {
+    const form = { form: 'remark' as const, row: 'laps', column: 'e1', values: { text: 'tyres were cold' } }
+    const { session, changes } = openSession(smallView(), { ...state, form })
+    assert.deepEqual(changes.filter(({ kind }) => kind === 'form'), [{ kind: 'form', form: 'remark', values: { text: 'tyres were cold' } }])
+    assert.deepEqual([session.active, session.toSave().form], [{ row: 5, column: 1 }, form])
+  })
+  it('that accepts a finding is opened again on that finding', () => {
+    const found = finding(4, 'warning', 'laps', 'e1')
+    const { changes } = openSession(smallView(3, [found]), { ...state, form: { form: 'accept', finding: 'finding 4', values: { reason: 'wet' } } })
+    assert.deepEqual(changes.filter(({ kind }) => kind === 'accept'), [{ kind: 'accept', finding: found, values: { reason: 'wet' } }])
+  })
+  it('is told with what was in it where it cannot be opened, until that is let go of', () => {
+    const { session } = openSession(smallView(), { ...state, form: { form: 'header', column: 'gone', values: { id: 'a', reason: 'too soft' } } })
+    assert.match(session.notice ?? '', /a · too soft/)
+    assert.ok(session.toSave().form)
+    session.note(undefined)
+    assert.equal(session.toSave().form, undefined)
   })
 })
 

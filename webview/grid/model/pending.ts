@@ -9,6 +9,8 @@ export interface Pending extends GridPlace {
   /** `waiting` for an answer; `written` but not yet seen in the view; `refused`. */
   state: 'waiting' | 'written' | 'refused'
   why?: string
+  /** The view has shown the cell anew since it went out: once it is written, it stands there. */
+  shown?: boolean
 }
 
 /**
@@ -38,6 +40,7 @@ export class PendingTexts {
     for (const pending of answered) {
       const alone = why.get(keyOf(pending))
       if (alone !== undefined) Object.assign(pending, { state: 'refused', why: alone, gesture: --this.#unsent })
+      else if (refused === undefined && pending.shown) this.#texts.delete(keyOf(pending))
       else if (refused === undefined) pending.state = 'written'
       else Object.assign(pending, { state: 'refused', why: refused })
     }
@@ -48,9 +51,16 @@ export class PendingTexts {
     return place && this.#texts.get(keyOf(place))
   }
 
-  /** The view shows these cells anew: what was on its way there has arrived. Refused texts stay. */
+  /**
+   * The view shows these cells anew: what was written there has arrived. What waits for its answer stays until that comes:
+   * it may have been another who changed the cell. Refused texts stay.
+   */
   seen(places: readonly GridPlace[]): void {
-    for (const place of places) if (this.at(place)?.state !== 'refused') this.#texts.delete(keyOf(place))
+    for (const place of places) {
+      const pending = this.at(place)
+      if (pending?.state === 'written') this.#texts.delete(keyOf(place))
+      else if (pending?.state === 'waiting') pending.shown = true
+    }
   }
 
   /** Everything written stands in the view by now. */
@@ -72,6 +82,11 @@ export class PendingTexts {
   /** What would be lost if the page ended now. */
   get unwritten(): Pending[] {
     return [...this.#texts.values()].filter(({ state }) => state !== 'written')
+  }
+
+  /** What was turned back and neither mended nor let go of yet. */
+  get refused(): Pending[] {
+    return [...this.#texts.values()].filter(({ state }) => state === 'refused')
   }
 
   /** Forgets texts one by one, for what is done to their cells instead. */

@@ -1,6 +1,5 @@
 import type { GridPlace, GridView } from '../../../src/core/grid/view'
 import type { GridCommand, GridPatch, ToWebview } from '../../../src/protocol'
-import { say } from '../strings'
 import { findingName } from './describe'
 import { findNext, openFind } from './find'
 import { filterRows, openFilter, showAll, toggleGroup, uncover } from './hide'
@@ -9,6 +8,7 @@ import { changeEntry, fillSelected, nudgeSelected, removeAdjuster, setBothLegs }
 import type { KeyedSpot } from './savedState'
 import type { Session } from './session'
 import { nearestSpot, sameSpot, type Spot } from './spot'
+import { keepHomeless, restoreForm, restoreTyped } from './restore'
 import { goToFinding, selectWhole } from './walk'
 import { stepWidth } from './widths'
 import { beginEdit, clearSelected, openForm, sendOpenCell } from './write'
@@ -57,11 +57,13 @@ function showView(session: Session, view: GridView): void {
   if (keys) session.selection = { active: find(session, keys.active, active), anchor: find(session, keys.anchor, anchor) }
   else session.selection = { active: session.firstSpot(), anchor: session.firstSpot() }
   if (first) restoreTyped(session)
+  keepHomeless(session)
   session.pending.settle()
   session.ports.changed({ kind: 'view' })
   tellColumn(session, first)
   const followed = session.wanted && reveal(session, session.wanted.place, session.wanted.edit)
   if (!followed) session.tellSelection()
+  if (first) restoreForm(session)
   if (!first) tellNewFindings(session, told)
 }
 
@@ -79,19 +81,6 @@ function find(session: Session, keys: KeyedSpot, before: Spot): Spot {
   return spot ?? (isNowhere ? session.firstSpot() : (nearestSpot(model.ground, before) ?? session.firstSpot()))
 }
 
-/** What an earlier life of the page left open or unanswered is offered again, unless it stands there by now. */
-function restoreTyped(session: Session): void {
-  const { model, saved } = session
-  const textAt = (place: GridPlace) => {
-    const spot = model.spotOf(place)
-    return spot && model.cell(spot)?.text
-  }
-  session.pending.keep(saved.unwritten.filter((typed) => textAt(typed) !== undefined && textAt(typed) !== typed.text), say('refused.unsent'))
-  const { open } = saved
-  const before = open && textAt(open)
-  if (open && before !== undefined) session.editing = { ...open, caret: 'end', before, touched: true }
-}
-
 function applyPatch(session: Session, patch: GridPatch): void {
   const told = toldFindings(session)
   const touched = session.model.apply(patch)
@@ -99,6 +88,7 @@ function applyPatch(session: Session, patch: GridPatch): void {
   const shown = touched.cells.flatMap((spot) => session.model.placeOf(spot) ?? [])
   session.pending.seen(shown)
   const settled = session.pending.settle()
+  keepHomeless(session)
   touched.cells.push(...settled.flatMap((place) => session.model.spotOf(place) ?? []))
   session.ports.changed({ kind: 'cells', touched })
   tellColumn(session, false)

@@ -18,6 +18,8 @@ export interface SavedState {
   open?: OpenCell
   /** Texts sent without an answer, and refused ones. */
   unwritten: ({ text: string } & GridPlace)[]
+  /** The form that is being filled in, once something was typed there. */
+  form?: OpenForm
 }
 
 export interface KeyedSpot {
@@ -38,6 +40,13 @@ export interface OpenCell extends GridPlace {
   how: 'replace' | 'edit'
 }
 
+/** A form by what it is about, with what is in its fields. `finding` is what it says, for the form that accepts one. */
+export interface OpenForm extends KeyedSpot {
+  form: 'entry' | 'header' | 'remark' | 'accept'
+  finding?: string
+  values: Record<string, string>
+}
+
 export const freshState: SavedState = { findingsOpen: false, cautionsOpen: false, unwritten: [] }
 
 /** Reads what an earlier life of the page, perhaps of an older version, left behind. Anything odd is left out. */
@@ -55,7 +64,22 @@ export function readSavedState(saved: unknown): SavedState {
   const open = readText(saved.open)
   if (open && isRecord(saved.open)) state.open = { ...open, how: saved.open.how === 'replace' ? 'replace' : 'edit' }
   if (Array.isArray(saved.unwritten)) state.unwritten = saved.unwritten.flatMap((each) => readText(each) ?? [])
+  const form = readForm(saved.form)
+  if (form) state.form = form
   return state
+}
+
+/** What a state holds that someone typed and that may stand nowhere else, as one text; empty where there is nothing. */
+export function typedIn(saved: unknown): string {
+  const { open, unwritten, form } = readSavedState(saved)
+  return open || form || unwritten.length > 0 ? JSON.stringify([open, unwritten, form]) : ''
+}
+
+function readForm(saved: unknown): OpenForm | undefined {
+  if (!isRecord(saved) || !isRecord(saved.values)) return undefined
+  const form = (['entry', 'header', 'remark', 'accept'] as const).find((name) => name === saved.form)
+  const values = Object.fromEntries(Object.entries(saved.values).filter((each): each is [string, string] => typeof each[1] === 'string'))
+  return form && { form, ...readSpot(saved), ...(typeof saved.finding === 'string' && { finding: saved.finding }), values }
 }
 
 /** A set outlives the page as a list. */

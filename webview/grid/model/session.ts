@@ -1,5 +1,5 @@
 import type { Gesture } from '../../../src/core/grid/gesture'
-import type { GridPlace } from '../../../src/core/grid/view'
+import type { GridFinding, GridPlace } from '../../../src/core/grid/view'
 import type { FromWebview } from '../../../src/protocol'
 import { Charts } from './charts'
 import type { Editing } from './editing'
@@ -7,7 +7,7 @@ import type { Sought } from './find'
 import { GridModel, type Touched } from './gridModel'
 import { Outbox, type Answer } from './outbox'
 import { PendingTexts } from './pending'
-import { freshState, type KeyedSpot, type SavedState } from './savedState'
+import { freshState, type KeyedSpot, type OpenForm, type SavedState } from './savedState'
 import { blockOf, extended, isRange, only, spotsOf, type Selection } from './selection'
 import { HEADER, isCell, LABELS, nearestSpot, sameSpot, type Spot } from './spot'
 
@@ -26,7 +26,10 @@ export type Change =
   | { kind: 'charts'; focus: boolean }
   /** `focus`: the keyboard goes into its field. */
   | { kind: 'filter' | 'find'; focus: boolean }
-  | { kind: 'form'; form: FormName }
+  /** `values`: what an earlier life of the page left in its fields. */
+  | { kind: 'form'; form: FormName; values?: Record<string, string> }
+  /** The form that accepts a finding is to be opened again. */
+  | { kind: 'accept'; finding: GridFinding; values: Record<string, string> }
   /** A person is to be asked before it is done. */
   | { kind: 'confirm'; title: string; about: string; submit: string; gesture: Gesture }
   /** Open forms are to send what they hold, before a save. */
@@ -64,6 +67,10 @@ export class Session {
   shown = false
   selection: Selection = only({ row: HEADER, column: LABELS })
   editing: Editing | undefined
+  /** The form that is being filled in, once something was typed there. */
+  form: OpenForm | undefined
+  /** It could not be opened again: the notice tells what was in it, until that is let go of. */
+  formAsNotice = false
   /** Where a run of Tabs began, by column. */
   runColumn: number | undefined
   /** A place to go to as soon as the view has it. */
@@ -82,6 +89,7 @@ export class Session {
   constructor(readonly ports: Ports, readonly saved: SavedState = freshState) {
     this.findingsOpen = saved.findingsOpen
     this.cautionsOpen = saved.cautionsOpen
+    this.form = saved.form
     this.widths = new Map(Object.entries(saved.widths ?? {}))
     if (saved.hiding) this.model.hide(saved.hiding)
     this.charts = new Charts(ports, saved.charts)
@@ -135,6 +143,8 @@ export class Session {
   }
 
   note(text: string | undefined): void {
+    if (this.formAsNotice) this.form = undefined
+    this.formAsNotice = false
     this.notice = text
     if (text) this.ports.announce(text, 'urgent')
     this.ports.changed({ kind: 'notice' })
@@ -172,6 +182,7 @@ export class Session {
       hiding: this.model.hiding,
       widths: Object.fromEntries(this.widths),
       ...(editing?.touched && { open: { row: editing.row, column: editing.column, text: editing.text, how: editing.how } }),
+      ...(this.form && { form: this.form }),
       unwritten: this.pending.unwritten.map(({ row, column, text }) => ({ row, column, text })),
     }
   }

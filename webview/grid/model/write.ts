@@ -50,7 +50,7 @@ export function sendOpenCell(session: Session): void {
   const { row, column, text } = editing
   const spot = model.spotOf({ row, column })
   const why = spot && whyNotEdited(model, spot)
-  if (!spot) session.note(say('refused.gone', text))
+  if (!spot) refuse(session, { row, column }, text, say('refused.unsent'))
   else if (why !== undefined) refuse(session, { row, column }, text, why)
   else sendTexts(session, [{ row, column, text }])
   Object.assign(editing, { before: text, touched: false })

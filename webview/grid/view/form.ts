@@ -29,6 +29,14 @@ export interface FormPlan {
   flush: boolean
 }
 
+/** What goes on in a form, for whoever keeps that over the page's end. */
+export interface FormWatch {
+  /** What an earlier life of the page left in its fields. */
+  values?: Record<string, string>
+  /** What is in its fields, whenever something was typed; undefined when it is closed. */
+  typed(values: Record<string, string> | undefined): void
+}
+
 /** The small forms of the grid: they keep what was typed until the host has taken it. */
 export class Forms {
   #flush: (() => void) | undefined
@@ -40,8 +48,9 @@ export class Forms {
     this.#flush?.()
   }
 
-  open(plan: FormPlan): void {
-    const fields = plan.fields.map(toControl)
+  open(plan: FormPlan, { values: left, typed }: FormWatch = { typed: () => undefined }): void {
+    if (this.popover.held) return this.popover.focus()
+    const fields = plan.fields.map((field) => toControl({ ...field, value: left?.[field.name] ?? field.value }))
     const trouble = make('p', 'form-trouble', { role: 'alert' })
     const submit = createButton(plan.submit, 'primary', () => void send(false))
     const cancel = createButton(say('form.cancel'), 'plain', () => this.popover.close())
@@ -65,9 +74,18 @@ export class Forms {
       event.stopPropagation()
       void send(false)
     })
+    const type = () => {
+      this.popover.held = true
+      typed(valuesOf(plan, fields))
+    }
+    form.addEventListener('input', type)
     const stops = [...fields.map(({ element }) => element), submit.element, cancel.element]
-    this.popover.show(plan.title, form, stops, plan.anchor, () => { this.#flush = undefined })
+    this.popover.show(plan.title, form, stops, plan.anchor, () => {
+      this.#flush = undefined
+      typed(undefined)
+    })
     this.#flush = plan.flush ? () => void send(true) : undefined
+    if (left) type()
     requestAnimationFrame(() => (fields[0] ? fields[0].focus() : cancel.element.focus()))
   }
 }

@@ -4,6 +4,9 @@ import { make } from './dom'
 export class Popover {
   #open: { element: HTMLElement; anchor: () => DOMRect; closed: () => void } | undefined
 
+  /** Something was typed into it, so that nothing else takes its place. */
+  held = false
+
   constructor(readonly root: HTMLElement, readonly focusBack: () => void) {
     window.addEventListener('resize', () => this.place())
   }
@@ -14,6 +17,7 @@ export class Popover {
 
   /** Shows `content` under the anchor; gives the dialog. `stops` are what Tab goes round, in order. */
   show(name: string, content: HTMLElement, stops: readonly HTMLElement[], anchor: () => DOMRect, closed: () => void = () => undefined): void {
+    if (this.held) return this.focus()
     this.close(false)
     const element = make('div', 'popover', { role: 'dialog', 'aria-label': name }, content)
     element.addEventListener('keydown', (event) => this.#key(event, stops))
@@ -22,10 +26,16 @@ export class Popover {
     this.place()
   }
 
+  /** Puts the keyboard back into what is open. */
+  focus(): void {
+    this.#open?.element.querySelector<HTMLElement>('vscode-text-area, vscode-text-field')?.focus()
+  }
+
   close(focusBack = true): void {
     const open = this.#open
     if (!open) return
     this.#open = undefined
+    this.held = false
     open.element.remove()
     open.closed()
     if (focusBack) this.focusBack()
