@@ -1,12 +1,12 @@
 import { slotKey, slotsOf, type Slot } from '../adjusters/adjuster'
 import { convertAmount, ownCount, unitNamed, type Conversion } from '../adjusters/convert'
 import type { Adjuster, Assembly } from '../adjusters/adjuster'
-import type { Entry, Notebook } from '../notebook/notebook'
+import type { Entry } from '../notebook/notebook'
+import { perNotebook } from './perEntry'
 
 /** The slots of all adjusters of one control on one assembly, in the order of the notebook. */
-export function slotsFor(notebook: Notebook, control: string, on: Assembly): Slot[] {
-  return [...notebook.adjusters.values()].filter((adjuster) => adjuster.control.name === control && adjuster.on === on).flatMap(slotsOf)
-}
+export const slotsFor = perNotebook((notebook, control: string, on: Assembly): readonly Slot[] =>
+  [...notebook.adjusters.values()].filter((adjuster) => adjuster.control.name === control && adjuster.on === on).flatMap(slotsOf))
 
 /** Where a slot stands in an entry, set there or carried, in its adjuster's own count and from its own end. */
 export function countAt(entry: Entry, { adjuster, leg }: Slot): number | undefined {

@@ -5,7 +5,7 @@ import { isMissing, type Outcome } from '../compute/working/result'
 import { factAt, factIn } from '../notebook/machine'
 import type { Entry, Notebook } from '../notebook/notebook'
 import { say } from '../words/say'
-import { perEntry } from './perEntry'
+import { perEntry, perNotebook } from './perEntry'
 
 /** What scales under one wheel read, kg: this entry's weighing, else the machine's. A rider may weigh in for one entry alone. */
 export function axleMassOf(notebook: Notebook, entry: Entry, load: LoadCase, end: End): number | undefined {
@@ -23,6 +23,11 @@ export const riderLoadOf = perEntry((notebook, entry, end: End): Outcome => {
   const withRiderKg = axleMassOf(notebook, entry, 'rider', end)
   const withoutRiderKg = axleMassOf(notebook, entry, 'bike', end)
   if (withRiderKg !== undefined && withoutRiderKg !== undefined) return weighedRiderLoad({ withRiderKg, withoutRiderKg })
+  return assumedLoadOf(notebook, end)
+})
+
+/** The same for all entries that were not weighed. */
+const assumedLoadOf = perNotebook((notebook, end: End): Outcome => {
   const shared = sharedRiderLoad({ end, riderKg: riderMassOf(notebook) })
   return isMissing(shared) ? { missing: [say`the ${say(end)} axle’s load with and without the rider, or the rider’s kitted mass`] } : shared
 })

@@ -1,5 +1,6 @@
 import { Memory, recall, recallIn } from '../notebook/content'
 import type { Entry, Notebook } from '../notebook/notebook'
+import { oncePer } from '../notebook/oncePer'
 
 /**
  * Works something out once for each entry and arguments, also over versions of a text in which the entry and what of it was
@@ -20,6 +21,18 @@ export function perVersion<Arguments extends string[], Value>(compute: PerEntry<
     const memory = memories.get(notebook) ?? new Memory()
     memories.set(notebook, memory)
     return recallIn(memory, entry, `${entry.index} ${which.join(' ')}`, undefined, () => compute(notebook, entry, ...which))
+  }
+}
+
+/** Works something out of machine and rider once for each version of a text and arguments. */
+export function perNotebook<Arguments extends string[], Value>(compute: (notebook: Notebook, ...which: Arguments) => Value): (notebook: Notebook, ...which: Arguments) => Value {
+  const knownOf = oncePer((_: Notebook) => new Map<string, { value: Value }>())
+  return (notebook, ...which) => {
+    const known = knownOf(notebook)
+    const key = which.join(' ')
+    let kept = known.get(key)
+    if (!kept) known.set(key, kept = { value: compute(notebook, ...which) })
+    return kept.value
   }
 }
 

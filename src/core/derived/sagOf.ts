@@ -8,7 +8,8 @@ import { found, type Outcome } from '../compute/working/result'
 import { measured, type Measured } from '../notebook/fields'
 import { factAt, windowAt, wordsAt } from '../notebook/machine'
 import type { Entry, Notebook } from '../notebook/notebook'
-import { perEntry } from './perEntry'
+import { oncePer } from '../notebook/oncePer'
+import { perEntry, perNotebook } from './perEntry'
 
 /** The sag lengths an entry gives for one end and load case, with their places. */
 export interface SagLengths {
@@ -17,12 +18,19 @@ export interface SagLengths {
   pushed?: Measured
 }
 
-export function sagLengthsOf(entry: Entry, end: End, load: LoadCase): SagLengths {
-  const extended = measured(entry, `sag.${end}.extended`)
-  const lifted = measured(entry, `sag.${end}.${load}.lifted`)
-  const pushed = measured(entry, `sag.${end}.${load}.pushed`)
-  return { ...(extended ? { extended } : {}), ...(lifted ? { lifted } : {}), ...(pushed ? { pushed } : {}) }
+export function sagLengthsOf({ node }: Entry, end: End, load: LoadCase): SagLengths {
+  return lengthsIn(node)[end][load]
 }
+
+// Nearly every rule about sag asks for them.
+const lengthsIn = oncePer((node: Entry['node']) => {
+  const of = (end: End, load: LoadCase): SagLengths => {
+    const [extended, lifted, pushed] = [`sag.${end}.extended`, `sag.${end}.${load}.lifted`, `sag.${end}.${load}.pushed`].map((key) => measured({ node }, key))
+    return { ...(extended ? { extended } : {}), ...(lifted ? { lifted } : {}), ...(pushed ? { pushed } : {}) }
+  }
+  const at = (end: End) => ({ bike: of(end, 'bike'), rider: of(end, 'rider') })
+  return { front: at('front'), rear: at('rear') }
+})
 
 /** The loaded lengths of one end and load case, each with the uncertainty of reading it; `undefined` where none was taken. */
 export function readingsOf(notebook: Notebook, entry: Entry, end: End, load: LoadCase): Readings | undefined {
@@ -34,10 +42,10 @@ export function readingsOf(notebook: Notebook, entry: Entry, end: End, load: Loa
 }
 
 /** How near the truth a length is read, mm either way: what the notebook says, else what is usual. */
-export function readingHalfWidth(notebook: Notebook): number {
+export const readingHalfWidth = perNotebook((notebook) => {
   const said = factAt(notebook, ['machine', 'reading_resolution'], 'length')?.base
   return said !== undefined && said > 0 ? said : usualReadingHalfWidthMm
-}
+})
 
 /** Sag of one end and load case in mm, from the lengths measured in this entry alone: a length is never carried over. */
 export const sagOf = perEntry((notebook, entry, end: End, load: LoadCase): Outcome => {
@@ -59,10 +67,10 @@ export const frictionOf = perEntry((notebook, entry, end: End): Outcome => {
 })
 
 /** Travel of an end in mm, as the notebook gives it. */
-export function travelOf(notebook: Notebook, end: End): number | undefined {
+export const travelOf = perNotebook((notebook, end: End) => {
   const travel = factAt(notebook, ['machine', end, 'travel'], 'length')?.base
   return travel !== undefined && travel > 0 ? travel : undefined
-}
+})
 
 const uses: readonly Use[] = ['road', 'track', 'motocross', 'enduro', 'adventure', 'touring']
 
@@ -71,7 +79,7 @@ export function useOf(notebook: Notebook): Use | undefined {
 }
 
 /** The window this sag should lie in: the machine's own, else the published one for its use. */
-export function sagTargetOf(notebook: Notebook, end: End, load: LoadCase): Outcome<SagTarget> {
+export const sagTargetOf = perNotebook((notebook, end: End, load: LoadCase): Outcome<SagTarget> => {
   const own = windowAt(notebook, end, load === 'bike' ? 'static_sag' : 'rider_sag')
   const unit = own?.from.quantity.unit.dimension === 'share' ? 'percent' : 'mm'
   const travelMm = travelOf(notebook, end)
@@ -80,4 +88,4 @@ export function sagTargetOf(notebook: Notebook, end: End, load: LoadCase): Outco
     ...(travelMm === undefined ? {} : { travelMm }),
     ...(own ? { own: { low: own.from.base, high: own.to.base, unit } } : {}),
   })
-}
+})

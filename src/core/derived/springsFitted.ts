@@ -11,6 +11,7 @@ import { say } from '../words/say'
 import { countAt, slotsFor } from './countAt'
 import { rateFromCoil } from './coilOf'
 import { numberAt } from './numberAt'
+import { perNotebook } from './perEntry'
 
 /** The springs of the fork by leg, N/mm; a leg without one is absent. */
 export type ForkSprings = Partial<Record<Leg, number>>
@@ -22,18 +23,23 @@ const legs: readonly Leg[] = ['left', 'right']
  * wire says. A leg of which the machine says nothing has none where it speaks of the other. None of them for a stack.
  */
 export function forkSpringAmountsOf(notebook: Notebook, entry: Entry): Partial<Record<Leg, Amount>> {
-  const path = ['machine', 'front', 'spring_rate']
-  const whole = factAt(notebook, path, 'stiffness')?.base
-  const own = (leg: Leg) => factAt(notebook, [...path, leg], 'stiffness')?.base
-  const sprung = legs.filter((leg) => own(leg) !== undefined)
-  const coil = whole === undefined && sprung.length === 0 ? coilRate(notebook, 'front') : undefined
+  const { whole, own, sprung, coil } = forkSpringsToldOf(notebook)
   const fitted: Partial<Record<Leg, Amount>> = {}
   for (const leg of legs) {
-    const rate = fittedRate(notebook, entry, 'fork', leg, sprung) ?? whole ?? own(leg) ?? coil
+    const rate = fittedRate(notebook, entry, 'fork', leg, sprung) ?? whole ?? own[leg] ?? coil
     if (rate !== undefined && valueOf(rate) > 0) fitted[leg] = rate
   }
   return fitted
 }
+
+/** What the machine says of its fork springs. */
+const forkSpringsToldOf = perNotebook((notebook) => {
+  const path = ['machine', 'front', 'spring_rate']
+  const whole = factAt(notebook, path, 'stiffness')?.base
+  const own = Object.fromEntries(legs.map((leg) => [leg, factAt(notebook, [...path, leg], 'stiffness')?.base])) as Partial<Record<Leg, number>>
+  const sprung = legs.filter((leg) => own[leg] !== undefined)
+  return { whole, own, sprung, coil: whole === undefined && sprung.length === 0 ? coilRate(notebook, 'front') : undefined }
+})
 
 /** The same as plain numbers. */
 export function forkSpringsOf(notebook: Notebook, entry: Entry): ForkSprings {
@@ -66,7 +72,7 @@ function fittedRate(notebook: Notebook, entry: Entry, on: 'fork' | 'shock', leg:
 }
 
 /** How the shock is driven: the measured table where there is one, else the constant ratio. */
-export function leverageOf(notebook: Notebook): LeverageFacts | undefined {
+export const leverageOf = perNotebook((notebook): LeverageFacts | undefined => {
   const rear = ['machine', 'rear']
   const list = nodeAt(notebook.root, [...rear, 'leverage'])
   if (list?.kind === 'list' && list.items.length > 0) {
@@ -75,7 +81,7 @@ export function leverageOf(notebook: Notebook): LeverageFacts | undefined {
   }
   const motionRatio = numberAt(notebook, [...rear, 'motion_ratio'])
   return motionRatio === undefined ? undefined : { motionRatio }
-}
+})
 
 /** Shock travel for one mm of wheel travel at a place of the travel, mm at the wheel. */
 export function motionRatioAt(notebook: Notebook, wheelMm: number): Outcome<{ ratio: number }> {

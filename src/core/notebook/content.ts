@@ -14,7 +14,7 @@ export interface Difference {
 }
 
 interface Reads {
-  slots: Set<string>
+  slots: Set<string> | undefined
   all: boolean
   line: boolean
 }
@@ -42,7 +42,7 @@ export class Content extends Memory {
   /** Lets go of what looked at anything that differs. */
   forget({ slots, line }: Difference): void {
     for (const [key, kept] of this.kept) {
-      if ((line && kept.line) || (slots.size > 0 && (kept.all || someOf(kept.slots, slots)))) this.kept.delete(key)
+      if ((line && kept.line) || (slots.size > 0 && (kept.all || (kept.slots !== undefined && someOf(kept.slots, slots))))) this.kept.delete(key)
     }
   }
 }
@@ -66,10 +66,10 @@ export function recallIn<T>(memory: Memory, entry: Entry, key: unknown, guard: u
     return known.value as T
   }
   const outer = watch
-  const mine: Watch = watch = { entry, slots: new Set(), all: false, line: false }
+  const mine: Watch = watch = { entry, slots: undefined, all: false, line: false }
   try {
     const value = work()
-    memory.kept.set(key, { value, guard, slots: mine.slots.size > 0 ? mine.slots : nothing, all: mine.all, line: mine.line })
+    memory.kept.set(key, { value, guard, slots: mine.slots, all: mine.all, line: mine.line })
     return value
   } finally {
     watch = outer
@@ -88,22 +88,20 @@ export function keepNot(entry: Entry, key: unknown): void {
   if (entry.content.owner === entry) entry.content.kept.delete(key)
 }
 
-const nothing = new Set<string>()
-
 /** What is worked out on the way was looked at by whoever asked for it. Of another entry it may have been anything. */
 function tellOuter(entry: Entry, { slots, all, line }: Reads): void {
   if (!watch) return
   if (line) watch.line = true
   if (entry === watch.entry) {
     if (all) watch.all = true
-    for (const slot of slots) watch.slots.add(slot)
-  } else if (all || slots.size > 0) watch.all = true
+    if (slots) for (const slot of slots) (watch.slots ??= new Set()).add(slot)
+  } else if (all || slots) watch.all = true
 }
 
 function lookAt(entry: Entry, slot: string | undefined): void {
   if (!watch) return
   if (slot === undefined || entry !== watch.entry) watch.all = true
-  else watch.slots.add(slot)
+  else (watch.slots ??= new Set()).add(slot)
 }
 
 /** Somebody follows the line of entries. */

@@ -96,14 +96,25 @@ export function findField(key: string): Field | undefined {
 }
 
 /** A field's path in the entry; `half` says which length of a sag reading it is. */
-export function pathOf(key: string): { path: string[]; half?: 'lifted' | 'pushed' } {
+export function pathOf(key: string): FieldPath {
+  return paths.get(key) ?? splitPath(key)
+}
+
+interface FieldPath {
+  path: readonly string[]
+  half?: 'lifted' | 'pushed'
+}
+
+const paths = new Map(fields.map(({ key }) => [key, splitPath(key)]))
+
+function splitPath(key: string): FieldPath {
   const path = key.split('.')
   const last = path.at(-1)
   return last === 'lifted' || last === 'pushed' ? { path: path.slice(0, -1), half: last } : { path }
 }
 
 /** Where the list of a field stands: under its own path, or in the group that stands there. */
-export function listPathOf(entry: Entry, { key, list }: Field): string[] {
+export function listPathOf(entry: Entry, { key, list }: Field): readonly string[] {
   const { path } = pathOf(key)
   return list && nodeAt(entry.node, path)?.kind === 'map' ? [...path, list.key] : path
 }
@@ -116,7 +127,7 @@ export function fieldNodes(entry: Entry, field: Field): ScalarNode[] {
 }
 
 /** The scalar a field stands in, whichever way a sag reading is written. */
-export function fieldNode(entry: Entry, key: string): ScalarNode | undefined {
+export function fieldNode(entry: Pick<Entry, 'node'>, key: string): ScalarNode | undefined {
   const { path, half } = pathOf(key)
   if (half === undefined) return scalarAt(entry.node, path)
   const node = nodeAt(entry.node, path)
@@ -135,7 +146,7 @@ export interface Measured {
 }
 
 /** The value of a measured field; `undefined` where it is missing or cannot be read. */
-export function measured(entry: Entry, key: string): Measured | undefined {
+export function measured(entry: Pick<Entry, 'node'>, key: string): Measured | undefined {
   const node = fieldNode(entry, key)
   const dimension = findField(key)?.dimension
   if (!node || !dimension) return undefined

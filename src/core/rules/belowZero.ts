@@ -1,5 +1,5 @@
 import type { Adjuster } from '../adjusters/adjuster'
-import { fields, measured } from '../notebook/fields'
+import { fields, measured, pathOf } from '../notebook/fields'
 import type { Entry } from '../notebook/notebook'
 import { say } from '../words/say'
 import type { EntryRule, Report } from './rule'
@@ -29,10 +29,15 @@ function eitherSide({ control, counts, end }: Adjuster): boolean {
   return ['fork_height', 'ride_height'].includes(control.name) || (counts.dimension === 'dial' && end === undefined)
 }
 
+// Land lies below the sea in places.
+const measuredFromZero = fields.filter(({ key, dimension }) => (dimension === 'length' && key !== 'conditions.altitude') || dimension === 'pressure')
+
+/** By the key of the entry that they stand under. */
+const fromZero = new Map(measuredFromZero.map(({ key }) => pathOf(key).path[0]!).map((top) => [top, measuredFromZero.filter(({ key }) => pathOf(key).path[0] === top)]))
+
 function measurements(entry: Entry): Report[] {
-  return fields.flatMap(({ key, dimension, label }) => {
-    // Land lies below the sea in places.
-    const value = (dimension === 'length' && key !== 'conditions.altitude') || dimension === 'pressure' ? measured(entry, key) : undefined
+  return entry.node.pairs.flatMap((pair) => fromZero.get(pair.key.text) ?? []).flatMap(({ key, label }) => {
+    const value = measured(entry, key)
     return value && value.base < 0 ? [{ message: say`${say(label)}: ${sayMeasured(value)} is below zero`, range: value.range, row: key }] : []
   })
 }

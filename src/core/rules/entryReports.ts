@@ -27,7 +27,12 @@ export function findingsOf(entry: Entry, guard: unknown, find: () => readonly Fi
 
 function placedOf<Reported extends Movable>(entry: Entry, key: unknown, guard: unknown, work: () => readonly Reported[], mayStay: (reported: Reported) => boolean): readonly Reported[] {
   const place = entry.node.range
-  const known = recall(entry, key, guard, (): Placed<Reported> => ({ place, reported: work() }))
+  const known = recall(entry, key, guard, (): Placed<Reported> => {
+    const reported = work()
+    // Most rules find nothing in most entries.
+    return reported.length > 0 ? { place, reported } : { place, reported, lasts: true }
+  })
+  if (known.reported.length === 0) return known.reported
   if (known.lasts && known.place.start === place.start) return known.reported
   const reported = moved(known.reported, place.start - known.place.start)
   if (reported.every((each) => mayStay(each) && staysWithin(each, place))) keepInstead(entry, key, { place, reported, lasts: true })

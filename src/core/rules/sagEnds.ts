@@ -2,6 +2,7 @@ import type { End, LoadCase } from '../compute/sag/loadCase'
 import { printNumber } from '../notation/amount'
 import type { Measured } from '../notebook/fields'
 import type { Entry } from '../notebook/notebook'
+import { oncePer } from '../notebook/oncePer'
 import { nodeAt } from '../notebook/tree'
 import { phrase, say } from '../words/say'
 
@@ -10,9 +11,11 @@ export const loads: readonly LoadCase[] = ['bike', 'rider']
 export const loadWords: Record<LoadCase, string> = { bike: phrase('static sag (bike alone)'), rider: phrase('rider sag (rider aboard)') }
 
 /** The ends an entry has sag lengths of; most entries have none. */
-export function measuredEnds(entry: Entry): readonly End[] {
-  return ends.filter((end) => nodeAt(entry.node, ['sag', end]) !== undefined)
+export function measuredEnds({ node }: Entry): readonly End[] {
+  return endsIn(node)
 }
+
+const endsIn = oncePer((node: Entry['node']) => ends.filter((end) => nodeAt(node, ['sag', end]) !== undefined))
 
 /** 'Front' or 'Rear' at the head of a message. */
 export function endWord(end: End): string {

@@ -1,5 +1,5 @@
 import { dimensionsOf } from '../notebook/dimensionsOf'
-import { fieldNodes, fields, type Field } from '../notebook/fields'
+import { fieldNodes, fields } from '../notebook/fields'
 import type { Entry, Notebook } from '../notebook/notebook'
 import { readOnce } from '../notebook/readOnce'
 import { rootSchemas, schemasBelow, type SchemaNode } from '../notebook/schemaKeys'
@@ -21,37 +21,51 @@ export const unreadableValue: EntryRule = {
 function facts({ root, text }: Notebook): Report[] {
   return ['machine', 'rider'].flatMap((key) => {
     const pair = pairOf(root, key)
-    return pair ? quantities(pair.value, schemasBelow(rootSchemas, key), [key]).flatMap((found) => check(text, found, `\`${found.path.join('.')}\``)) : []
+    return pair ? unreadable(pair.value, schemasBelow(rootSchemas, key), { key }).flatMap((found) => reportOn(text, found, keyWords(found))) : []
   })
 }
 
 function measurements(text: string, entry: Entry): Report[] {
-  const byNode = new Map<ScalarNode, Field>(fields.flatMap((field) => fieldNodes(entry, field).map((node) => [node, field] as const)))
-  return quantities(entry.node, entrySchemas, []).flatMap((found) => {
-    const field = byNode.get(found.node)
-    return check(text, found, field ? say(field.label) : `\`${found.path.join('.')}\``).map((report) => ({ ...report, ...(field ? { row: field.key } : {}) }))
+  return unreadable(entry.node, entrySchemas).flatMap((found) => {
+    const field = fields.filter((each) => fieldNodes(entry, each).includes(found.node)).at(-1)
+    return reportOn(text, found, field ? say(field.label) : keyWords(found)).map((report) => ({ ...report, ...(field ? { row: field.key } : {}) }))
   })
 }
 
 const entrySchemas = schemasBelow(schemasBelow(rootSchemas, 'entries'), '*')
 
+/** The keys above a value, the nearest first: spelt out only where something is to be said. */
+interface Below {
+  key: string
+  above?: Below | undefined
+}
+
 interface Found {
   node: ScalarNode
-  path: readonly string[]
+  below: Below | undefined
   dimensions: readonly [Dimension, ...Dimension[]]
 }
 
-/** Every value below a node that the schema calls a quantity. */
-function quantities(node: TreeNode, schemas: readonly SchemaNode[], path: readonly string[]): Found[] {
-  if (schemas.length === 0) return []
+/** Every value below a node that the schema calls a quantity, and that cannot be read as one. */
+function unreadable(node: TreeNode, schemas: readonly SchemaNode[], below?: Below, found: Found[] = []): Found[] {
+  if (schemas.length === 0) return found
   if (node.kind === 'list') {
     const item = schemasBelow(schemas, '*')
-    return node.items.flatMap((each) => quantities(each, item, path))
+    for (const each of node.items) unreadable(each, item, below, found)
+  } else if (node.kind === 'map') {
+    for (const { key, value } of node.pairs) unreadable(value, schemasBelow(schemas, key.text), { key: key.text, above: below }, found)
+  } else {
+    const dimensions = dimensionsOf(schemas)
+    const isWritten = typeof node.value === 'number' || typeof node.value === 'string'
+    if (dimensions && isWritten && readOnce(node, dimensions).problem !== undefined) found.push({ node, below, dimensions })
   }
-  if (node.kind === 'map') return node.pairs.flatMap(({ key, value }) => quantities(value, schemasBelow(schemas, key.text), [...path, key.text]))
-  const dimensions = dimensionsOf(schemas)
-  const isWritten = typeof node.value === 'number' || typeof node.value === 'string'
-  return dimensions && isWritten ? [{ node, path, dimensions }] : []
+  return found
+}
+
+function keyWords({ below }: Found): string {
+  const path: string[] = []
+  for (let at = below; at; at = at.above) path.unshift(at.key)
+  return `\`${path.join('.')}\``
 }
 
 const examples: Partial<Record<Dimension, string>> = {
@@ -63,10 +77,10 @@ function exampleOf(dimension: Dimension): string | undefined {
   return example && say(example)
 }
 
-function check(text: string, { node, path, dimensions }: Found, label: string): Report[] {
+function reportOn(text: string, { node, below, dimensions }: Found, label: string): Report[] {
   const reading = readOnce(node, dimensions)
   if (reading.value) return []
-  const example = path.at(-1) === 'altitude' ? '650 m' : exampleOf(dimensions[0])
+  const example = below?.key === 'altitude' ? '650 m' : exampleOf(dimensions[0])
   const fixes = reading.suggestion === undefined ? [] : writeInstead(text, node, reading.suggestion)
   return [{ message: example ? say`${label}: ‘${node.text}’ cannot be read: ${reading.problem}; write it like ${example}` : say`${label}: ‘${node.text}’ cannot be read: ${reading.problem}`, range: node.range, fixes }]
 }

@@ -43,8 +43,11 @@ export function derive<Symbol extends string>(derivation: Derivation<Symbol>): O
   if (missing.length > 0) return { missing: [...new Set(missing)] }
 
   const measured = symbols.map((symbol) => from[symbol].measured!)
-  const named = (values: readonly number[]) =>
-    Object.fromEntries(symbols.map((symbol, place) => [symbol, values[place]!])) as Record<Symbol, number>
+  const named = (values: readonly number[]) => {
+    const numbers = {} as Record<Symbol, number>
+    for (let place = 0; place < symbols.length; place++) numbers[symbols[place]!] = values[place]!
+    return numbers
+  }
   const values = named(measured.map((one) => one.value))
   const objection = unless?.(values)
   if (objection !== undefined) return { missing: [objection] }

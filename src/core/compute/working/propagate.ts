@@ -29,9 +29,15 @@ export function propagate(
   correlations: readonly Correlation[] = [],
 ): Propagated | undefined {
   if (!inputs.some(({ u }) => u)) return undefined
-  const contributions = inputs.map(({ u = 0 }, place) => {
-    const moved = (shift: number) => inputs.map(({ value }, other) => (other === place ? value + shift : value))
-    return u === 0 ? 0 : (by(moved(u)) - by(moved(-u))) / 2
+  const moved = inputs.map(({ value }) => value)
+  const contributions = inputs.map(({ value, u = 0 }, place) => {
+    if (u === 0) return 0
+    moved[place] = value + u
+    const above = by(moved)
+    moved[place] = value - u
+    const below = by(moved)
+    moved[place] = value
+    return (above - below) / 2
   })
   const independent = contributions.reduce((sum, part) => sum + part ** 2, 0)
   const shared = correlations.reduce((sum, { between: [i, j], r }) => sum + 2 * r * contributions[i]! * contributions[j]!, 0)
