@@ -120,7 +120,7 @@ export class App {
       }
       case 'selection':
         this.#toast.hide()
-        if (change.reveal) this.#body.reveal(this.session.active)
+        if (change.reveal !== 'no') this.#body.reveal(this.session.active, change.reveal === 'withHeading')
         this.#body.repaintSelection()
         break
       case 'editing':

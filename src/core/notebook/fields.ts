@@ -28,8 +28,8 @@ export interface Field {
   about?: string
 }
 
-const lifted = 'after lifting and settling slowly'
-const pushed = 'after pushing and rising slowly'
+const lifted = 'after lifting'
+const pushed = 'after pushing'
 
 function sagFields(end: 'front' | 'rear'): Field[] {
   const group = `sag_${end}` as const

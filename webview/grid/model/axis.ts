@@ -48,10 +48,14 @@ export class Axis {
   }
 }
 
-/** The least move of a scroll position that shows the item whole in a stretch of `length` px. */
-export function scrollToShow(axis: Axis, index: number, scroll: number, length: number): number {
-  const start = axis.offset(index)
-  const end = start + axis.size(index)
+/**
+ * The least move of a scroll position that shows the item whole in a stretch of `length` px; where it moves to the item's start, with
+ * those from `head` on before it, if they have room.
+ */
+export function scrollToShow(axis: Axis, index: number, scroll: number, length: number, head = index): number {
+  const end = axis.offset(index) + axis.size(index)
+  const isHeadSeen = end - axis.offset(head) <= length
+  const start = axis.offset(isHeadSeen ? head : index)
   if (start < scroll || end - start > length) return start
   return end > scroll + length ? end - length : scroll
 }

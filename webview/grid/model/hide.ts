@@ -13,7 +13,7 @@ export function hide(session: Session, change: Partial<Hiding>): void {
   const find = (keys: KeyedSpot, spot: Spot) => model.spotOf(keys) ?? nearestSpot(model.ground, spot) ?? session.firstSpot()
   session.selection = { active: find(before, active), anchor: find(from, anchor) }
   session.ports.changed({ kind: 'view' })
-  session.ports.changed({ kind: 'selection', reveal: true })
+  session.ports.changed({ kind: 'selection', reveal: 'withHeading' })
   session.tellSelection()
 }
 

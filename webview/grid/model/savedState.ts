@@ -14,6 +14,8 @@ export interface SavedState {
   hiding?: Hiding
   /** By the entry's key. */
   widths?: Record<string, number>
+  /** The width of the column of labels, where a person has drawn it. */
+  labels?: number
   /** The cell being edited and what was typed so far. */
   open?: OpenCell
   /** Texts sent without an answer, and refused ones. */
@@ -55,6 +57,7 @@ export function readSavedState(saved: unknown): SavedState {
   const state: SavedState = { findingsOpen: saved.findingsOpen === true, cautionsOpen: saved.cautionsOpen === true, unwritten: [] }
   if (saved.charts !== undefined) state.charts = readSavedCharts(saved.charts)
   if (saved.widths !== undefined) state.widths = readWidths(saved.widths)
+  if (typeof saved.labels === 'number' && saved.labels > 0) state.labels = saved.labels
   if (isRecord(saved.hiding)) state.hiding = readHiding(saved.hiding)
   if (isRecord(saved.active)) state.active = readSpot(saved.active)
   if (isRecord(saved.anchor)) state.anchor = readSpot(saved.anchor)

@@ -16,7 +16,7 @@ export type Change =
   | { kind: 'view' }
   | { kind: 'cells'; touched: Touched }
   /** `reveal`: scroll it into sight. */
-  | { kind: 'selection'; reveal: boolean }
+  | { kind: 'selection'; reveal: Reveal }
   | { kind: 'editing' }
   | { kind: 'pending'; places: readonly GridPlace[] }
   | { kind: 'silence' }
@@ -40,6 +40,9 @@ export type Change =
   | { kind: 'advice' }
   /** The grid is to have the focus, or to give it up to the bar above. */
   | { kind: 'focus' | 'leave' }
+
+/** Scroll it into sight, with the heading above it or without: under a pointer that is down nothing is to move further than it must. */
+export type Reveal = 'withHeading' | 'alone' | 'no'
 
 export type FormName = 'entry' | 'header' | 'remark'
 
@@ -83,6 +86,8 @@ export class Session {
   filterOpen = false
   /** Widths of entries' columns in px, by key, where they are not the usual one. */
   readonly widths: Map<string, number>
+  /** The column of labels: its width in px as a person has drawn it, and as it is. */
+  readonly labels: { drawn?: number | undefined; shown: number } = { shown: 0 }
   find: Sought = { open: false, text: '', replacement: '' }
   cautionsOpen: boolean
 
@@ -91,6 +96,7 @@ export class Session {
     this.cautionsOpen = saved.cautionsOpen
     this.form = saved.form
     this.widths = new Map(Object.entries(saved.widths ?? {}))
+    this.labels.drawn = saved.labels
     if (saved.hiding) this.model.hide(saved.hiding)
     this.charts = new Charts(ports, saved.charts)
     this.outbox = new Outbox({ ...ports, silenceChanged: () => ports.changed({ kind: 'silence' }) })
@@ -110,7 +116,7 @@ export class Session {
   }
 
   /** Makes a spot the current one; with `extend` draws the range on to it. */
-  select(spot: Spot, { extend = false, reveal = true, keepRun = false } = {}): void {
+  select(spot: Spot, { extend = false, reveal = 'withHeading' as Reveal, keepRun = false } = {}): void {
     const before = this.selection
     this.selection = extend ? extended(this.selection, spot) : only(spot)
     if (!keepRun) this.runColumn = undefined
@@ -122,7 +128,7 @@ export class Session {
   /** Makes a range of cells the selection. It may be larger than the page, so that nothing scrolls. */
   selectRange(selection: Selection): void {
     this.selection = selection
-    this.ports.changed({ kind: 'selection', reveal: false })
+    this.ports.changed({ kind: 'selection', reveal: 'no' })
     this.tellSelection()
     this.charts.follow(this.keyed(this.active).column, this.selectedColumns)
   }
@@ -181,6 +187,7 @@ export class Session {
       charts: this.charts.toSave(),
       hiding: this.model.hiding,
       widths: Object.fromEntries(this.widths),
+      ...(this.labels.drawn !== undefined && { labels: this.labels.drawn }),
       ...(editing?.touched && { open: { row: editing.row, column: editing.column, text: editing.text, how: editing.how } }),
       ...(this.form && { form: this.form }),
       unwritten: this.pending.unwritten.map(({ row, column, text }) => ({ row, column, text })),

@@ -1,6 +1,7 @@
 import { say } from '../strings'
 import { blockOf } from './selection'
 import type { Session } from './session'
+import { LABELS } from './spot'
 
 /** The widths that entries may be given, in CSS px, and how much a key widens or narrows them. */
 export const usualWidth = 136
@@ -8,8 +9,9 @@ const narrowest = 64
 const widest = 640
 const step = 16
 
-/** Gives an entry's column a width; the usual one is not remembered. */
+/** Gives an entry's column a width, or the column of labels; an entry's usual one is not remembered. */
 export function setWidth(session: Session, column: number, width: number): void {
+  if (column === LABELS) return setLabels(session, Math.round(Math.max(narrowest, Math.min(widest, width))))
   const key = session.model.column(column)?.key
   if (key === undefined) return
   const wanted = Math.round(Math.max(narrowest, Math.min(widest, width)))
@@ -19,10 +21,25 @@ export function setWidth(session: Session, column: number, width: number): void 
   session.ports.changed({ kind: 'view' })
 }
 
-/** Widens or narrows the columns of the selected entries by a step. */
+/** Makes a column as wide as it is without anybody's doing. */
+export function setUsualWidth(session: Session, column: number): void {
+  if (column === LABELS) setLabels(session, undefined)
+  else setWidth(session, column, usualWidth)
+}
+
+function setLabels(session: Session, width: number | undefined): void {
+  if (width === session.labels.drawn) return
+  session.labels.drawn = width
+  session.ports.changed({ kind: 'view' })
+}
+
+/** Widens or narrows the columns of the selected entries by a step; the labels where one stands on one of them. */
 export function stepWidth(session: Session, by: 1 | -1): void {
   const { left, right } = blockOf(session.selection)
-  if (right < 0) return session.ports.announce(say('refuse.noEntry'), 'shown')
+  if (right < 0) {
+    setWidth(session, LABELS, session.labels.shown + by * step)
+    return session.ports.announce(say('width.now', session.labels.shown), 'polite')
+  }
   for (let column = Math.max(left, 0); column <= right; column++) {
     setWidth(session, column, (session.widths.get(session.model.column(column)!.key) ?? usualWidth) + by * step)
   }

@@ -7,9 +7,11 @@ import type { Session } from '../model/session'
 import { HEADER, LABELS, type Spot } from '../model/spot'
 import { menuOf } from '../model/menuOf'
 import { make, setAttribute } from './dom'
+import { labelLines, labelsWidth } from '../model/labels'
+import { measureIn } from './measureText'
 import { Places, type Box } from './places'
 import { Pool } from './pool'
-import { headerHeight, labelWidth, rowHeight, widthOf } from './sizes'
+import { headerHeight, rowHeight, widthOf } from './sizes'
 
 /** Rows and columns kept ready beyond each edge of what is in sight, so that scrolling never shows a gap. */
 const spareRows = 4
@@ -60,7 +62,7 @@ export class GridBody {
     const { view } = this.session.model
     const keep = this.#view ? this.keyedScroll() : scroll
     this.#view = view
-    Object.assign(this.#layout, { rows: new Axis(view.rows.map(rowHeight)), columns: new Axis(view.columns.map((column) => widthOf(column, this.session.widths))) })
+    this.#layout.columns = new Axis(view.columns.map((column) => widthOf(column, this.session.widths)))
     setAttribute(this.grid, 'aria-rowcount', String(view.rows.length + 1))
     setAttribute(this.grid, 'aria-colcount', String(view.columns.length + 1))
     this.#frame()
@@ -90,9 +92,10 @@ export class GridBody {
     this.#pointAtActive()
   }
 
-  /** Scrolls as little as shows the spot whole. */
-  reveal(spot: Spot): void {
-    this.places.reveal(spot)
+  /** Scrolls as little as shows the spot whole. A group's first row that comes in from above brings its heading along. */
+  reveal(spot: Spot, withHeading = true): void {
+    const hasHeading = withHeading && this.session.model.row(spot.row)?.kind !== 'group' && this.session.model.row(spot.row - 1)?.kind === 'group'
+    this.places.reveal(spot, hasHeading ? spot.row - 1 : spot.row)
     this.#draw(false)
     this.#pointAtActive()
   }
@@ -136,8 +139,7 @@ export class GridBody {
 
   /** Sizes the content and the pool to the page. */
   #layOut(): void {
-    this.#layout.labels = labelWidth(this.scroller.clientWidth)
-    this.scroller.classList.toggle('has-narrow-labels', this.#layout.labels < 240)
+    this.#layOutLabels()
     this.#layout.header = headerHeight(this.session.model.lanes?.count ?? 0)
     this.#content.style.width = `${this.#layout.labels + this.#layout.columns.total}px`
     this.#content.style.height = `${this.#layout.header + this.#layout.rows.total}px`
@@ -151,6 +153,17 @@ export class GridBody {
     this.#height = height
     this.#width = width
     this.#pool.resize(this.#layout.rows.reach(height, spareRows), this.#layout.columns.reach(width, spareColumns), this.#layout)
+  }
+
+  /** All labels count, also those that are hidden, so that their column stays as it is while one filters and folds. */
+  #layOutLabels(): void {
+    const { model, labels } = this.session
+    const measure = measureIn(this.#content)
+    const { rows } = model.view
+    const width = labelsWidth(model.all.rows, this.scroller.clientWidth, labels.drawn, measure)
+    const lines = rows.map((row) => labelLines(row, width, measure))
+    labels.shown = width
+    Object.assign(this.#layout, { labels: width, labelLines: lines, rows: new Axis(rows.map((row, index) => rowHeight(row, lines[index]!))) })
   }
 
   /** Brings the slots to what is in sight; with `all` writes every one of them again. */

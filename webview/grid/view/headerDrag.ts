@@ -2,7 +2,7 @@ import { moveEntryTo } from '../model/reshape'
 import { blockOf } from '../model/selection'
 import type { Session } from '../model/session'
 import { HEADER } from '../model/spot'
-import { setWidth, usualWidth } from '../model/widths'
+import { setUsualWidth, setWidth } from '../model/widths'
 import { make } from './dom'
 import type { GridBody } from './gridBody'
 
@@ -12,7 +12,7 @@ const slack = 4
 const scrollZone = 28
 const scrollStep = 24
 
-/** The right edge of an entry's header is drawn to make it wider or narrower; a double click makes it as usual. */
+/** The right edge of an entry's header, or of the corner, is drawn to make the column wider or narrower; a double click makes it as usual. */
 export function listenToEdges(session: Session, body: GridBody): void {
   let drawn: { column: number; from: number; width: number } | undefined
   const { surface, places } = body
@@ -32,7 +32,7 @@ export function listenToEdges(session: Session, body: GridBody): void {
   surface.addEventListener('dblclick', (event) => {
     const column = places.edgeAt(event.clientX, event.clientY)
     if (column === undefined) return
-    setWidth(session, column, usualWidth)
+    setUsualWidth(session, column)
     event.stopImmediatePropagation()
   })
 }

@@ -48,7 +48,7 @@ function listenToPointer(session: Session, body: GridBody): void {
     dragging = isGroup ? undefined : !isLine ? 'cells' : near.row === HEADER ? 'columns' : 'rows'
     if (dragging) body.surface.setPointerCapture(event.pointerId)
     if (isLine && (event.shiftKey || event.ctrlKey || event.metaKey)) return selectLine(session, near, event.shiftKey)
-    session.select(near, { extend: event.shiftKey })
+    session.select(near, { extend: event.shiftKey, reveal: 'alone' })
     if (isGroup && !event.shiftKey) toggleGroup(session)
   })
   body.surface.addEventListener('pointermove', (event) => {
@@ -57,7 +57,7 @@ function listenToPointer(session: Session, body: GridBody): void {
     if (dragging !== 'cells') return drawLines(session, dragging, spot)
     const near = nearestSpot(session.model.ground, { row: Math.max(0, spot.row), column: Math.max(0, spot.column) })
     const { active } = session
-    if (near && (near.row !== active.row || near.column !== active.column)) session.select(near, { extend: true })
+    if (near && (near.row !== active.row || near.column !== active.column)) session.select(near, { extend: true, reveal: 'alone' })
   })
   const stop = () => { dragging = undefined }
   body.surface.addEventListener('pointerup', stop)

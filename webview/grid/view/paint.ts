@@ -15,11 +15,12 @@ export interface Look {
   range: boolean
   /** How many entries stay beside the labels, from the first on. */
   pinned: number
+  labelLines: readonly number[]
 }
 
-export function lookOf(session: Session, pinned: number): Look {
+export function lookOf(session: Session, layout: Pick<Look, 'pinned' | 'labelLines'> | undefined): Look {
   const { selection } = session
-  return { session, active: selection.active, block: blockOf(selection), range: isRange(selection), pinned }
+  return { session, active: selection.active, block: blockOf(selection), range: isRange(selection), pinned: layout?.pinned ?? 0, labelLines: layout?.labelLines ?? [] }
 }
 
 export function paintCell(slot: Slot, row: number, column: number, look: Look): void {
@@ -80,7 +81,7 @@ export function paintLabel(label: WordsSlot, row: number, look: Look): void {
   const isFolded = facts.kind === 'group' && model.hiding.folded.has(facts.key)
   label.write(facts.label, isFolded ? say('group.folded') : (facts.detail ?? ''), facts.unit ?? '')
   label.set('aria-expanded', facts.kind === 'group' ? String(!isFolded) : undefined)
-  label.className = ['label', `label-${facts.kind}`, isFolded && 'is-folded', (facts.label + (facts.detail ?? '')).length > 14 && 'is-long', row === look.active.row && 'is-lit', ...selectionClasses(row, LABELS, look)].filter(Boolean).join(' ')
+  label.className = ['label', `label-${facts.kind}`, isFolded && 'is-folded', (look.labelLines[row] ?? 1) > 1 && 'is-long', row === look.active.row && 'is-lit', ...selectionClasses(row, LABELS, look)].filter(Boolean).join(' ')
   label.set('aria-colindex', '1')
   label.set('aria-selected', inBlock(look.block, row, LABELS) ? 'true' : 'false')
   label.set('aria-colspan', facts.kind === 'group' && model.ground.columns > 0 ? String(model.ground.columns + 1) : undefined)

@@ -10,6 +10,8 @@ export interface Layout {
   /** Width of the label column and height of the header row. */
   labels: number
   header: number
+  /** On how many lines the label of each row stands. */
+  labelLines: readonly number[]
   /** How many columns stay beside the labels, from the first on, and their width. */
   pinned: number
   pinnedWidth: number
@@ -34,7 +36,7 @@ const pinnedShare = 0.6
 
 /** Where the spots of the grid lie in its content and on the page, and which spot lies at a point. */
 export class Places {
-  readonly layout: Layout = { rows: new Axis([]), columns: new Axis([]), labels: 0, header: headerHeight(0), pinned: 0, pinnedWidth: 0, pinnedRows: 0, pinnedHeight: 0 }
+  readonly layout: Layout = { rows: new Axis([]), columns: new Axis([]), labels: 0, header: headerHeight(0), labelLines: [], pinned: 0, pinnedWidth: 0, pinnedRows: 0, pinnedHeight: 0 }
 
   constructor(readonly scroller: HTMLElement, readonly content: HTMLElement) {}
 
@@ -107,8 +109,10 @@ export class Places {
     return clientY - top <= this.layout.header && clientX - left > this.layout.labels
   }
 
-  /** The entry whose right edge is under a point of the header, to be drawn wider; undefined where none is. */
+  /** The entry whose right edge is under a point of the header, to be drawn wider, or the labels; undefined where none is. */
   edgeAt(clientX: number, clientY: number): number | undefined {
+    const { left, top } = this.scroller.getBoundingClientRect()
+    if (clientY - top <= this.layout.header && Math.abs(clientX - left - this.layout.labels) <= edgePx) return LABELS
     if (!this.isInHeader(clientX, clientY)) return undefined
     const { columns } = this.layout
     const x = this.#along(clientX)
@@ -148,11 +152,11 @@ export class Places {
     if (column >= 0) this.scroller.scrollLeft = columns.offset(column) + keep.columnPx - pinnedWidth
   }
 
-  /** Scrolls as little as shows the spot whole. */
-  reveal({ row, column }: Spot): void {
+  /** Scrolls as little as shows the spot whole, and the rows from `head` on above it where it comes in from above. */
+  reveal({ row, column }: Spot, head = row): void {
     const { scroller, layout: { rows, columns, pinned, pinnedWidth, pinnedRows, pinnedHeight } } = this
     const { width, height } = this.room()
-    if (row !== HEADER && row >= pinnedRows) scroller.scrollTop = scrollToShow(rows, row, scroller.scrollTop + pinnedHeight, height - pinnedHeight) - pinnedHeight
+    if (row !== HEADER && row >= pinnedRows) scroller.scrollTop = scrollToShow(rows, row, scroller.scrollTop + pinnedHeight, height - pinnedHeight, Math.max(head, pinnedRows)) - pinnedHeight
     if (column !== LABELS && column >= pinned) scroller.scrollLeft = scrollToShow(columns, column, scroller.scrollLeft + pinnedWidth, width - pinnedWidth) - pinnedWidth
   }
 }

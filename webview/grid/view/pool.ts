@@ -28,7 +28,7 @@ export class Pool {
   /** The rows that stay below the header, in an element that does. */
   readonly #pinned: RowSlot[] = []
   readonly #frozen = make('div', 'frozen')
-  #pins = 0
+  #layout: Layout | undefined
   /** All labels, to be pinned as one: pinned one by one, each would be a layer to put together in every frame. */
   readonly labels = make('div', 'labels')
   #columns = 0
@@ -49,9 +49,10 @@ export class Pool {
   }
 
   /** Has as many slots as asked for, and every one of them placed anew when it is drawn next. */
-  resize(rows: number, columns: number, { pinned, pinnedRows }: Layout): void {
+  resize(rows: number, columns: number, layout: Layout): void {
+    const { pinned, pinnedRows } = layout
     this.#columns = columns
-    this.#pins = pinned
+    this.#layout = layout
     stretch(this.#rows, rows, ({ element, label }) => {
       this.grid.append(element)
       this.labels.append(label.element)
@@ -78,7 +79,7 @@ export class Pool {
 
   /** Brings the slots to the rows and columns from the given first ones on; with `all` writes each of them again. */
   draw(layout: Layout, firstRow: number, firstColumn: number, all: boolean): void {
-    const drawing = { layout, firstColumn, all, look: lookOf(this.session, this.#pins) }
+    const drawing = { layout, firstColumn, all, look: lookOf(this.session, layout) }
     this.#drawRow(this.#header, HEADER, drawing)
     this.#pinned.forEach((slot, row) => this.#drawRow(slot, row, drawing))
     for (let row = firstRow; row < firstRow + this.#rows.length; row++) {
@@ -94,7 +95,7 @@ export class Pool {
 
   /** Draws single cells and headers again, those of them that are in sight. */
   drawSome(spots: readonly Spot[], columns: readonly number[]): void {
-    const look = lookOf(this.session, this.#pins)
+    const look = lookOf(this.session, this.#layout)
     for (const { row, column } of spots) {
       const slot = this.#slotOf(row)
       if (slot?.index !== row) continue
@@ -107,7 +108,7 @@ export class Pool {
 
   /** Draws again what two selections, the one before and the one now, differ in. */
   drawSelection(before: Selection, now: Selection): void {
-    const look = lookOf(this.session, this.#pins)
+    const look = lookOf(this.session, this.#layout)
     const blocks = [blockOf(before), blockOf(now)]
     const isTouched = (row: number, column: number) => blocks.some((block) => inBlock(block, row, column))
     for (const slot of this.#all) {

@@ -13,10 +13,8 @@ export const headerHeight = (lanes: number) => 46 + (lanes === 0 ? 0 : laneTop +
 const lineHeight = 18
 const rowPadding = 8
 
-export const rowHeight = (row: Row) => (row.kind === 'group' ? groupHeight : row.lines * lineHeight + rowPadding)
+/** As high as its cells' text, or its label's where that stands on more lines. */
+export const rowHeight = (row: Row, labelLines: number) => (row.kind === 'group' ? groupHeight : Math.max(row.lines, labelLines) * lineHeight + rowPadding)
 
 /** As a person has drawn it, else the usual one. */
 export const widthOf = ({ key }: Column, widths: ReadonlyMap<string, number>) => widths.get(key) ?? usualWidth
-
-/** The labels give way on a narrow page, so that entries keep two thirds of it. */
-export const labelWidth = (pageWidth: number) => Math.round(Math.max(200, Math.min(252, pageWidth * 0.28)))
