@@ -11,11 +11,24 @@ const watch = process.argv.includes('--watch')
 
 /** The schema check is compiled ahead of time: it starts faster, and no host we run in has to allow `new Function`. */
 function generateShapeCheck() {
-  const schema = JSON.parse(readFileSync('schemas/setup.schema.json', 'utf8'))
-  const ajv = new Ajv.default({ allErrors: true, verbose: false, strict: true, allowUnionTypes: true, code: { source: true } })
+  const schema = withoutWords(JSON.parse(readFileSync('schemas/setup.schema.json', 'utf8')))
+  // What is wrong is said in our own words (`shapeWords.ts`), from the keyword and its parameters.
+  const ajv = new Ajv.default({ allErrors: true, messages: false, strict: true, allowUnionTypes: true, code: { source: true } })
   const check = ajv.compile(schema)
   mkdirSync('src/core/notebook/generated', { recursive: true })
   writeFileSync('src/core/notebook/generated/shape.cjs', standalone.default(ajv, check))
+}
+
+/** A schema as far as it decides anything: what it says to people would be a third of the compiled check. */
+function withoutWords(schema) {
+  const isNamed = (keyword) => keyword === 'properties' || keyword === 'definitions'
+  const strip = (node, within) => {
+    if (Array.isArray(node)) return node.map((each) => strip(each))
+    if (typeof node !== 'object' || node === null) return node
+    const kept = Object.entries(node).filter(([key]) => isNamed(within) || !['title', 'description', 'examples'].includes(key))
+    return Object.fromEntries(kept.map(([key, value]) => [key, key === 'enum' ? value : strip(value, isNamed(within) ? undefined : key)]))
+  }
+  return strip(schema)
 }
 
 /** What VS Code loads by itself when it is shown in that language: one bundle of what `src/words` keeps part by part. */
