@@ -59,7 +59,11 @@ const targets = [
   // What tells how it is called starts without what does the work, which is asked for by its file.
   {
     ...common, entryPoints: { cli: 'src/cli/main.ts' }, outdir: 'dist', platform: 'node', format: 'cjs', banner: { js: '#!/usr/bin/env node' },
-    external: ['./program', './threads'], supported: { 'dynamic-import': false },
+    external: ['./program', './checkProgram', './threads'], supported: { 'dynamic-import': false },
+  },
+  {
+    ...common, entryPoints: { checkProgram: 'src/cli/checkProgram.ts', logsBeside: 'src/cli/logsBeside.ts' }, outdir: 'dist', platform: 'node', format: 'cjs',
+    external: ['./logsBeside'], supported: { 'dynamic-import': false },
   },
   { ...common, entryPoints: { program: 'src/cli/program.ts', threads: 'src/cli/threads.ts', core: 'src/core/index.ts' }, outdir: 'dist', platform: 'node', format: 'cjs' },
   // The pages are modules, so that what they share is there once. The charts are loaded by them when first shown.

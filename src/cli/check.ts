@@ -1,10 +1,9 @@
 import { parseArgs } from 'node:util'
 import type { Severity } from '../core/finding'
-import { readNotebook } from '../core/notebook/readNotebook'
 import { checkFile, type CheckedFile } from './checkedFile'
+import { checkPath } from './checkPath'
 import { reportAsGithub, reportAsJson, reportAsText } from './checkReports'
 import { reportAsSarif } from './checkSarif'
-import { withLogsBeside } from './logsBeside'
 import { UsageError, type Outcome, type World } from './outcome'
 
 const reports = { text: reportAsText, json: reportAsJson, github: reportAsGithub, sarif: reportAsSarif }
@@ -21,13 +20,15 @@ export function check(args: readonly string[], world: World): Outcome {
 /** `detent check`, with the logs that lie beside the notebooks. */
 export async function checkWithLogs(args: readonly string[], world: World): Promise<Outcome> {
   const { paths, logs, ...how } = planOf(args)
+  const found = world.find(paths)
+  const files = (world.threadScript === undefined ? undefined : world.checks?.(world.threadScript, found, logs)) ?? inTurn(found, logs, world)
+  return reportOn(await files, how, world.colour)
+}
+
+async function inTurn(paths: readonly string[], logs: boolean, world: World): Promise<CheckedFile[]> {
   const files: CheckedFile[] = []
-  for (const path of world.find(paths)) {
-    const text = world.read(path)
-    const notebook = readNotebook(text)
-    files.push(checkFile(path, text, logs ? await withLogsBeside(path, notebook, world) : notebook))
-  }
-  return reportOn(files, how, world.colour)
+  for (const path of paths) files.push(await checkPath(path, logs, world))
+  return files
 }
 
 interface Plan {

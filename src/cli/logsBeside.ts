@@ -3,7 +3,7 @@ import { analyseLog, type LogReport } from '../core/logs/analyseLog'
 import type { LogAtHand } from '../core/logs/atHand'
 import { told } from '../core/logs/problem'
 import type { Notebook } from '../core/notebook/notebook'
-import { UsageError, type World } from './outcome'
+import { isUsageError, type World } from './outcome'
 
 /**
  * A notebook with the logs its entries name, as far as they lie beside it: one that is elsewhere says nothing here, for
@@ -26,7 +26,7 @@ async function read(path: string, request: Parameters<typeof analyseLog>[0], wor
     for await (const chunk of world.stream!(path)) if (!analysis.feed(chunk)) break
     return atHand(analysis.end(), path)
   } catch (error) {
-    if (!(error instanceof UsageError)) throw error
+    if (!isUsageError(error)) throw error
     return { state: 'unread', stamp: path, why: error.message.replace(`${path}: `, '') }
   }
 }

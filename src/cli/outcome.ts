@@ -1,4 +1,5 @@
 import type { RowBlock } from '../core/logs/reading/readTable'
+import type { CheckedFile } from './checkedFile'
 import type { RowsEnd, RowsTask } from './rowsThread'
 
 /** What a command came to: what it prints and its exit code. Commands print nothing themselves, so that they are tested without a process. */
@@ -10,7 +11,14 @@ export interface Outcome {
 }
 
 /** Something the person has to put right: told on standard error, exit code 2. */
-export class UsageError extends Error {}
+export class UsageError extends Error {
+  override name = 'UsageError'
+}
+
+/** By its name, for what is loaded by a file of its own has a class of its own. */
+export function isUsageError(error: unknown): error is UsageError {
+  return error instanceof Error && error.name === 'UsageError'
+}
 
 /** The world as commands see it. */
 export interface World {
@@ -23,6 +31,8 @@ export interface World {
   stream?: (path: string) => AsyncIterable<Uint8Array>
   /** Reads the rows of a large file on another thread; `undefined` where it is not worth one. Ends with nothing where `take` wants no more. */
   rows?: (script: string, task: RowsTask, take: (block: RowBlock) => boolean) => Promise<RowsEnd | undefined> | undefined
+  /** Checks many files on several threads; `undefined` where that is not worth it. @throws UsageError where one cannot be read */
+  checks?: (script: string, paths: readonly string[], logs: boolean) => Promise<CheckedFile[]> | undefined
   /** The program that serves as such a thread. */
   threadScript?: string
   /**

@@ -7,8 +7,9 @@ import { merge } from './merge'
 import { forTerminal } from './forTerminal'
 import { migrate } from './migrate'
 import { kindList, newNotebook } from './newNotebook'
-import { UsageError, type Outcome, type World } from './outcome'
+import type { Outcome, World } from './outcome'
 import { show } from './show'
+import { toldOrThrown, wantsHelp } from './toldOrThrown'
 import { completion } from './completion'
 import { turns } from './turns'
 import { usage, usages } from './usages'
@@ -63,19 +64,4 @@ export function run(args: readonly string[], world: World): Outcome {
 
 function helpOf(name: string): string {
   return `${usages[name]}\n${name === 'new' ? `\n${kindList()}\n` : ''}`
-}
-
-function wantsHelp(args: readonly string[]): boolean {
-  return args.includes('--help') || args.includes('-h')
-}
-
-/** What the person has to put right is told; anything else is ours, and thrown on. */
-function toldOrThrown(name: string, error: unknown): Outcome {
-  if (error instanceof UsageError || isOptionError(error)) return { out: '', err: `detent ${name}: ${forTerminal((error as Error).message)}\n`, code: 2 }
-  throw error
-}
-
-/** parseArgs throws these for options it does not know. */
-function isOptionError(error: unknown): boolean {
-  return error instanceof Error && 'code' in error && String(error.code).startsWith('ERR_PARSE_ARGS')
 }

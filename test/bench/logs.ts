@@ -49,7 +49,7 @@ function madeLog(rows: number, separator: string, decimal: string): string {
 /** Our command line as it ships, and the notebook it reads. */
 async function ours(): Promise<{ cli: string; notebookFile: string }> {
   const notebookFile = join(benchFolder, 'bench.setup.yaml')
-  const cli = await builtCli()
+  const cli = builtCli()
   writeFileSync(notebookFile, notebook)
   return { cli, notebookFile }
 }

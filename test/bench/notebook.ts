@@ -77,7 +77,7 @@ function hover({ runs }: NotebookOptions, measured: Measured[], targets: Target[
 
 /** Whole processes, from their start on: what a person waits for at a prompt, or a pipeline in a check. */
 async function processes({ runs }: NotebookOptions, measured: Measured[], targets: Target[]): Promise<void> {
-  const [cli, parse, validate] = [await builtCli(), await bundled('test/bench/peers/parseOnly.ts', 'parseOnly.cjs'), await bundled('test/bench/peers/validate.ts', 'validate.cjs', ['yaml-language-server', 'vscode-languageserver-textdocument'])]
+  const [cli, parse, validate] = [builtCli(), await bundled('test/bench/peers/parseOnly.ts', 'parseOnly.cjs'), await bundled('test/bench/peers/validate.ts', 'validate.cjs', ['yaml-language-server', 'vscode-languageserver-textdocument'])]
   const folder = join(benchFolder, 'workspace')
   mkdirSync(folder, { recursive: true })
   const file = (name: string, entries: number) => {
