@@ -5,8 +5,10 @@ import { raiseAtWheel } from '../compute/geometry/raiseAtWheel'
 import { isMissing, type Outcome } from '../compute/working/result'
 import { factIn } from '../notebook/machine'
 import type { Entry, Notebook } from '../notebook/notebook'
+import { oncePer } from '../notebook/oncePer'
 import { say } from '../words/say'
 import { countAt, millimetresFor, slotsFor } from './countAt'
+import { nearestOnLine } from './nearestOnLine'
 import { motionRatioAt } from './springsFitted'
 
 /**
@@ -30,7 +32,7 @@ export function geometryMovesOf(notebook: Notebook, entry: Entry): Outcome<Geome
   if (isMissing(shock)) return shock
   const raised = raiseOf(notebook, shock.mm)
   if (isMissing(raised)) return raised
-  const radii = { ...radiusOf(entry, 'front'), ...radiusOf(entry, 'rear') }
+  const radii = radiiOf(entry)
   return {
     forkUpMm: fork.mm, rearRaisedMm: raised.mm, ...radii,
     none: fork.mm === 0 && raised.mm === 0 && Object.keys(radii).length === 0,
@@ -82,19 +84,30 @@ export function geometryDatum(notebook: Notebook): string {
   }).join('\n')
 }
 
-function firstRecord({ entries }: Notebook, slot: Slot): { entry: Entry; count: number } | undefined {
-  for (const entry of entries) {
-    const count = entry.settings.has(slotKey(slot.adjuster.id, slot.leg)) ? countAt(entry, slot) : undefined
-    if (count !== undefined) return { entry, count }
+const firstRecordsOf = oncePer((_: Notebook) => new Map<string, { entry: Entry; count: number } | undefined>())
+
+/** Looked for once a version of a text: where a thing is never recorded, all entries were looked through for it. */
+function firstRecord(notebook: Notebook, slot: Slot): { entry: Entry; count: number } | undefined {
+  const known = firstRecordsOf(notebook)
+  const key = slotKey(slot.adjuster.id, slot.leg)
+  if (known.has(key)) return known.get(key)
+  for (const entry of notebook.entries) {
+    const count = entry.settings.has(key) ? countAt(entry, slot) : undefined
+    if (count === undefined) continue
+    known.set(key, { entry, count })
+    return { entry, count }
   }
+  known.set(key, undefined)
   return undefined
 }
 
-/** The radius of the tyre that this entry, or the nearest before it on its line, says came on. */
-function radiusOf(entry: Entry, end: 'front' | 'rear'): { frontRadiusMm?: number; rearRadiusMm?: number } {
-  for (let at: Entry | undefined = entry; at; at = at.parent) {
-    const radius = factIn(at.node, ['tyres', `${end}_radius`], 'length')?.base
-    if (radius !== undefined) return { [`${end}RadiusMm`]: radius }
-  }
-  return {}
+/** The radii of the tyres that this entry, or the nearest before it on its line, says came on. */
+const radiusOf = {
+  front: nearestOnLine((entry) => factIn(entry.node, ['tyres', 'front_radius'], 'length')?.base),
+  rear: nearestOnLine((entry) => factIn(entry.node, ['tyres', 'rear_radius'], 'length')?.base),
+}
+
+function radiiOf(entry: Entry): { frontRadiusMm?: number; rearRadiusMm?: number } {
+  const [front, rear] = [radiusOf.front(entry), radiusOf.rear(entry)]
+  return { ...(front === undefined ? {} : { frontRadiusMm: front }), ...(rear === undefined ? {} : { rearRadiusMm: rear }) }
 }

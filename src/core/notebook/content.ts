@@ -77,6 +77,13 @@ export function recallIn<T>(memory: Memory, entry: Entry, key: unknown, guard: u
   }
 }
 
+/** What is kept under a key without a guard, looked at as if it were worked out now; undefined where nothing is. */
+export function knownOf<T>(entry: Entry, key: unknown): { value: T } | undefined {
+  const known = entry.content.owner === entry ? entry.content.kept.get(key) : undefined
+  if (known) tellOuter(entry, known)
+  return known as { value: T } | undefined
+}
+
 /** Replaces what is kept under a key by the same in other words, such as at another place; what it looked at stays. */
 export function keepInstead(entry: Entry, key: unknown, value: unknown): void {
   const known = entry.content.owner === entry ? entry.content.kept.get(key) : undefined
