@@ -35,6 +35,34 @@ export function cutAtEntries(text: string): Cut | undefined {
   }
 }
 
+/**
+ * Cuts a later version of a text where an earlier one was cut, of which `front` entries and what stands before them are the
+ * same, and so are `back` entries and what stands behind them: only what lies between is looked at. `undefined` where the list
+ * may end there.
+ */
+export function cutAgain(text: string, earlier: { text: string; cut: Cut }, front: number, back: number): Cut | undefined {
+  const { head, entries, tail } = earlier.cut
+  const by = text.length - earlier.text.length
+  const from = entries[front]?.start
+  const to = back > 0 ? entries.at(-back)!.start + by : by + (tail ? tail.start : earlier.text.length)
+  if (from === undefined || to <= from) return undefined
+  const between = text.slice(from, to)
+  const spaces = /^ */.exec(between)![0]
+  const isItem = /^ *-[ \r\n]/.test(between) && earlier.text.startsWith(`${spaces}-`, entries[0]!.start)
+  if (!isItem || endOfList(between, 0, spaces.length) < between.length || (to < text.length && !between.endsWith('\n'))) return undefined
+  // The line end before what follows leads to a mark that is not one of these.
+  const starts = [from, ...marks(text, from, to - 1, `\n${spaces}-`)]
+  return {
+    head,
+    entries: [
+      ...entries.slice(0, front),
+      ...starts.map((start, at) => ({ start, end: starts[at + 1] ?? to })),
+      ...(by === 0 ? entries.slice(entries.length - back) : entries.slice(entries.length - back).map(({ start, end }) => ({ start: start + by, end: end + by }))),
+    ],
+    ...(tail ? { tail: { start: tail.start + by, end: text.length } } : {}),
+  }
+}
+
 function marks(text: string, from: number, end: number, mark: string): number[] {
   const found: number[] = []
   for (let at = text.indexOf(mark, from); at !== -1 && at < end; at = text.indexOf(mark, at + 1)) {

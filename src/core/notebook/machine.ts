@@ -2,8 +2,9 @@ import type { Quantity } from '../notation/quantity'
 import type { Dimension } from '../notation/units'
 import type { Range } from '../text'
 import type { Notebook } from './notebook'
+import { oncePer } from './oncePer'
 import { readOnce } from './readOnce'
-import { nodeAt, scalarAt, type TreeNode } from './tree'
+import { nodeAt, pairOf, scalarAt, type MapNode, type TreeNode } from './tree'
 
 /** A fact about the machine or rider, in the base unit of its dimension, and where it stands. */
 export interface Fact {
@@ -23,6 +24,9 @@ export function factIn(within: TreeNode | undefined, path: readonly (string | nu
   const reading = node && readOnce(node, allowed)
   return reading?.value && { base: reading.value.base, quantity: reading.value, range: node!.range }
 }
+
+/** Whether an entry has scales of its own to tell of; hardly any has. */
+export const isWeighed = oncePer((entry: MapNode) => pairOf(entry, 'axle_loads') !== undefined)
 
 /** Words under a path, such as the machine's name. */
 export function wordsAt(notebook: Notebook, path: readonly string[]): string | undefined {

@@ -1,5 +1,5 @@
 import type { Range } from '../text'
-import { cutAtEntries, type Cut } from './cutAtEntries'
+import { cutAgain, cutAtEntries } from './cutAtEntries'
 import { longestText, parseTree, type Parsed } from './parseTree'
 import { shiftTree, type ListNode, type MapNode, type Pair, type TreeNode } from './tree'
 
@@ -26,18 +26,38 @@ interface Piece extends Range {
  * search for it. A text that cannot be cut is parsed as a whole.
  */
 export function parseByEntry(text: string, earlier?: ParsedByEntry): ParsedByEntry {
-  const cut = text.length > longestText ? undefined : cutAtEntries(text)
-  const pieces = cut && parsePieces(text, cut, earlier)
+  const pieces = text.length > longestText ? undefined : (parseAgain(text, earlier) ?? parseAnew(text, earlier))
   const joined = pieces && join(pieces)
   return joined ? { text, pieces, ...joined } : { text, ...parseTree(text) }
 }
 
-function parsePieces(text: string, cut: Cut, earlier: ParsedByEntry | undefined): Pieces {
+/** Where the text differs within the entries alone, nothing else is even looked at but to see that it is the same. */
+function parseAgain(text: string, earlier: ParsedByEntry | undefined): Pieces | undefined {
+  const old = earlier?.pieces
+  if (!old) return undefined
+  const by = text.length - earlier.text.length
+  const { head, entries, tail } = old
+  if (!isAlike(text, head, earlier.text, 0) || (tail && !isAlike(text, tail, earlier.text, by))) return undefined
+  const front = countAlike(entries.length, (from, to) => isAlike(text, { start: entries[from]!.start, end: entries[to]!.end }, earlier.text, 0))
+  const back = countAlike(entries.length - front, (from, to) => isAlike(text, { start: entries.at(-1 - to)!.start, end: entries.at(-1 - from)!.end }, earlier.text, by))
+  const cut = cutAgain(text, { text: earlier.text, cut: old }, front, back)
+  return cut && {
+    head,
+    entries: cut.entries.map((range, at) => {
+      const behind = at - (cut.entries.length - back)
+      return at < front ? entries[at]! : behind >= 0 ? moved(entries[entries.length - back + behind]!, range) : parsePiece(text, range)
+    }),
+    ...(tail && cut.tail ? { tail: moved(tail, cut.tail) } : {}),
+  }
+}
+
+function parseAnew(text: string, earlier: ParsedByEntry | undefined): Pieces | undefined {
+  const cut = cutAtEntries(text)
+  if (!cut) return undefined
   const old = earlier?.pieces
   const take = (range: Range, same: Piece | undefined): Piece => {
-    const source = text.slice(range.start, range.end)
-    if (same && earlier && same.end - same.start === source.length && earlier.text.slice(same.start, same.end) === source) return moved(same, range)
-    return { ...range, parsed: shiftParsed(parseTree(ownCopy(source)), range.start) }
+    const by = same ? range.start - same.start : 0
+    return same && same.end + by === range.end && isAlike(text, same, earlier!.text, by) ? moved(same, range) : parsePiece(text, range)
   }
   const pairs = old ? matching(text, cut.entries, earlier!.text, old.entries) : new Map<number, Piece>()
   return {
@@ -45,6 +65,26 @@ function parsePieces(text: string, cut: Cut, earlier: ParsedByEntry | undefined)
     entries: cut.entries.map((range, at) => take(range, pairs.get(at))),
     ...(cut.tail ? { tail: take(cut.tail, old?.tail) } : {}),
   }
+}
+
+function parsePiece(text: string, range: Range): Piece {
+  return { ...range, parsed: shiftParsed(parseTree(ownCopy(text.slice(range.start, range.end))), range.start) }
+}
+
+/** Whether a stretch of the text before stands in the text now, so much further on. */
+function isAlike(text: string, { start, end }: Range, before: string, by: number): boolean {
+  return start + by >= 0 && text.slice(start + by, end + by) === before.slice(start, end)
+}
+
+/** How many of so many are alike from the first on. Whole stretches are compared at once, halved where they differ. */
+function countAlike(many: number, areAlike: (from: number, to: number) => boolean): number {
+  let [alike, unlike] = [0, many]
+  while (alike < unlike) {
+    const middle = (alike + unlike) >> 1
+    if (areAlike(alike, middle)) alike = middle + 1
+    else unlike = middle
+  }
+  return alike
 }
 
 /** Which earlier entry each one may still be: counted from the front as long as they are alike, then from the back. */

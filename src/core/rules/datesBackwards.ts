@@ -1,4 +1,5 @@
-import type { Entry } from '../notebook/notebook'
+import type { Entry, Written } from '../notebook/notebook'
+import { oncePer } from '../notebook/oncePer'
 import { say } from '../words/say'
 import type { NotebookRule, Report } from './rule'
 import { isDay } from './unreadableDate'
@@ -13,7 +14,7 @@ export const datesBackwards: NotebookRule = {
 
 function check(entry: Entry, entries: readonly Entry[]): Report[] {
   const { date } = entry
-  if (!date || !isDay(date.value)) return []
+  if (!isDated(entry) || !date) return []
   const from = datedAncestor(entry)
   if (from && isBefore(date.value, from.date.value)) return [{ message: say`${date.value} is before ${from.date.value}, the date of ‘${from.key}’, which this comes from: correct one of them`, range: date.range }]
   const above = datedAbove(entry, entries)
@@ -22,10 +23,12 @@ function check(entry: Entry, entries: readonly Entry[]): Report[] {
     : []
 }
 
+const isDayOnce = oncePer(({ value }: Written) => isDay(value))
+
 type Dated = Entry & { date: NonNullable<Entry['date']> }
 
 function isDated(entry: Entry): entry is Dated {
-  return entry.date !== undefined && isDay(entry.date.value)
+  return entry.date !== undefined && isDayOnce(entry.date)
 }
 
 /** The nearest entry with a date on the way back; what has none says nothing about when it was. */

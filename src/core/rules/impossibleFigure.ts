@@ -1,7 +1,7 @@
 import type { End } from '../compute/sag/loadCase'
 import type { Dimension } from '../notation/units'
 import { printNumber } from '../notation/amount'
-import { factAt, factIn, type Fact } from '../notebook/machine'
+import { factAt, factIn, isWeighed, type Fact } from '../notebook/machine'
 import type { Notebook } from '../notebook/notebook'
 import { phrase, say } from '../words/say'
 import type { NotebookRule, Report } from './rule'
@@ -101,7 +101,7 @@ function lift(notebook: Notebook): Report[] {
 
 /** Scales read above zero in an entry as well. */
 function weighings({ entries }: Notebook): Report[] {
-  return entries.flatMap((entry) => ['bike', 'rider'].flatMap((load) => ends.flatMap((end) => {
+  return entries.filter(({ node }) => isWeighed(node)).flatMap((entry) => ['bike', 'rider'].flatMap((load) => ends.flatMap((end) => {
     const fact = factIn(entry.node, ['axle_loads', load, end], 'mass')
     return fact && !(fact.base > 0) ? [{ ...isNot(names[end].load, fact, say('more than zero')), entry, row: `axle_loads.${load}.${end}` }] : []
   })))

@@ -1,7 +1,7 @@
 import type { End } from '../compute/sag/loadCase'
 import { axleMassOf } from '../derived/loadsOf'
 import { printNumber } from '../notation/amount'
-import { factAt, factIn, type Fact } from '../notebook/machine'
+import { factAt, factIn, isWeighed, type Fact } from '../notebook/machine'
 import type { Entry, Notebook } from '../notebook/notebook'
 import { say } from '../words/say'
 import type { NotebookRule, Report } from './rule'
@@ -14,7 +14,7 @@ export const riderAddsNothing: NotebookRule = {
   why: 'A rider only adds load. The two weighings stand in each other’s place, or one was read wrong; no rate can be taken from them.',
   checkNotebook: (notebook) => ends.flatMap((end) => [
     ...inMachine(notebook, end),
-    ...notebook.entries.flatMap((entry) => inEntry(notebook, entry, end)),
+    ...notebook.entries.filter(({ node }) => isWeighed(node)).flatMap((entry) => inEntry(notebook, entry, end)),
   ]),
 }
 
