@@ -4,7 +4,8 @@ import type { Range } from '../text'
 import { language, phrase, say } from '../words/say'
 import { deepestNesting } from './deepestNesting'
 import { findForbidden } from './findForbidden'
-import { markShared, type ListNode, type MapNode, type Pair, type ScalarNode, type TreeNode } from './tree'
+import { readPlain } from './plain/readPlain'
+import { emptyAt, markShared, type ListNode, type MapNode, type Pair, type ScalarNode, type TreeNode } from './tree'
 
 /** What came of parsing: the tree as far as it was understood, and what YAML itself complains about. */
 export interface Parsed {
@@ -32,6 +33,12 @@ export function parseTree(text: string): Parsed {
   if (isTooMuch(text)) return unread(say('this file is too long for a notebook, which holds one machine’s history'), text)
   // A list may stand as far left as its key, so that an indentation may be two levels.
   if (2 * deepestNesting(text) > mostDepth) return unread(say('this is nested too deeply to be read'), text)
+  const plain = readPlain(text)
+  return plain ? { root: plain, findings: [] } : parseByLibrary(text)
+}
+
+/** Whatever the text holds: what `parseTree` does with all that is not plain. */
+export function parseByLibrary(text: string): Parsed {
   try {
     // Looking for keys that stand twice is left to us: the parser's way takes minutes for a long map.
     const document = parseDocument(text, { prettyErrors: false, version: '1.2', schema: 'core', resolveKnownTags: false, logLevel: 'error', uniqueKeys: false })
@@ -153,10 +160,6 @@ class TreeBuilder {
 
 const styles: Record<string, ScalarNode['style']> = {
   PLAIN: 'plain', QUOTE_SINGLE: 'single', QUOTE_DOUBLE: 'double', BLOCK_LITERAL: 'block', BLOCK_FOLDED: 'block',
-}
-
-function emptyAt(offset: number): ScalarNode {
-  return { kind: 'scalar', value: null, text: '', style: 'empty', range: { start: offset, end: offset } }
 }
 
 /** The length of the line end that stands before an offset. Lines of blanks may be part of a block value; its last line end is not. */

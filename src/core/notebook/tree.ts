@@ -42,6 +42,11 @@ export interface ListNode extends Placed {
   items: TreeNode[]
 }
 
+/** A value that is not there, where it would stand. */
+export function emptyAt(offset: number): ScalarNode {
+  return { kind: 'scalar', value: null, text: '', style: 'empty', range: { start: offset, end: offset } }
+}
+
 /** Notes that an alias stands for a node, and so for all that it holds. */
 export function markShared(node: TreeNode): void {
   if (node.shared) return
