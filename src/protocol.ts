@@ -31,7 +31,7 @@ export type GridCommand = 'addEntry' | 'annotate' | 'editHeader' | 'nextFinding'
   | 'find' | 'findNext' | 'findPrevious' | 'filter' | 'changedOnly' | 'withFindingsOnly' | 'showAll' | 'toggleGroup'
   | 'widenColumn' | 'narrowColumn' | 'pinEntry' | 'pinRow'
   | 'selectRow' | 'selectColumn' | 'selectAll'
-  | 'duplicateEntry' | 'insertEntry' | 'removeEntry' | 'moveEntryLeft' | 'moveEntryRight' | 'removeAdjuster'
+  | 'duplicateEntry' | 'insertEntry' | 'removeEntry' | 'moveEntryLeft' | 'moveEntryRight' | 'removeAdjuster' | 'moveAdjusterUp' | 'moveAdjusterDown' | 'duplicateAdjuster'
 
 export type FromWebview =
   | { type: 'ready' }

@@ -153,6 +153,19 @@ describe('habits of a spreadsheet', () => {
     await undoneByOne(uri)
   })
 
+  it('moves an adjuster past its neighbour and duplicates it, each as one step', async () => {
+    const shock = '  shock_rebound: {on: shock, controls: rebound, counts: clicks, range: 22}\n'
+    const damped = tern.replace(shock, `${shock}  shock_compression: {on: shock, controls: compression, counts: clicks}   # new\n`)
+    const { uri, grid } = await openInGrid(damped)
+    await press('ArrowDown', 'ArrowDown', 'Shift+Alt+ArrowDown')
+    await becomes(uri, tern.replace(shock, `  shock_compression: {on: shock, controls: compression, counts: clicks}   # new\n${shock}`))
+    await until('one stands on it still', async () => /Shock rebound/.test((await grid.locator('.is-active').getAttribute('aria-label')) ?? ''))
+    await undoneByOne(uri, damped)
+    await vscode.commands.executeCommand('detent.duplicateAdjuster')
+    await becomes(uri, damped.replace(shock, `${shock}${shock.replace('shock_rebound', 'shock_rebound_2')}`))
+    await undoneByOne(uri, damped)
+  })
+
   it('selects the whole row and clears it', async () => {
     const { uri, grid } = await openInGrid(tern)
     await press('ArrowDown', 'ArrowDown', 'Shift+Space')

@@ -17,7 +17,8 @@ const gestures: Record<Gesture['kind'], Gesture> = {
   duplicateEntry: { kind: 'duplicateEntry', column: 'run-1', date }, insertEntry: { kind: 'insertEntry', column: 'found', date }, moveEntry: { kind: 'moveEntry', column: 'run-1', by: -1 },
   annotate: { kind: 'annotate', ...place, text: 'x' }, applyFix: { kind: 'applyFix', finding: 0, fix: 0 }, acceptFinding: { kind: 'acceptFinding', finding: 0, reason: 'x' },
   addAdjuster: { kind: 'addAdjuster', id: 'a', on: 'fork', legs: ['left', 'right'], controls: 'rebound', counts: 'clicks' },
-  removeAdjuster: { kind: 'removeAdjuster', id: 'shock_cam', withPositions: true }, begin: { kind: 'begin', start: 'airFork', date },
+  removeAdjuster: { kind: 'removeAdjuster', id: 'shock_cam', withPositions: true },
+  moveAdjuster: { kind: 'moveAdjuster', id: 'shock_cam', toward: 'up' }, duplicateAdjuster: { kind: 'duplicateAdjuster', id: 'shock_cam' }, begin: { kind: 'begin', start: 'airFork', date },
 }
 const grid: FromWebview[] = [
   { type: 'ready' }, ...Object.values(gestures).map((gesture) => ({ type: 'gesture' as const, id: 1, gesture })), { type: 'pendingSent', id: 1 }, { type: 'cardAsked', id: 1, row: place.row }, { type: 'adviceAsked', id: 2, column: 'x' },

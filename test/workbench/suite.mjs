@@ -1,6 +1,7 @@
 // Bundles the editor tests and runs them in an editor: the embedded one, or with `--desktop [version]` a desktop editor
 // that the runner downloads. `--grep TEXT` runs only the tests whose title contains it, `--results FILE` keeps the sums.
 //   --packed   with the packed .vsix installed, as people have it, in place of the development folder
+//   --measure  what is measured in place of the tests: `test/editor/**/*.measure.ts`; the figures go beside the file of --results, as `….figures.json`
 //   --web      the same, in the browser's own extension host: a web worker, without Node
 import { spawnSync } from 'node:child_process'
 import { existsSync, mkdirSync, readdirSync, rmSync, writeFileSync } from 'node:fs'
@@ -14,7 +15,7 @@ import { freePort, quietSettings } from './server.mjs'
 
 const { values: options, positionals } = parseArgs({
   allowPositionals: true,
-  options: { desktop: { type: 'boolean' }, packed: { type: 'boolean' }, web: { type: 'boolean' }, grep: { type: 'string' }, results: { type: 'string' } },
+  options: { desktop: { type: 'boolean' }, packed: { type: 'boolean' }, web: { type: 'boolean' }, measure: { type: 'boolean' }, grep: { type: 'string' }, results: { type: 'string' } },
 })
 if (options.desktop && (options.packed || options.web)) throw new Error('--packed and --web are for the embedded editor.')
 const output = join(cache, 'editor-suite')
@@ -45,7 +46,7 @@ try {
 // The files are found by pattern, so that a test that exists is a test that runs.
 async function bundleSuite() {
   const files = readdirSync(join(root, 'test', 'editor'), { recursive: true })
-    .filter(name => name.endsWith('.test.ts')).map(name => `test/editor/${name.split(sep).join('/')}`).sort()
+    .filter(name => name.endsWith(options.measure ? '.measure.ts' : '.test.ts')).map(name => `test/editor/${name.split(sep).join('/')}`).sort()
   const list = files.map(path => `{ path: ${JSON.stringify(path)}, load: () => require(${JSON.stringify(`./${path}`)}) }`)
   await build({
     stdin: { contents: `import { runSuite } from './test/editor/suite'\nexport const run = () => runSuite([${list.join(', ')}])\n`, resolveDir: root, loader: 'ts' },

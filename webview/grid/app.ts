@@ -34,7 +34,7 @@ export interface AppPorts {
 
 /** Commands whose keys mean something else in a text field. */
 const cellCommands: ReadonlySet<GridCommand> = new Set([
-  'widenColumn', 'narrowColumn', 'pinEntry', 'pinRow', 'selectRow', 'selectColumn', 'selectAll', 'nudgeMore', 'nudgeLess', 'setBothLegs', 'fillRight', 'fillDown', 'duplicateEntry', 'insertEntry', 'removeEntry', 'moveEntryLeft', 'moveEntryRight', 'removeAdjuster', 'clearCell',
+  'widenColumn', 'narrowColumn', 'pinEntry', 'pinRow', 'selectRow', 'selectColumn', 'selectAll', 'nudgeMore', 'nudgeLess', 'setBothLegs', 'fillRight', 'fillDown', 'duplicateEntry', 'insertEntry', 'removeEntry', 'moveEntryLeft', 'moveEntryRight', 'removeAdjuster', 'duplicateAdjuster', 'moveAdjusterUp', 'moveAdjusterDown', 'clearCell',
 ])
 
 const isTyping = () => document.activeElement?.matches('input, textarea, vscode-text-field, vscode-text-area') === true

@@ -72,6 +72,7 @@ export const english = {
   'refuse.group': 'A heading holds nothing to edit.',
   'refuse.noPosition': 'Only a position is moved by a count.',
   'refuse.oneLeg': 'There is only one of this, so there are no two legs to set.',
+  'refuse.noAdjusterHere': 'Stand on the row of an adjuster.',
   'refuse.noAdjuster': 'Stand on the row of the adjuster that is to be taken out.',
   'refuse.noRemark': 'A remark belongs to a cell of an entry.',
   'refuse.noEntry': 'There is no entry here to edit.',
@@ -175,6 +176,9 @@ export const english = {
   'did.moveEntryRight': 'Entry {0} moved to the right.',
   'did.moveEntry': 'Entry {0} moved.',
   'did.removeAdjuster': '{0} taken out.',
+  'did.duplicateAdjuster': '{0} duplicated.',
+  'did.moveAdjusterUp': '{0} moved up.',
+  'did.moveAdjusterDown': '{0} moved down.',
   'cautions.title': 'Before you turn anything',
 } as const
 

@@ -6,6 +6,7 @@ import { acceptFinding } from '../notebook/edits/acceptFinding'
 import { addAdjuster } from '../notebook/edits/addAdjuster'
 import { composeChanges } from '../notebook/edits/composeChanges'
 import { addEntry, removeEntry, renameEntry } from '../notebook/edits/entries'
+import { duplicateAdjuster, moveAdjuster } from '../notebook/edits/adjusterOrder'
 import { removeAdjuster } from '../notebook/edits/removeAdjuster'
 import { duplicateEntry, insertEntry, moveEntry } from '../notebook/edits/reorder'
 import { returnTo } from '../notebook/edits/returnTo'
@@ -72,6 +73,8 @@ function answer(notebook: Notebook, findings: readonly Finding[], gesture: Gestu
     case 'applyFix': return applyFix(findingOf(findings, gesture.finding), gesture.fix)
     case 'acceptFinding': return accept(notebook, findingOf(findings, gesture.finding), gesture.reason)
     case 'addAdjuster': return { changes: addAdjuster(notebook, gesture) }
+    case 'moveAdjuster': return { changes: moveAdjuster(notebook, gesture.id, gesture.toward) }
+    case 'duplicateAdjuster': return { changes: duplicateAdjuster(notebook, gesture.id).changes }
     case 'begin': return begin(notebook, gesture)
   }
 }

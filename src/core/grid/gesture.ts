@@ -33,5 +33,9 @@ export type Gesture =
   | ({ kind: 'addAdjuster' } & NewAdjuster)
   /** Takes an adjuster out; `withPositions` takes all that entries say of it along. */
   | { kind: 'removeAdjuster'; id: string; withPositions: boolean }
+  /** An adjuster before the one above it in its place, or behind the one below. */
+  | { kind: 'moveAdjuster'; id: string; toward: 'up' | 'down' }
+  /** The same once more below it, under a name of its own. */
+  | { kind: 'duplicateAdjuster'; id: string }
   /** Begin a notebook in an empty file. */
   | { kind: 'begin'; start: string; date: string; name?: string }

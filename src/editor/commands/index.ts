@@ -49,6 +49,9 @@ const gridCommands: Record<string, GridCommand> = {
   'detent.moveEntryLeft': 'moveEntryLeft',
   'detent.moveEntryRight': 'moveEntryRight',
   'detent.removeAdjuster': 'removeAdjuster',
+  'detent.duplicateAdjuster': 'duplicateAdjuster',
+  'detent.moveAdjusterUp': 'moveAdjusterUp',
+  'detent.moveAdjusterDown': 'moveAdjusterDown',
 }
 
 /** Registers every command of the manifest; a test holds the two lists against each other. */

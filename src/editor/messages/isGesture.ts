@@ -23,6 +23,8 @@ const gestures: Record<Gesture['kind'], Record<string, Shape>> = {
   acceptFinding: { finding: count, reason: text },
   addAdjuster: { id: text, on: text, legs: listOf(text), controls: text, counts: maybe(text), range: maybe(text) },
   removeAdjuster: { id: text, withPositions: truth },
+  moveAdjuster: { id: text, toward: oneOf('up', 'down') },
+  duplicateAdjuster: { id: text },
   begin: { start: text, date: text, name: maybe(text) },
 }
 

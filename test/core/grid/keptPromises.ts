@@ -81,7 +81,7 @@ function checkChanges(text: string, changes: readonly TextChange[]): void {
 function checkPlaces(text: string, changes: readonly TextChange[], gesture: Gesture): void {
   if (gesture.kind === 'addEntry' || gesture.kind === 'returnTo' || gesture.kind === 'applyFix' || gesture.kind === 'acceptFinding' || gesture.kind === 'begin' || gesture.kind === 'addAdjuster') return
   // What changes the order of the file has its own promises.
-  if (gesture.kind === 'insertEntry' || gesture.kind === 'duplicateEntry' || gesture.kind === 'moveEntry' || gesture.kind === 'removeAdjuster') return
+  if (gesture.kind === 'insertEntry' || gesture.kind === 'duplicateEntry' || gesture.kind === 'moveEntry' || gesture.kind === 'removeAdjuster' || gesture.kind === 'moveAdjuster' || gesture.kind === 'duplicateAdjuster') return
   if (gesture.kind === 'setHeader' && gesture.field === 'id') return
   const columns = new Set('cells' in gesture ? gesture.cells.map(({ column }) => column) : [gesture.column])
   const { entries } = readOnce(text)

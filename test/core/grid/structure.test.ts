@@ -129,6 +129,64 @@ describe('an adjuster taken out', () => {
   })
 })
 
+describe('adjusters in another order', () => {
+  const said = `format: 1
+adjusters:
+  # both caps
+  fork_preload: {on: fork, legs: [left, right], controls: preload, counts: turns}   # by hand
+  shock_rebound:
+    on: shock
+    controls: rebound
+    counts: clicks
+    # at the foot
+
+  # one leg
+  fork_rebound: {on: fork, legs: [right], controls: rebound, counts: clicks, label: Rebound}
+entries:
+  - id: a
+    settings: {fork_preload: 3, shock_rebound: 4, fork_rebound: {right: 5}}
+`
+  const changed = (text: string, gesture: Gesture) => {
+    const { answer, text: after } = make(text, gesture)
+    return answer.refused ?? after
+  }
+  const move = (id: string, toward: 'up' | 'down', text = said) => changed(text, { kind: 'moveAdjuster', id, toward })
+  const order = (text: string) => [...readNotebook(text).adjusters.keys()]
+
+  it('go past those of their place, with what is written about them, and leave all else as it is', () => {
+    const up = move('fork_rebound', 'up')
+    assert.equal(up, said.replace(/ {2}# both caps[^]*Rebound\}\n/, `  # one leg
+  fork_rebound: {on: fork, legs: [right], controls: rebound, counts: clicks, label: Rebound}
+  # both caps
+  fork_preload: {on: fork, legs: [left, right], controls: preload, counts: turns}   # by hand
+
+  shock_rebound:
+    on: shock
+    controls: rebound
+    counts: clicks
+    # at the foot
+`))
+    assert.deepEqual(order(up), ['fork_rebound', 'fork_preload', 'shock_rebound'])
+    assert.deepEqual(order(move('fork_rebound', 'down', up)), ['fork_preload', 'fork_rebound', 'shock_rebound'])
+  })
+  it('stay where they are at the ends of their place', () => {
+    assert.equal(move('fork_preload', 'up'), 'Fork preload is the first of its place already')
+    assert.equal(move('shock_rebound', 'down'), 'Shock rebound is the last of its place already')
+    assert.equal(move('gone', 'up'), 'there is no such adjuster any more')
+  })
+  it('are not touched where they are written in one line or share a value', () => {
+    assert.match(move('a', 'down', 'adjusters: {a: {on: fork, controls: rebound}, b: {on: fork, controls: preload}}\n'), /in one line/)
+    assert.match(move('b', 'up', 'adjusters:\n  a: {on: &x fork, controls: rebound, counts: clicks}\n  b: {on: *x, controls: preload, counts: turns}\n'), /another place stands for/)
+  })
+  it('are written once more under a name and a label of their own', () => {
+    const twice = changed(said, { kind: 'duplicateAdjuster', id: 'fork_rebound' })
+    assert.equal(twice, said.replace('label: Rebound}\n', 'label: Rebound}\n  fork_rebound_2: {on: fork, legs: [right], controls: rebound, counts: clicks, label: Rebound 2}\n'))
+    assert.deepEqual(order(changed(twice, { kind: 'duplicateAdjuster', id: 'fork_rebound_2' })), ['fork_preload', 'shock_rebound', 'fork_rebound', 'fork_rebound_2', 'fork_rebound_3'])
+    const shock = changed(said, { kind: 'duplicateAdjuster', id: 'shock_rebound' })
+    assert.equal(shock, said.replace('    # at the foot\n', '    # at the foot\n  shock_rebound_2:\n    on: shock\n    controls: rebound\n    counts: clicks\n    # at the foot\n'))
+  })
+})
+
 const tape = fc.array(fc.nat(9999), { maxLength: 900, size: 'max' })
 const runs = 40 * Number(process.env['DETENT_RUNS'] ?? 1)
 const seed = Number(process.env['DETENT_SEED'] ?? 20260418)
@@ -150,7 +208,9 @@ function anyGesture(text: string, choices: Choices): Gesture {
   const column = keys.length === 0 ? 'nowhere' : choices.of(keys)
   const slots = [...notebook.adjusters.values()].flatMap(({ id, legs }) => (legs.length === 0 ? [id] : legs.map((leg) => `${id}/${leg}`)))
   const row = slots.length === 0 ? 'reason' : `settings/${choices.of(slots)}`
-  switch (choices.below(8)) {
+  switch (choices.below(10)) {
+    case 8: return { kind: 'moveAdjuster', id: row.slice('settings/'.length).replace(/\/\w+$/, ''), toward: choices.once(2) ? 'up' : 'down' }
+    case 9: return { kind: 'duplicateAdjuster', id: row.slice('settings/'.length).replace(/\/\w+$/, '') }
     case 0: return { kind: 'moveEntry', column, by: choices.below(7) - 3 }
     case 1: return { kind: 'duplicateEntry', column, date: '2026-05-01' }
     case 2: return { kind: 'insertEntry', column, date: '2026-05-01' }
@@ -190,11 +250,12 @@ describe('any sequence of gestures', () => {
       }
       assert.equal(now, written)
     }), { numRuns: runs, seed, endOnFailure: process.env['DETENT_SHRINK'] === undefined })
-    for (const kind of ['moveEntry', 'duplicateEntry', 'insertEntry', 'removeAdjuster', 'nudge', 'setBothLegs']) assert.ok((done.get(kind) ?? 0) > 3, `${kind}: ${done.get(kind)}`)
+    for (const kind of ['moveEntry', 'duplicateEntry', 'insertEntry', 'removeAdjuster', 'duplicateAdjuster', 'nudge', 'setBothLegs']) assert.ok((done.get(kind) ?? 0) > 3, `${kind}: ${done.get(kind)}`)
   })
 })
 
 function keepsStanding(before: string, after: string, { kind }: Gesture): void {
+  if (kind === 'moveAdjuster' || kind === 'duplicateAdjuster') assert.deepEqual(standings(readNotebook(after)), standings(readNotebook(before)))
   if (kind !== 'moveEntry' && kind !== 'duplicateEntry' && kind !== 'insertEntry') return
   const [old, now] = [readNotebook(before), readNotebook(after)]
   const sorted = (all: unknown[]) => all.map((each) => JSON.stringify(each)).sort()

@@ -4,7 +4,7 @@ import { findingName } from './describe'
 import { findNext, openFind } from './find'
 import { filterRows, openFilter, showAll, toggleGroup, uncover } from './hide'
 import { followRename, togglePin, togglePinRow } from './pin'
-import { changeEntry, fillSelected, nudgeSelected, removeAdjuster, setBothLegs } from './reshape'
+import { changeAdjuster, changeEntry, fillSelected, nudgeSelected, removeAdjuster, setBothLegs } from './reshape'
 import type { KeyedSpot } from './savedState'
 import type { Session } from './session'
 import { nearestSpot, sameSpot, type Spot } from './spot'
@@ -135,6 +135,7 @@ function obey(session: Session, command: GridCommand): void {
     case 'fillRight': return fillSelected(session, 'right')
     case 'fillDown': return fillSelected(session, 'down')
     case 'removeAdjuster': return void removeAdjuster(session)
+    case 'duplicateAdjuster': case 'moveAdjusterUp': case 'moveAdjusterDown': return changeAdjuster(session, command)
     case 'duplicateEntry': case 'insertEntry': case 'removeEntry': case 'moveEntryLeft': case 'moveEntryRight': return changeEntry(session, command)
     case 'showCard': return session.ports.changed({ kind: 'card' })
     case 'whatNext': return session.ports.changed({ kind: 'advice' })

@@ -118,6 +118,22 @@ export async function removeAdjuster(session: Session): Promise<void> {
   session.ports.changed({ kind: 'confirm', title: say('form.adjuster.title', row.label), about: `${sentence(refused)} ${say('form.adjuster.about')}`, submit: say('form.adjuster.remove'), gesture: { kind: 'removeAdjuster', id, withPositions: true } })
 }
 
+const adjusterGestures = {
+  duplicateAdjuster: (id: string): Gesture => ({ kind: 'duplicateAdjuster', id }),
+  moveAdjusterUp: (id: string): Gesture => ({ kind: 'moveAdjuster', id, toward: 'up' }),
+  moveAdjusterDown: (id: string): Gesture => ({ kind: 'moveAdjuster', id, toward: 'down' }),
+}
+
+/** Does something with the adjuster of the current row; says what was done, or why it was not. */
+export function changeAdjuster(session: Session, command: keyof typeof adjusterGestures): void {
+  const row = session.model.row(session.active.row)
+  if (!canWrite(session)) return
+  if (row?.kind !== 'setting') return session.ports.announce(say('refuse.noAdjusterHere'), 'shown')
+  session.outbox.send(adjusterGestures[command](adjusterOf(session, row.key)), ({ refused }) => {
+    session.ports.announce(refused === undefined ? say(`did.${command}`, row.label) : sentence(refused), refused === undefined ? 'polite' : 'shown')
+  })
+}
+
 /** A row of a leg carries the leg's name, unless the adjuster's own name ends like one. */
 function adjusterOf({ model }: Session, row: string): string {
   const name = row.slice('settings/'.length)

@@ -3,6 +3,7 @@ import { say } from '../../words/say'
 import type { Entry, Notebook } from '../notebook'
 import { readNotebook } from '../readNotebook'
 import { pairOf, type ListNode } from '../tree'
+import { carriedDown, carriedUp, gapAbove, leadOf, type Item } from './carry'
 import { composeChanges } from './composeChanges'
 import { contentEnd, deeperEnd, indentOf, keepsBlankLines } from './layout'
 import { dashOf } from './listItems'
@@ -26,32 +27,6 @@ export function moveEntry(notebook: Notebook, entry: Entry, by: number): TextCha
   }
   return rearranged(notebook, move, (order) => order.splice(to, 0, ...order.splice(index, 1)))
 }
-
-/** The first of some items behind the last one. */
-function carriedDown(text: string, items: readonly Item[]): TextChange[] {
-  const [first, last, gaps] = [items[0]!, items.at(-1)!, gapsOf(text, items)]
-  return [
-    { start: first.lead, end: items[1]!.lead, text: '' },
-    ...gaps.slice(1).flatMap((gap, at) => rewritten(gap, gaps[at]!)),
-    { start: last.end, end: last.end, text: gaps.at(-1)!.text + text.slice(first.lead, first.end) },
-  ]
-}
-
-/** The last of some items before the first one. */
-function carriedUp(text: string, items: readonly Item[]): TextChange[] {
-  const [first, last, gaps] = [items[0]!, items.at(-1)!, gapsOf(text, items)]
-  return [
-    { start: first.lead, end: first.lead, text: text.slice(last.lead, last.end) + gaps[0]!.text },
-    ...gaps.slice(0, -1).flatMap((gap, at) => rewritten(gap, gaps[at + 1]!)),
-    { start: items.at(-2)!.end, end: last.end, text: '' },
-  ]
-}
-
-/** What stands between each item and the next. */
-const gapsOf = (text: string, items: readonly Item[]): TextChange[] =>
-  items.slice(1).map(({ lead }, at) => ({ start: items[at]!.end, end: lead, text: text.slice(items[at]!.end, lead) }))
-
-const rewritten = (gap: TextChange, by: TextChange): TextChange[] => (gap.text === by.text ? [] : [{ ...gap, text: by.text }])
 
 /** What a copy of an entry is called and dated. */
 export interface Named {
@@ -99,36 +74,14 @@ export function insertEntry(notebook: Notebook, after: Entry, { id, date, reason
   return rearranged(notebook, insert, (order) => order.splice(after.index + 1, 0, undefined))
 }
 
-interface Item {
-  /** The start of the comments that stand right above it, no further in than its dash. */
-  lead: number
-  /** The start of the line with its dash. */
-  start: number
-  /** Behind its last line, comments further in included, without the line end. */
-  end: number
-  ownsBlanks: boolean
-  /** A blank line, where one stands above it. */
-  gap: string
-}
-
 function itemOf(text: string, list: ListNode, index: number): Item {
   const dash = dashOf(text, list, index)
   const node = list.items[index]!
   const start = lineStart(text, dash)
-  const above = text.slice(0, start)
   return {
     start, lead: leadOf(text, start, dash - start), end: deeperEnd(text, contentEnd(node), indentOf(text, dash).length),
-    ownsBlanks: keepsBlankLines(text, node), gap: /\n[ \t]*\r?\n$/.test(above) && index > 0 ? lineEndOf(text) : '',
+    ownsBlanks: keepsBlankLines(text, node), gap: index > 0 ? gapAbove(text, start) : '',
   }
-}
-
-/** Comments further in than the dash belong to what stands above them, and may be the last lines of its text. */
-function leadOf(text: string, start: number, column: number): number {
-  if (start === 0) return start
-  const above = lineStart(text, start - 1)
-  const line = text.slice(above, start)
-  const indent = line.search(/[^ ]/)
-  return line[indent] === '#' && indent <= column ? leadOf(text, above, column) : start
 }
 
 /**

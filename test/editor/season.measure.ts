@@ -1,0 +1,98 @@
+import { writeFileSync } from 'node:fs'
+import type { Frame } from 'playwright-core'
+import { seasonNotebook } from '../bench/seasonNotebook'
+import { settings } from './settings'
+import { until } from './waiting'
+import { gridFrame, page, press, takeKeyboard, type } from './window'
+import { closeEverything, openGrid, write } from './workspace'
+
+/** What is measured in the window as a person has it; `npm run bench -- editor` runs this and says what it is held to. */
+export interface EditorFigures {
+  opened: { entries: number; untilSeenMs: number; paintMs: number; messageBytes: number }[]
+  keystrokes: { entries: number; ms: number[] }[]
+  frames: { entries: number; ms: number[] }[]
+}
+
+const figures: EditorFigures = { opened: [], keystrokes: [], frames: [] }
+const keystrokes = 40
+const frames = 180
+
+/**
+ * Put into every page before its own script: when messages of the host and keys come, and when what they led to is painted. The editor
+ * writes a webview's document anew, which takes all listeners off its window, so that ours come along with the page's own.
+ */
+const watch = `(() => {
+  if (window.top === window) return
+  const seen = window.measured = { keys: [], shown: [], changed: [] }
+  const painted = (into, from, data) => requestAnimationFrame(() => setTimeout(() => into.push({ from, to: performance.now(), data })))
+  const add = EventTarget.prototype.addEventListener
+  EventTarget.prototype.addEventListener = function (type, listener, options) {
+    const isOurs = (this === window || this === undefined) && type === 'message' && document.getElementById('app')
+    if (isOurs) {
+      add.call(window, 'message', (event) => {
+        const from = performance.now()
+        if (event.data?.type === 'gridShown') painted(seen.shown, from, event.data)
+        if (event.data?.type === 'gridChanged') painted(seen.changed, from)
+      })
+      add.call(window, 'keydown', (event) => { if (event.key === 'Enter') seen.keys.push(event.timeStamp) }, { capture: true })
+    }
+    return add.call(this ?? window, type, listener, options)
+  }
+})()`
+
+const scrollOn = `(async () => {
+  const scroller = document.querySelector('.scroller')
+  scroller.scrollTo(0, 0)
+  const times = []
+  let last = await new Promise(requestAnimationFrame)
+  for (let frame = 0; frame < ${frames}; frame++) {
+    scroller.scrollBy(20, 0)
+    const now = await new Promise(requestAnimationFrame)
+    times.push(now - last)
+    last = now
+  }
+  return times
+})()`
+
+async function open(entries: number): Promise<Frame> {
+  const uri = write(`season-${entries}.setup.yaml`, seasonNotebook(entries))
+  const started = performance.now()
+  await openGrid(uri)
+  const grid = await gridFrame()
+  await until('it is painted', () => grid.evaluate<boolean>('window.measured?.shown.length > 0'), 50_000)
+  const untilSeenMs = performance.now() - started
+  const { paintMs, messageBytes } = await grid.evaluate<{ paintMs: number; messageBytes: number }>('({ paintMs: measured.shown[0].to - measured.shown[0].from, messageBytes: JSON.stringify(measured.shown[0].data).length })')
+  figures.opened.push({ entries, untilSeenMs, paintMs, messageBytes })
+  return grid
+}
+
+describe('a season in one file', () => {
+  before(() => page().addInitScript(watch))
+  after(() => writeFileSync(settings().results.replace(/\.json$/, '.figures.json'), JSON.stringify(figures)))
+
+  for (const entries of [30, 30, 300, 3000, 30, 300, 3000]) {
+    it(`opens with ${entries} entries, and scrolls`, async () => {
+      const grid = await open(entries)
+      figures.frames.push({ entries, ms: await grid.evaluate<number[]>(scrollOn) })
+      await closeEverything()
+    })
+  }
+  for (const entries of [30, 1000]) {
+    it(`is typed into, with ${entries} entries`, async () => {
+      const grid = await open(entries)
+      await takeKeyboard(grid)
+      await press('Home', 'End')
+      const typed: number[] = []
+      figures.keystrokes.push({ entries, ms: typed })
+      for (let time = 0; time < keystrokes; time++) {
+        await grid.evaluate('measured.keys.length = measured.changed.length = 0')
+        // Beyond its range and within it by turns, so that a finding comes and goes with each of them.
+        await type(time % 2 === 0 ? `${30 + time} in` : '3 in')
+        await press('Enter')
+        const ms = await until('it is painted', () => grid.evaluate<number | undefined>('measured.keys.length > 0 && measured.changed.length > 0 ? measured.changed[0].to - measured.keys[0] : undefined'))
+        typed.push(ms)
+        await press('ArrowUp')
+      }
+    })
+  }
+})
