@@ -41,3 +41,28 @@ describe('nothing is lost when the window ends', function () {
     })
   })
 })
+
+describe('a notebook with changes that are not saved', function () {
+  this.timeout(180_000)
+  let workbench: Workbench
+  beforeEach(async () => {
+    workbench = new Workbench()
+    await workbench.open(before)
+  })
+  afterEach(() => workbench.close())
+
+  it('is shown as text and as a grid again without a question', async () => {
+    const window = await workbench.window()
+    await window.quickly('tern.setup.yaml')
+    await window.typeInto(0, '41 out', 'Enter')
+    await window.shows(0, '41')
+    for (const way of ['Edit as Text', 'Edit as Grid', 'Edit as Text']) {
+      await window.page.getByRole('button', { name: way, exact: true }).first().click()
+      await pause(1000)
+      assert.deepEqual(await window.page.locator('.monaco-dialog-box').allInnerTexts(), [], way)
+    }
+    assert.match(await window.page.locator('.view-lines').first().innerText(), /41.out/)
+    assert.ok(await window.isDirty())
+    assert.equal(workbench.saved(), before)
+  })
+})

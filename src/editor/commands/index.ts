@@ -60,7 +60,9 @@ export function registerCommands(notebooks: Notebooks, sessions: Sessions): vsco
     ...Object.entries(gridCommands).map(([name, command]) => vscode.commands.registerCommand(name, async () => (await sessions.toFront())?.give(command))),
     vscode.commands.registerCommand('detent.openAsText', async (uri?: vscode.Uri) => {
       const target = uri ?? activeNotebook()
-      if (target) await openAsText(await vscode.workspace.openTextDocument(target), notebooks)
+      if (!target) return
+      await Promise.all(sessions.on(target).map((session) => session.settle()))
+      await openAsText(await vscode.workspace.openTextDocument(target), notebooks)
     }),
     vscode.commands.registerCommand('detent.openAsGrid', async (uri?: vscode.Uri) => {
       const target = uri ?? activeNotebook()

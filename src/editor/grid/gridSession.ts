@@ -136,7 +136,7 @@ export class GridSession implements vscode.Disposable {
       case 'adviceAsked': return this.#giveAdvice(message)
       case 'chartsAsked': return this.#charts.ask(message)
       case 'chartsLeft': return this.#charts.leave()
-      case 'openText': return void openAsText(this.document, this.notebooks, message)
+      case 'openText': return void this.settle().then(() => openAsText(this.document, this.notebooks, message))
       case 'selectionChanged':
         this.#selected = message.columns
         this.#range = message.range
