@@ -54,8 +54,13 @@ const common = {
   legalComments: 'none',
 }
 const targets = [
-  // One bundle for every host: a browser's has no Node, so nothing of it may be asked for where there is none.
-  { ...common, entryPoints: { extension: 'src/editor/extension.ts' }, outdir: 'dist', platform: 'browser', format: 'cjs', external: ['vscode', 'node:*'], loader: { '.yaml': 'text' } },
+  // One bundle for every host: a browser's has no Node, so nothing of it may be asked for where there is none. It loads one
+  // file alone; elsewhere what starts the extension asks for the whole by its file.
+  { ...common, entryPoints: { whole: 'src/editor/whole.ts' }, outdir: 'dist', platform: 'browser', format: 'cjs', external: ['vscode', 'node:*'], loader: { '.yaml': 'text' } },
+  {
+    ...common, entryPoints: { extension: 'src/editor/extension.ts' }, outdir: 'dist', platform: 'browser', format: 'cjs',
+    external: ['vscode', './whole'], supported: { 'dynamic-import': false },
+  },
   // What tells how it is called starts without what does the work, which is asked for by its file.
   {
     ...common, entryPoints: { cli: 'src/cli/main.ts' }, outdir: 'dist', platform: 'node', format: 'cjs', banner: { js: '#!/usr/bin/env node' },

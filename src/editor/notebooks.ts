@@ -15,8 +15,7 @@ export interface Analysis {
   findings: Finding[]
 }
 
-export const viewType = 'detent.setup'
-export const notebookPattern = '**/*.setup.{yaml,yml}'
+export { notebookPattern, viewType } from './names'
 
 /** Whether a document is a setup notebook, by its name. */
 export function isNotebook({ uri }: Pick<vscode.TextDocument, 'uri'>): boolean {

@@ -1,13 +1,13 @@
 import * as vscode from 'vscode'
 import { say } from '../../core/words/say'
 import type { Sessions } from '../grid/sessions'
+import { compareViewType } from '../names'
 import type { Notebooks } from '../notebooks'
 import { ComparePanel, type PanelPorts, type Sources } from './comparePanel'
 import { openLine, openPlace } from './openSides'
 import { readSource } from './sources'
 import type { States } from './states'
 
-export const compareViewType = 'detent.compare'
 const filterKey = 'detent.compare.onlyDifferences'
 /** Changes that come in quick succession, such as keys, are shown together. */
 const restMs = 60
@@ -27,7 +27,6 @@ export class ComparePanels implements vscode.Disposable {
       vscode.workspace.onDidSaveTextDocument(({ uri }) => this.#updateOn(uri)),
       vscode.workspace.onDidChangeConfiguration((event) => event.affectsConfiguration('detent') && this.#updateAll()),
       states.revisions.onDidChange(() => this.#each((panel) => panel.readsGit)),
-      vscode.window.registerWebviewPanelSerializer(compareViewType, { deserializeWebviewPanel: (panel, kept) => this.#restore(panel, kept) }),
     ]
   }
 
@@ -89,7 +88,7 @@ export class ComparePanels implements vscode.Disposable {
   }
 
   /** After the window was reloaded: a panel from what its page kept. */
-  async #restore(panel: vscode.WebviewPanel, kept: unknown): Promise<void> {
+  async restore(panel: vscode.WebviewPanel, kept: unknown): Promise<void> {
     const { left, right } = (kept as { sources?: { left?: unknown; right?: unknown } } | undefined)?.sources ?? {}
     const [one, other] = [readSource(left), readSource(right)]
     if (one && other) await this.#adopt(panel, { left: one, right: other })

@@ -4,7 +4,7 @@ import type { StateSource } from '../../protocol'
 import { activeNotebook } from '../activeNotebook'
 import type { GridSession } from '../grid/gridSession'
 import type { Sessions } from '../grid/sessions'
-import { isNotebook, notebookPattern, type Notebooks } from '../notebooks'
+import { isNotebook, type Notebooks } from '../notebooks'
 import { ComparePanels } from './comparePanels'
 import { pickNotebook } from './pickNotebook'
 import { pickState } from './pickState'
@@ -13,11 +13,10 @@ import type { States } from './states'
 import { asText } from '../asText'
 
 /** Comparisons and all the ways to one. */
-export function registerCompare(context: vscode.ExtensionContext, notebooks: Notebooks, sessions: Sessions, states: States): vscode.Disposable {
+export function registerCompare(context: vscode.ExtensionContext, notebooks: Notebooks, sessions: Sessions, states: States): vscode.Disposable & { serializer: vscode.WebviewPanelSerializer } {
   const panels = new ComparePanels(context, notebooks, sessions, states)
   const on = (name: string, act: (...args: unknown[]) => unknown) => vscode.commands.registerCommand(name, act)
-  void tellWorkspace()
-  return vscode.Disposable.from(
+  const all = vscode.Disposable.from(
     panels,
     on('detent.compare', (left, right) => compareAsked(panels, readSource(left), readSource(right))),
     on('detent.compareSelected', async () => {
@@ -35,12 +34,7 @@ export function registerCompare(context: vscode.ExtensionContext, notebooks: Not
     on('detent.compareRight', () => panels.active?.choose('right')),
     on('detent.compareDifferences', () => panels.active && panels.toggleFilter()),
   )
-}
-
-/** Menus that cannot tell what file they are about are shown where there are notebooks at all. */
-async function tellWorkspace(): Promise<void> {
-  const found = await vscode.workspace.findFiles(notebookPattern, undefined, 1)
-  await vscode.commands.executeCommand('setContext', 'detent.hasNotebooks', found.length > 0)
+  return Object.assign(all, { serializer: { deserializeWebviewPanel: (panel: vscode.WebviewPanel, kept: unknown) => panels.restore(panel, kept) } })
 }
 
 /** What a menu handed over, else the notebook in front. */

@@ -1,6 +1,6 @@
 import * as vscode from 'vscode'
 import { say } from '../../core/words/say'
-import { viewType, type Notebooks } from '../notebooks'
+import type { Notebooks } from '../notebooks'
 import { EditQueue } from './editQueue'
 import { GridSession } from './gridSession'
 import { openOrphansAnew } from './openOrphansAnew'
@@ -8,7 +8,7 @@ import { pageHtml, webviewOptions } from './page'
 import type { Sessions } from './sessions'
 
 /** Opens notebooks as grids. The text document is the only model: save, undo, hot exit and backups are VS Code's own. */
-export function registerGridEditor(context: vscode.ExtensionContext, notebooks: Notebooks, sessions: Sessions): vscode.Disposable {
+export function registerGridEditor(context: vscode.ExtensionContext, notebooks: Notebooks, sessions: Sessions): vscode.Disposable & { provider: vscode.CustomTextEditorProvider } {
   const queue = new EditQueue()
   const anew = new Set<string>()
   const provider: vscode.CustomTextEditorProvider = {
@@ -24,8 +24,5 @@ export function registerGridEditor(context: vscode.ExtensionContext, notebooks: 
       panel.webview.html = pageHtml(panel.webview, context.extensionUri, 'grid', say('Setup notebook'), { notebook, session: vscode.env.sessionId, ...(anew.has(notebook) ? { anew: '' } : {}) })
     },
   }
-  return vscode.Disposable.from(
-    vscode.window.registerCustomEditorProvider(viewType, provider, { supportsMultipleEditorsPerDocument: true }),
-    openOrphansAnew(sessions, anew),
-  )
+  return Object.assign(openOrphansAnew(sessions, anew), { provider })
 }

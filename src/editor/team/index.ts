@@ -9,16 +9,15 @@ import { openNode, SetupsTree, type SetupNode } from './setupsTree'
 import { WorkspaceNotebooks } from './workspaceNotebooks'
 
 /** What a team has in its workspace: the tree of all notebooks and the search over their entries. */
-export function registerTeam(states: States, sessions: Sessions): vscode.Disposable {
+export function registerTeam(states: States, sessions: Sessions, view: vscode.TreeView<unknown>): vscode.Disposable & { tree: SetupsTree } {
   const workspace = new WorkspaceNotebooks(states.notebooks)
   const tree = new SetupsTree(workspace)
-  const view = vscode.window.createTreeView('detent.setups', { treeDataProvider: tree, showCollapseAll: true })
   const open = (uri: vscode.Uri, entry: string | undefined) => (entry === undefined
     ? vscode.commands.executeCommand('vscode.openWith', uri, viewType)
     : openPlace({ uri: uri.toString() }, { column: entry, row: '' }, { sessions, revisions: states.revisions }))
   const on = (name: string, act: (node?: SetupNode) => unknown) => vscode.commands.registerCommand(name, act)
-  return vscode.Disposable.from(
-    workspace, tree, view,
+  return Object.assign(vscode.Disposable.from(
+    workspace, tree,
     view.onDidChangeVisibility(({ visible }) => visible && tree.redraw()),
     on(openNode, (node) => node && open(node.uri, stateOf(node).entry)),
     on('detent.setups.openText', (node) => node && vscode.commands.executeCommand('vscode.openWith', node.uri, 'default')),
@@ -30,7 +29,7 @@ export function registerTeam(states: States, sessions: Sessions): vscode.Disposa
       const found = await searchSetups(workspace)
       if (found) await open(found.source, found.entry.key)
     }),
-  )
+  ), { tree })
 }
 
 /** The state of an entry; of a notebook, that of its last one. */

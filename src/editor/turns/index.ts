@@ -6,11 +6,12 @@ import { readSource } from '../compare/sources'
 import type { States } from '../compare/states'
 import type { Sessions } from '../grid/sessions'
 import type { Notebooks } from '../notebooks'
+import { turnsViewType } from '../names'
 import { askStates } from './askStates'
-import { TurnsPanel, turnsViewType, type TurnSources } from './turnsPanel'
+import { TurnsPanel, type TurnSources } from './turnsPanel'
 
 /** The list of what to turn between two states, as a page of its own beside the grid. */
-export function registerTurns(context: vscode.ExtensionContext, notebooks: Notebooks, sessions: Sessions, states: States): vscode.Disposable {
+export function registerTurns(context: vscode.ExtensionContext, notebooks: Notebooks, sessions: Sessions, states: States): vscode.Disposable & { serializer: vscode.WebviewPanelSerializer } {
   const open = new Set<TurnsPanel>()
   const adopt = (panel: vscode.WebviewPanel, sources: TurnSources) => {
     const turns = new TurnsPanel(panel, sources, states, context.extensionUri)
@@ -27,21 +28,22 @@ export function registerTurns(context: vscode.ExtensionContext, notebooks: Noteb
     clearTimeout(updates.get(turns))
     updates.set(turns, setTimeout(() => void turns.update(), restMs))
   }
-  return vscode.Disposable.from(
+  const serializer: vscode.WebviewPanelSerializer = {
+    async deserializeWebviewPanel(panel, kept) {
+      const { from, to } = (kept as { sources?: { from?: unknown; to?: unknown } } | undefined)?.sources ?? {}
+      const sources = bothOf(readSource(from), readSource(to))
+      if (sources) adopt(panel, sources)
+      else panel.dispose()
+    },
+  }
+  const all = vscode.Disposable.from(
     vscode.commands.registerCommand('detent.turnList', show),
     vscode.commands.registerCommand('detent.copyTurnList', () => active()?.copy()),
     vscode.commands.registerCommand('detent.saveTurnList', () => active()?.save()),
     notebooks.onDidChange((document) => [...open].filter((turns) => turns.reads(document.uri)).forEach(updateSoon)),
-    vscode.window.registerWebviewPanelSerializer(turnsViewType, {
-      async deserializeWebviewPanel(panel, kept) {
-        const { from, to } = (kept as { sources?: { from?: unknown; to?: unknown } } | undefined)?.sources ?? {}
-        const sources = bothOf(readSource(from), readSource(to))
-        if (sources) adopt(panel, sources)
-        else panel.dispose()
-      },
-    }),
     { dispose: () => [...open].forEach((turns) => turns.dispose()) },
   )
+  return Object.assign(all, { serializer })
 }
 
 /** A list that is read in the garage need not follow each key. */

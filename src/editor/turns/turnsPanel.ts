@@ -12,7 +12,6 @@ import { pageHtml, webviewOptions } from '../grid/page'
 import { fromPage } from '../messages/fromPages'
 import { saveHtml } from '../saveHtml'
 
-export const turnsViewType = 'detent.turns'
 
 export type TurnSources = TurnsView['sources']
 
