@@ -16,8 +16,7 @@ export function locate(root: MapNode | undefined, offset: number): Located | und
 function inside(node: TreeNode, offset: number, path: string[]): Located | undefined {
   if (node.kind === 'scalar') return holds(node, offset) && node.style !== 'empty' ? { on: 'value', node, path } : undefined
   if (node.alias) return undefined
-  const found = node.kind === 'list' ? inList(node.items, offset, path) : undefined
-  if (node.kind === 'list') return found
+  if (node.kind === 'list') return inList(node.flow ? node.items : lastBegun(node.items, offset), offset, path)
   for (const { key, value } of node.pairs) {
     const below = [...path, key.text]
     if (holds(key, offset)) return { on: 'key', node: key, path: below }
@@ -33,6 +32,17 @@ function inList(items: readonly TreeNode[], offset: number, path: string[]): Loc
     if (found) return found
   }
   return undefined
+}
+
+/** Of items on lines of their own the one that an offset can stand in: the last that begins before it. */
+function lastBegun(items: readonly TreeNode[], offset: number): readonly TreeNode[] {
+  let [low, high] = [0, items.length]
+  while (low < high) {
+    const middle = (low + high) >> 1
+    if (items[middle]!.range.start <= offset) low = middle + 1
+    else high = middle
+  }
+  return items.slice(Math.max(0, low - 1), low)
 }
 
 function holds({ range }: TreeNode, offset: number): boolean {

@@ -60,9 +60,9 @@ export function creepOf(notebook: Notebook, adjuster: Adjuster, leg: Leg | undef
 const sameCount = 1e-6
 
 function checkIn(entry: Entry, slot: string): CreepCheck | undefined {
-  const setting = entry.settings.get(slot)
-  const standing = entry.inherited.get(slot)
-  if (!entry.asFound || !setting || !standing) return undefined
+  const setting = entry.asFound ? entry.settings.get(slot) : undefined
+  const standing = setting && entry.inherited.get(slot)
+  if (!setting || !standing) return undefined
   const [left, found] = [countOf(standing.setting), countOf(setting)]
   return left === undefined || found === undefined ? undefined : { foundIn: entry, leftIn: standing.setIn, left, found, by: found - left }
 }
