@@ -1,3 +1,5 @@
+import { code } from './plain/cursor'
+
 /** What opens a level on the line of what holds it. */
 const compact = new Set(['-', '?', ':'])
 
@@ -15,16 +17,16 @@ export function deepestNesting(text: string): number {
   let column = 0
   let leading = true
   for (let at = 0; at < text.length; at++, column++) {
-    const char = text[at]!
-    if (char === '\n' || char === '\r') {
+    const char = text.charCodeAt(at)
+    if (char === code.lineFeed || char === code.carriageReturn) {
       column = -1
       leading = true
-    } else if (char === '[' || char === '{') brackets++
-    else if ((char === ']' || char === '}') && brackets > 0) brackets--
-    if (leading && char !== ' ' && char !== '\t' && column >= 0) {
+    } else if (char === code.openList || char === code.openMap) brackets++
+    else if ((char === code.closeList || char === code.closeMap) && brackets > 0) brackets--
+    if (leading && char !== code.space && char !== code.tab && column >= 0) {
       while (indents.length > 0 && indents.at(-1)! >= column) indents.pop()
       indents.push(column)
-      leading = compact.has(char) && ' \t\n\r'.includes(text[at + 1] ?? '\n')
+      leading = compact.has(text[at]!) && ' \t\n\r'.includes(text[at + 1] ?? '\n')
     }
     if (brackets + indents.length > deepest) deepest = brackets + indents.length
   }

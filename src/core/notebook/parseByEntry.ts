@@ -1,7 +1,7 @@
 import type { Range } from '../text'
 import { cutAgain, cutAtEntries } from './cutAtEntries'
-import { longestText, parseTree, type Parsed } from './parseTree'
-import { shiftTree, type ListNode, type MapNode, type Pair, type TreeNode } from './tree'
+import { longestText, parseAt, parseTree, shiftParsed, type Parsed } from './parseTree'
+import type { ListNode, MapNode, Pair, TreeNode } from './tree'
 
 /** A text parsed piece by piece, so that the next version of it need only parse the pieces that differ. */
 export interface ParsedByEntry extends Parsed {
@@ -68,7 +68,7 @@ function parseAnew(text: string, earlier: ParsedByEntry | undefined): Pieces | u
 }
 
 function parsePiece(text: string, range: Range): Piece {
-  return { ...range, parsed: shiftParsed(parseTree(ownCopy(text.slice(range.start, range.end))), range.start) }
+  return { ...range, parsed: parseAt(ownCopy(text.slice(range.start, range.end)), range.start) }
 }
 
 /** Whether a stretch of the text before stands in the text now, so much further on. */
@@ -99,14 +99,6 @@ function matching(text: string, now: readonly Range[], before: string, old: read
 
 function moved(piece: Piece, { start, end }: Range): Piece {
   return piece.start === start ? piece : { start, end, parsed: shiftParsed(piece.parsed, start - piece.start) }
-}
-
-function shiftParsed({ root, findings, inseparable }: Parsed, by: number): Parsed {
-  return {
-    ...(root ? { root: shiftTree(root, by) } : {}),
-    findings: findings.map((finding) => ({ ...finding, range: { start: finding.range.start + by, end: finding.range.end + by } })),
-    ...(inseparable ? { inseparable } : {}),
-  }
 }
 
 /** A piece by itself: cut out of a text, the words in it would keep that whole version of the text in memory. */

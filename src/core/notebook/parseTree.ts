@@ -5,7 +5,7 @@ import { language, phrase, say } from '../words/say'
 import { deepestNesting } from './deepestNesting'
 import { findForbidden } from './findForbidden'
 import { readPlain } from './plain/readPlain'
-import { emptyAt, markShared, type ListNode, type MapNode, type Pair, type ScalarNode, type TreeNode } from './tree'
+import { emptyAt, markShared, shiftTree, type ListNode, type MapNode, type Pair, type ScalarNode, type TreeNode } from './tree'
 
 /** What came of parsing: the tree as far as it was understood, and what YAML itself complains about. */
 export interface Parsed {
@@ -30,11 +30,21 @@ const betweenDocuments = /^(?:---|\.\.\.|%)/m
 
 /** Parses YAML 1.2 into a tree; never throws. An error in the findings means that the text must not be edited by us. */
 export function parseTree(text: string): Parsed {
+  return parseAt(text, 0)
+}
+
+/** Parses a piece of a longer text, each value at its place in that. */
+export function parseAt(piece: string, base: number): Parsed {
+  const refused = refusal(piece)
+  const root = refused ? undefined : readPlain(piece, base)
+  return root ? { root, findings: [] } : shiftParsed(refused ?? parseByLibrary(piece), base)
+}
+
+function refusal(text: string): Parsed | undefined {
   if (isTooMuch(text)) return unread(say('this file is too long for a notebook, which holds one machine’s history'), text)
   // A list may stand as far left as its key, so that an indentation may be two levels.
   if (2 * deepestNesting(text) > mostDepth) return unread(say('this is nested too deeply to be read'), text)
-  const plain = readPlain(text)
-  return plain ? { root: plain, findings: [] } : parseByLibrary(text)
+  return undefined
 }
 
 /** Whatever the text holds: what `parseTree` does with all that is not plain. */
@@ -49,6 +59,15 @@ export function parseByLibrary(text: string): Parsed {
     return { ...(root ? { root } : {}), findings: findings.slice(0, mostFindings), ...(inseparable ? { inseparable } : {}) }
   } catch (error) {
     return unread(error instanceof RangeError ? say('this is nested too deeply to be read') : say`this cannot be read: ${String(error)}`, text)
+  }
+}
+
+/** The same at another place. */
+export function shiftParsed({ root, findings, inseparable }: Parsed, by: number): Parsed {
+  return {
+    ...(root ? { root: shiftTree(root, by) } : {}),
+    findings: findings.map((finding) => ({ ...finding, range: { start: finding.range.start + by, end: finding.range.end + by } })),
+    ...(inseparable ? { inseparable } : {}),
   }
 }
 

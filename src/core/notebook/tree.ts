@@ -60,7 +60,9 @@ const origins = new WeakMap<TreeNode, object>()
 
 /** Of two items of lists with one origin each is the other moved: they differ in their places alone. */
 export function originOf(node: TreeNode): object {
-  return origins.get(node) ?? node
+  const known = origins.get(node) ?? {}
+  origins.set(node, known)
+  return known
 }
 
 /** The same tree at another place of a text. */
@@ -72,8 +74,7 @@ export function shiftTree<Node extends TreeNode>(node: Node, by: number): Node {
 }
 
 function sameOrigin(item: TreeNode, moved: TreeNode): void {
-  const origin = origins.get(item) ?? {}
-  for (const each of [item, moved]) origins.set(each, origin)
+  origins.set(moved, originOf(item))
 }
 
 function shifted<Node extends TreeNode>(node: Node, by: number): Node {

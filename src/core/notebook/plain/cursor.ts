@@ -1,6 +1,8 @@
-/** The characters that mean something to the plain reader, by their codes. */
+import type { Range } from '../../text'
+
+/** The characters that mean something to a reader, by their codes. */
 export const code = {
-  lineFeed: 0x0a, carriageReturn: 0x0d, space: 0x20, hash: 0x23, comma: 0x2c, dash: 0x2d, colon: 0x3a,
+  tab: 0x09, lineFeed: 0x0a, carriageReturn: 0x0d, space: 0x20, hash: 0x23, comma: 0x2c, dash: 0x2d, colon: 0x3a,
   quote: 0x27, quotes: 0x22, openList: 0x5b, closeList: 0x5d, openMap: 0x7b, closeMap: 0x7d,
 } as const
 
@@ -12,7 +14,13 @@ export class Cursor {
   /** How many groups the reader is in. */
   depth = 0
 
-  constructor(readonly text: string) {}
+  /** The text may be a piece of a longer one, which begins so far into that. */
+  constructor(readonly text: string, readonly base: number) {}
+
+  /** The place in the longer text of what stands from here to there in this one. */
+  placed(start: number, end: number): Range {
+    return { start: start + this.base, end: end + this.base }
+  }
 
   get code(): number {
     return this.text.charCodeAt(this.at)

@@ -1,3 +1,4 @@
+import type { Range } from '../../text'
 import { emptyAt, type ListNode, type MapNode, type Pair, type ScalarNode, type TreeNode } from '../tree'
 import { code, isLineEnd, type Cursor } from './cursor'
 import { mostDepth } from './mostDepth'
@@ -20,7 +21,7 @@ function readList(cursor: Cursor): ListNode | undefined {
     if (!item || cursor.column > column) return undefined
     items.push(item)
   } while (cursor.column === column && cursor.isMark(code.dash))
-  return { kind: 'list', flow: false, items, range: { start, end: endOf(start, items.at(-1)!) } }
+  return { kind: 'list', flow: false, items, range: reaching(start + cursor.base, items.at(-1)!) }
 }
 
 function readMapOrValue(cursor: Cursor): TreeNode | undefined {
@@ -47,8 +48,7 @@ function readMap(cursor: Cursor, first: ScalarNode, column: number): MapNode | u
     if (!next || !cursor.isMark(code.colon)) return undefined
     key = next
   }
-  const { start } = first.range
-  return { kind: 'map', flow: false, pairs, range: { start, end: endOf(start, pairs.at(-1)!.value) } }
+  return { kind: 'map', flow: false, pairs, range: reaching(first.range.start, pairs.at(-1)!.value) }
 }
 
 /** YAML lets a key be longer by a little. */
@@ -64,7 +64,7 @@ function readBehindMark(cursor: Cursor, column: number, isPair: boolean): TreeNo
     cursor.nextLine()
     // A list may stand as far left as its key.
     const isBelow = cursor.column > column || (isPair && cursor.column === column && cursor.isMark(code.dash))
-    return isBelow ? readBlock(cursor) : emptyAt(at)
+    return isBelow ? readBlock(cursor) : emptyAt(at + cursor.base)
   }
   if (!isPair) {
     cursor.column = column + at - mark
@@ -74,6 +74,6 @@ function readBehindMark(cursor: Cursor, column: number, isPair: boolean): TreeNo
   return value && cursor.nextLine() ? value : undefined
 }
 
-function endOf(start: number, last: TreeNode): number {
-  return Math.max(last.range.end, start + 1)
+function reaching(start: number, last: TreeNode): Range {
+  return { start, end: Math.max(last.range.end, start + 1) }
 }

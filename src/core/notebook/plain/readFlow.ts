@@ -21,7 +21,7 @@ function readList(cursor: Cursor): ListNode | undefined {
     if (item) items.push(item)
     return item !== undefined
   })
-  return isRead ? { kind: 'list', flow: true, items, range: { start, end: cursor.at } } : undefined
+  return isRead ? { kind: 'list', flow: true, items, range: cursor.placed(start, cursor.at) } : undefined
 }
 
 function readMap(cursor: Cursor): MapNode | undefined {
@@ -38,7 +38,7 @@ function readMap(cursor: Cursor): MapNode | undefined {
     if (value) pairs.push({ key, value })
     return value !== undefined
   })
-  return isRead ? { kind: 'map', flow: true, pairs, range: { start, end: cursor.at } } : undefined
+  return isRead ? { kind: 'map', flow: true, pairs, range: cursor.placed(start, cursor.at) } : undefined
 }
 
 /** From an opening bracket to behind the closing one, with a comma between what is read; none behind the last. */

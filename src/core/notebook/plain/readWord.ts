@@ -26,7 +26,7 @@ function readQuoted(cursor: Cursor, quote: number): ScalarNode | undefined {
     cursor.at = at + 1
     const inside = text.slice(start + 1, at)
     const value = isDoubled ? inside.replaceAll("''", "'") : inside
-    return { kind: 'scalar', value, text: value, style: quote === code.quote ? 'single' : 'double', range: { start, end: at + 1 } }
+    return { kind: 'scalar', value, text: value, style: quote === code.quote ? 'single' : 'double', range: cursor.placed(start, at + 1) }
   }
   return undefined
 }
@@ -49,7 +49,7 @@ function readBare(cursor: Cursor, inFlow: boolean): ScalarNode | undefined {
   }
   cursor.at = end
   const word = text.slice(start, end)
-  return { kind: 'scalar', value: resolvePlain(word), text: word, style: 'plain', range: { start, end } }
+  return { kind: 'scalar', value: resolvePlain(word), text: word, style: 'plain', range: cursor.placed(start, end) }
 }
 
 function canStart(text: string, at: number): boolean {

@@ -1,5 +1,5 @@
 import assert from 'node:assert/strict'
-import { parseByLibrary } from '../../../../src/core/notebook/parseTree'
+import { parseByLibrary, shiftParsed } from '../../../../src/core/notebook/parseTree'
 import { readPlain } from '../../../../src/core/notebook/plain/readPlain'
 
 /** Texts that are read without the library. */
@@ -39,6 +39,7 @@ describe('what is read without the library', () => {
       const root = readPlain(text)
       assert.ok(root)
       assert.deepEqual({ root, findings: [] }, parseByLibrary(text))
+      assert.deepEqual({ root: readPlain(text, 7), findings: [] }, shiftParsed(parseByLibrary(text), 7))
     })
   }
 })
