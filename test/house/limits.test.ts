@@ -59,6 +59,10 @@ const refused: [name: string, text: string, says: RegExp, at?: number | string][
 
 const accepted: [name: string, text: string][] = [
   ['forty thousand keys nobody knows', `${head}notes: x\n${keys(40_000).join('\n')}\n`],
+  ['ten thousand settings of adjusters nobody defined', `${head}adjusters:\n  fork_rebound: {on: fork, controls: rebound, counts: clicks}\nentries:\n  - id: a\n    date: 2026-04-18\n    settings:\n${Array.from({ length: 10_000 }, (_, at) => `      fork_rebund${at}: 3\n`).join('')}`],
+  ['ten thousand adjusters', `${head}adjusters:\n${Array.from({ length: 10_000 }, (_, at) => `  a${at}: {on: fork, controls: rebound, counts: clicks}\n`).join('')}`],
+  ['ten thousand adjusters in one place', `${head}adjusters:\n${Array.from({ length: 10_000 }, (_, at) => `  a${at}: {on: fork, controls: rebound, counts: clicks, place: fork cap}\n`).join('')}`],
+  ['five thousand entries of one name', `${head}entries:\n${'  - {id: a, date: 2026-04-18}\n'.repeat(5000)}`],
   ['three megabytes on one line', `${head}notes: ${'word '.repeat(600_000)}\n`],
   ['three megabytes of a quoted text', `${head}notes: "${'\\n'.repeat(1_500_000)}"\n`],
   ['a comment of three megabytes', `${head}# ${'#'.repeat(3_000_000)}\nnotes: x\n`],

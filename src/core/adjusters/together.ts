@@ -16,14 +16,39 @@ export interface Neighbour {
 export function findNeighbours(adjusters: ReadonlyMap<string, Adjuster>): Map<string, Neighbour[]> {
   const found = new Map<string, Neighbour[]>()
   const turned = [...adjusters.values()].filter(isTurned)
+  const near = byPlace(turned)
   for (const adjuster of turned) {
-    const neighbours = turned.flatMap((other) => {
+    const neighbours = near(adjuster).flatMap((other) => {
       const is = other === adjuster || !share(adjuster, other) ? undefined : relation(adjuster, other)
       return is ? [{ label: other.label, is, ...(other.tool ? { tool: other.tool } : {}) }] : []
     })
     if (neighbours.length > 0) found.set(adjuster.id, neighbours)
   }
   return found
+}
+
+/** More are in no place of a machine; each with all others of thousands would keep whoever opens that waiting. */
+const mostTogether = 100
+
+/** Gives those that may be together with one, in the order of all: they name each other, or one place. */
+function byPlace(turned: readonly Adjuster[]): (adjuster: Adjuster) => Adjuster[] {
+  const order = new Map(turned.map((adjuster, at) => [adjuster, at]))
+  const groups = new Map<string, Adjuster[]>()
+  for (const adjuster of turned) {
+    for (const name of namesFor(adjuster)) {
+      const group = groups.get(name)
+      if (group) group.push(adjuster)
+      else groups.set(name, [adjuster])
+    }
+  }
+  const of = (name: string) => groups.get(name)!
+  return (adjuster) => [...new Set(namesFor(adjuster).map(of).filter(({ length }) => length <= mostTogether).flat())].sort((a, b) => order.get(a)! - order.get(b)!)
+}
+
+/** Two that are together have one of these in common. */
+function namesFor(adjuster: Adjuster): string[] {
+  const { id, inside, place } = adjuster
+  return [`id ${id}`, ...(inside === undefined ? [] : [`id ${inside}`]), ...(place === undefined ? [] : [`place ${placeName(adjuster)}`])]
 }
 
 function relation(adjuster: Adjuster, other: Adjuster): Neighbour['is'] | undefined {

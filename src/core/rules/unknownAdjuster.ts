@@ -30,10 +30,13 @@ function report(strangers: Entry['strangers'], entry: Entry, notebook: Notebook)
   return strangers.filter(({ name }) => !defined.has(name)).map(({ name, key }) => {
     const meant = meantName(name, free)
     const hint = meant ? say`did you mean ${meant}?` : say('define it under `adjusters` first')
-    const fixes = [...(meant ? writeInstead(text, key, meant) : []), ...defineFix(notebook, name)]
+    const fixes = [...(meant ? writeInstead(text, key, meant) : []), ...(strangers.length > mostDefined ? [] : defineFix(notebook, name))]
     return { message: say`this machine has no adjuster ‘${name}’: ${hint}`, range: key.range, row: settingRow(name), fixes }
   })
 }
+
+/** Of more than a machine has, each looked for in all entries, nobody wants every one defined. */
+const mostDefined = 100
 
 function namesIn(node: TreeNode | undefined): ReadonlySet<string> {
   return new Set(node?.kind === 'map' ? node.pairs.map(({ key }) => key.text) : [])
