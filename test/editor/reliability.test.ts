@@ -1,5 +1,7 @@
 import assert from 'node:assert/strict'
+import { Socket as UdpSocket } from 'node:dgram'
 import { existsSync, readFileSync, rmSync, writeFileSync } from 'node:fs'
+import { createConnection, Socket } from 'node:net'
 import type { Request } from 'playwright-core'
 import * as vscode from 'vscode'
 import { openInGrid } from './openInGrid'
@@ -24,6 +26,24 @@ async function has(uri: vscode.Uri, ...parts: string[]): Promise<void> {
     const text = await textOf(uri)
     return parts.every((part) => text.includes(part))
   })
+}
+
+/** Writes down whom any code of this host connects to; all of Node's requests end in a socket, and so do the host's own of `fetch`. */
+function watchSockets(): { asked: string[]; end(): void } {
+  const asked: string[] = []
+  const { connect } = Socket.prototype
+  const { send } = UdpSocket.prototype
+  Socket.prototype.connect = function (this: Socket, ...args: unknown[]) {
+    const [first] = (Array.isArray(args[0]) ? args[0] : args) as unknown[]
+    const { host, port, path } = typeof first === 'object' && first ? first as { host?: string; port?: number; path?: string } : { host: String(args[1] ?? ''), port: Number(first), path: undefined }
+    asked.push(path ?? `${host}:${port}`)
+    return connect.apply(this, args as never)
+  } as typeof connect
+  UdpSocket.prototype.send = function (this: UdpSocket, ...args: unknown[]) {
+    asked.push('a datagram')
+    return send.apply(this, args as never)
+  } as typeof send
+  return { asked, end: () => { Object.assign(Socket.prototype, { connect }); Object.assign(UdpSocket.prototype, { send }) } }
 }
 
 /** Puts something into the text as another extension, or another window on it, would. */
@@ -153,6 +173,28 @@ describe('no one is let in', () => {
     const answeredHere = /^https:\/\/[^/]*\.vscode-(?:resource|webview)\.net\/|^https:\/\/[\w-]+(?:\+[\w.-]+)*\.vscode-resource\.vscode-cdn\.net\//
     assert.deepEqual(asked.filter((url) => !own.test(url) && !answeredHere.test(url)), [])
     assert.ok(asked.length > 0)
+  })
+
+  it('asks nothing of any machine from the host that it runs in', async () => {
+    // A browser's host is none of ours to look into; what it asks is seen by the window, above.
+    const watch = watchSockets()
+    try {
+      await new Promise<void>((resolve) => createConnection(9, '127.0.0.1').on('error', () => resolve()))
+      assert.deepEqual(watch.asked.splice(0), ['127.0.0.1:9'], 'the watch sees what is asked')
+      const { uri } = await openInGrid(tern)
+      await type('7')
+      await press('Enter')
+      await has(uri, 'slot_00: 7\n')
+      await vscode.commands.executeCommand('detent.showCharts')
+      await vscode.commands.executeCommand('detent.setups.refresh')
+      await vscode.commands.executeCommand('vscode.executeHoverProvider', uri, new vscode.Position(3, 4))
+      await vscode.commands.executeCommand('workbench.action.files.save')
+      await until('it is saved', () => readFileSync(uri.fsPath, 'utf8').includes('slot_00: 7\n'))
+      await pause(1000)
+      assert.deepEqual(watch.asked, [])
+    } finally {
+      watch.end()
+    }
   })
 
   it('lets no page load or run anything from elsewhere', async () => {
