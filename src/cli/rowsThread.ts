@@ -19,19 +19,36 @@ export interface RowsEnd {
   problem?: LogProblem
 }
 
-/** Blocks one behind the other, slot by slot, with the lines they stand in. */
+/** Blocks one behind the other in one of the drawers, with their rows and whether any is missing. */
 interface Batch {
+  drawer: number
   rows: number[]
   holes: boolean[]
-  /** The wanted columns, and the lines last. */
-  columns: Float64Array[]
 }
 
 type FromThread = { batch: Batch } | { end: RowsEnd } | { unreadable: string }
 
-/** So many blocks to a message, and so many messages on their way: memory stays where it is, however long the file. */
+/** So many blocks to a drawer, and so many drawers: memory stays where it is, however long the file. */
 const blocksTogether = 16
-const messagesUnderWay = 4
+const drawerCount = 4
+
+/** Memory that both threads see: handing numbers over costs nothing then, where messages would be made and swept up again. */
+interface Chest {
+  memory: SharedArrayBuffer
+  /** How many drawers have been emptied so far, for the thread to wait on. */
+  emptied: SharedArrayBuffer
+}
+
+/** The drawers' columns: those that are wanted, and the lines last. A drawer belongs to one thread at a time. */
+function drawersOf({ memory }: Chest): Float64Array[][] {
+  const rows = blockRows * blocksTogether
+  const columns = memory.byteLength / 8 / rows / drawerCount
+  return Array.from({ length: drawerCount }, (_, drawer) => Array.from({ length: columns }, (_, at) => new Float64Array(memory, (drawer * columns + at) * rows * 8, rows)))
+}
+
+function newChest(columns: number): Chest {
+  return { memory: new SharedArrayBuffer(drawerCount * columns * blockRows * blocksTogether * 8), emptied: new SharedArrayBuffer(4) }
+}
 
 /**
  * Reads the rows of a file on a thread of its own, while this one works on those before: numbers from text are half of
@@ -41,37 +58,40 @@ const messagesUnderWay = 4
  */
 export function rowsFromThread(script: string, task: RowsTask, take: (block: RowBlock) => boolean): Promise<RowsEnd | undefined> {
   return new Promise((resolve, reject) => {
-    const thread = new Worker(script, { workerData: { rows: task } })
+    const chest = newChest(task.wanted.length + 1)
+    const [drawers, emptied] = [drawersOf(chest), new Int32Array(chest.emptied)]
+    const thread = new Worker(script, { workerData: { rows: task, chest } })
     const finish = (end: RowsEnd | undefined) => void thread.terminate().then(() => resolve(end))
     thread.on('error', reject)
     thread.on('message', (message: FromThread) => {
       if ('end' in message) finish(message.end)
       else if ('unreadable' in message) void thread.terminate().then(() => reject(new UsageError(message.unreadable)))
-      else if (takeAll(message.batch, take)) thread.postMessage(message.batch.columns, message.batch.columns.map(({ buffer }) => buffer as ArrayBuffer))
-      else finish(undefined)
+      else if (takeAll(message.batch, drawers, take)) {
+        Atomics.add(emptied, 0, 1)
+        Atomics.notify(emptied, 0)
+      } else finish(undefined)
     })
   })
 }
 
-function takeAll({ rows, holes, columns }: Batch, take: (block: RowBlock) => boolean): boolean {
+function takeAll({ drawer, rows, holes }: Batch, drawers: readonly Float64Array[][], take: (block: RowBlock) => boolean): boolean {
   return rows.every((count, at) => {
     const [from, to] = [at * blockRows, (at + 1) * blockRows]
-    const slots = columns.map((column) => column.subarray(from, to))
+    const slots = drawers[drawer]!.map((column) => column.subarray(from, to))
     return take({ rows: count, slots: slots.slice(0, -1), lines: slots.at(-1)!, holes: holes[at]! })
   })
 }
 
-/** The thread's part: reads what it was given and sends it, a few messages ahead of whoever takes them. */
+/** The thread's part: reads what it was given and lays it out, a few drawers ahead of whoever takes them. */
 export async function serveRows(): Promise<void> {
-  const task = (workerData as { rows?: RowsTask } | null)?.rows
-  if (!parentPort || !task) return
-  const outbox = new Outbox(parentPort, task.wanted.length + 1)
+  const { rows: task, chest } = (workerData ?? {}) as { rows?: RowsTask; chest?: Chest }
+  if (!parentPort || !task || !chest) return
+  const outbox = new Outbox(parentPort, chest)
   const reader = readTable(task.dialect, task.wanted, (block) => outbox.put(block))
   try {
     for await (const chunk of streamFile(task.path)) {
       reader.feed(chunk)
       if (reader.problem()) break
-      await outbox.room()
     }
   } catch (error) {
     parentPort.postMessage({ unreadable: (error as Error).message } satisfies FromThread)
@@ -83,42 +103,40 @@ export async function serveRows(): Promise<void> {
   parentPort.postMessage({ end: { tally: reader.tally, ...(problem ? { problem } : {}) } } satisfies FromThread)
 }
 
-/** Gathers blocks into messages whose arrays come back to be used again. */
+/** Lays blocks into the drawers in turn, and waits where none has been emptied yet. */
 class Outbox {
-  #underWay = 0
-  #back: Float64Array[][] = []
+  readonly #drawers: readonly Float64Array[][]
+  readonly #emptied: Int32Array
+  #sent = 0
   #batch: Batch | undefined
-  #wake: (() => void) | undefined
 
-  constructor(readonly port: MessagePort, readonly columns: number) {
-    port.on('message', (back: Float64Array[]) => {
-      this.#underWay--
-      this.#back.push(back)
-      this.#wake?.()
-    })
+  constructor(readonly port: MessagePort, chest: Chest) {
+    this.#drawers = drawersOf(chest)
+    this.#emptied = new Int32Array(chest.emptied)
   }
 
   put({ rows, slots, lines, holes }: RowBlock): void {
-    const batch = this.#batch ??= { rows: [], holes: [], columns: this.#back.pop() ?? Array.from({ length: this.columns }, () => new Float64Array(blockRows * blocksTogether)) }
+    const batch = this.#batch ??= { drawer: this.#nextDrawer(), rows: [], holes: [] }
+    const columns = this.#drawers[batch.drawer]!
     const from = batch.rows.length * blockRows
-    slots.forEach((slot, at) => batch.columns[at]!.set(rows === blockRows ? slot : slot.subarray(0, rows), from))
-    batch.columns.at(-1)!.set(rows === blockRows ? lines : lines.subarray(0, rows), from)
+    slots.forEach((slot, at) => columns[at]!.set(rows === blockRows ? slot : slot.subarray(0, rows), from))
+    columns.at(-1)!.set(rows === blockRows ? lines : lines.subarray(0, rows), from)
     batch.rows.push(rows)
     batch.holes.push(holes)
     if (batch.rows.length === blocksTogether) this.send()
   }
 
-  send(): void {
-    if (!this.#batch) return
-    this.port.postMessage({ batch: this.#batch } satisfies FromThread, this.#batch.columns.map(({ buffer }) => buffer as ArrayBuffer))
-    this.#batch = undefined
-    this.#underWay++
+  #nextDrawer(): number {
+    for (let emptied = Atomics.load(this.#emptied, 0); this.#sent - emptied >= drawerCount; emptied = Atomics.load(this.#emptied, 0)) {
+      Atomics.wait(this.#emptied, 0, emptied)
+    }
+    return this.#sent % drawerCount
   }
 
-  /** Waits until few enough messages are under way. */
-  async room(): Promise<void> {
-    while (this.#underWay >= messagesUnderWay) {
-      await new Promise<void>((resolve) => this.#wake = resolve)
-    }
+  send(): void {
+    if (!this.#batch) return
+    this.port.postMessage({ batch: this.#batch } satisfies FromThread)
+    this.#batch = undefined
+    this.#sent++
   }
 }

@@ -43,6 +43,21 @@ describe('rowsFromThread', () => {
     assert.equal(blocks, 3)
   })
 
+  it('waits for whoever takes the rows, who finds each as it was read, however short the lines', async () => {
+    const short = join(folder, 'short.csv')
+    // Far more rows in one reading of the file than all drawers hold.
+    const rows = 400_000
+    writeFileSync(short, Array.from({ length: rows }, (_, at) => `${at % 9}\n`).join(''))
+    const dialect = { separator: ',', decimal: '.', quoted: false, columns: [{ name: 'a' }], dataLine: 1, dataOffset: 0 } as const
+    let seen = 0
+    const end = await rowsFromThread(script, { path: short, dialect, wanted: [{ column: 0 }] }, ({ rows: count, slots, lines: numbers }) => {
+      for (let row = 0; row < count; row++, seen++) if (slots[0]![row] !== seen % 9 || numbers[row] !== seen + 1) return false
+      return true
+    })
+    assert.equal(seen, rows)
+    assert.equal(end?.tally.rows, rows)
+  })
+
   it('says what cannot be read', async () => {
     const { dialect, wanted } = plan()
     await assert.rejects(rowsFromThread(script, { path: join(folder, 'none.csv'), dialect, wanted }, () => true), /none\.csv: there is no such file/)
