@@ -68,8 +68,9 @@ const targets = [
   },
   {
     ...common, entryPoints: { checkProgram: 'src/cli/checkProgram.ts', logsBeside: 'src/cli/logsBeside.ts' }, outdir: 'dist', platform: 'node', format: 'cjs',
-    external: ['./logsBeside'], supported: { 'dynamic-import': false },
+    external: ['./logsBeside'], supported: { 'dynamic-import': false }, alias: { yaml: './src/cli/lateYaml.ts' },
   },
+  { ...common, entryPoints: { yaml: 'yaml' }, outdir: 'dist', platform: 'node', format: 'cjs' },
   { ...common, entryPoints: { program: 'src/cli/program.ts', threads: 'src/cli/threads.ts', core: 'src/core/index.ts' }, outdir: 'dist', platform: 'node', format: 'cjs' },
   // The pages are modules, so that what they share is there once. The charts are loaded by them when first shown.
   {

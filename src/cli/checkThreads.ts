@@ -2,6 +2,7 @@ import { availableParallelism } from 'node:os'
 import { parentPort, Worker, workerData } from 'node:worker_threads'
 import type { CheckedFile } from './checkedFile'
 import { checkPath } from './checkPath'
+import { files, sizeOf } from './files'
 import { isUsageError, UsageError, type World } from './outcome'
 
 interface ChecksTask {
@@ -13,6 +14,15 @@ interface ChecksTask {
 
 /** What a thread came to: a file by its place, or why it could not be read. */
 type FromThread = { at: number; file: CheckedFile } | { at: number; unreadable: string }
+
+/** Below so many bytes in all a thread takes longer to start than it saves. */
+const worthMoreThreads = 512 * 1024
+
+/** `checkOnThreads` where there is enough to check and more than one core. */
+export const checks: NonNullable<World['checks']> = (script, paths, logs) => {
+  const isWorthIt = paths.length > 1 && !paths.includes('-') && availableParallelism() > 1 && paths.reduce((sum, path) => sum + sizeOf(path), 0) >= worthMoreThreads
+  return isWorthIt ? checkOnThreads(script, paths, logs, files) : undefined
+}
 
 /**
  * Checks files on this thread and as many more as there are cores, each taking the next file when it is done with one.

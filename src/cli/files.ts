@@ -1,5 +1,4 @@
 import { existsSync, lstatSync, readdirSync, readFileSync, realpathSync, statSync, writeFileSync } from 'node:fs'
-import { availableParallelism } from 'node:os'
 import { dirname, join } from 'node:path'
 import { isNotebookPath } from '../core/notebook/fileName'
 import { expandGlob, isGlob } from './expandGlob'
@@ -39,14 +38,6 @@ export const files: World = {
     const { streamFile } = await import('./streamFile')
     yield* streamFile(path)
   },
-  rows(script, task, take) {
-    if (task.path === '-' || sizeOf(task.path) < worthAThread) return undefined
-    return import('./rowsThread').then(({ rowsFromThread }) => rowsFromThread(script, task, take))
-  },
-  checks(script, paths, logs) {
-    if (paths.length < 2 || paths.includes('-') || availableParallelism() < 2 || paths.reduce((sum, path) => sum + sizeOf(path), 0) < worthMoreThreads) return undefined
-    return import('./checkThreads').then(({ checkOnThreads }) => checkOnThreads(script, paths, logs, files))
-  },
   logBeside(notebook, log) {
     let path = dirname(notebook)
     for (const step of log.split('/')) {
@@ -72,13 +63,7 @@ export const files: World = {
   },
 }
 
-/** Below so many bytes a thread takes longer to start than it saves. */
-const worthAThread = 32 * 1024 * 1024
-
-/** The same for notebooks, each of which is far more work than so many bytes of a log. */
-const worthMoreThreads = 512 * 1024
-
-function sizeOf(path: string): number {
+export function sizeOf(path: string): number {
   return statSync(path, { throwIfNoEntry: false })?.size ?? 0
 }
 
