@@ -5,6 +5,12 @@ import { speaksOfShape, withoutTold } from '../language'
 import { toRange, toSeverity } from './convert'
 import { isNotebook, type Notebooks } from './notebooks'
 
+/**
+ * How long, in ms, a text rests before its problems are handed over. The editor takes its time over a thousand of them, and a grid
+ * that a person types into is to be painted before.
+ */
+const restMs = 120
+
 /** Shows the findings of every open notebook in its text and in the Problems panel, less what a YAML extension shows there already. */
 export function registerDiagnostics(notebooks: Notebooks): vscode.Disposable {
   const collection = vscode.languages.createDiagnosticCollection('detent')
@@ -19,10 +25,20 @@ export function registerDiagnostics(notebooks: Notebooks): vscode.Disposable {
     collection.set(document.uri, findings.map((finding) => toDiagnostic(document, finding)))
   }
   const showAll = () => vscode.workspace.textDocuments.forEach(show)
+  const resting = new Map<string, ReturnType<typeof setTimeout>>()
+  const showSoon = (document: vscode.TextDocument) => {
+    const key = document.uri.toString()
+    clearTimeout(resting.get(key))
+    resting.set(key, setTimeout(() => {
+      resting.delete(key)
+      if (!document.isClosed) show(document)
+    }, restMs))
+  }
   showAll()
   return vscode.Disposable.from(
     collection,
-    notebooks.onDidChange(show),
+    notebooks.onDidChange(showSoon),
+    new vscode.Disposable(() => resting.forEach(clearTimeout)),
     vscode.languages.onDidChangeDiagnostics(({ uris }) => {
       const changed = new Set(uris.map(String))
       vscode.workspace.textDocuments.filter(({ uri }) => changed.has(uri.toString())).forEach(show)

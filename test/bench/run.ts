@@ -7,6 +7,7 @@
 import { mkdirSync, writeFileSync } from 'node:fs'
 import { join } from 'node:path'
 import { parseArgs } from 'node:util'
+import { editor } from './editor'
 import { grid } from './grid'
 import { logs } from './logs'
 import { notebook } from './notebook'
@@ -23,6 +24,7 @@ const benchmarks: Record<string, (options: Options) => Promise<Benchmark>> = {
   logs: ({ big, runs }) => logs({ rows: big ? 10_000_000 : 1_000_000, runs }),
   notebook: ({ big, runs }) => notebook({ big, runs }),
   grid: ({ runs }) => grid({ runs }),
+  editor: () => editor(),
   package: ({ runs }) => packaged({ runs }),
 }
 

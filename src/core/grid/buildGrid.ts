@@ -43,10 +43,13 @@ export function buildGrid(notebook: Notebook, findings: readonly Finding[], unit
 function cellsOf(notebook: Notebook, sources: readonly RowSource[], units: DisplayUnits, mark: (entry: Entry, column: readonly Cell[]) => readonly Cell[]): Cell[][] {
   const datum = geometryDatum(notebook)
   const cells: Cell[][] = sources.map(() => [])
-  const rows = sources.map(({ row }) => row.key).join('\n')
+  // Looked up in every entry: put together once, it is hashed once.
+  const rows = `column ${sources.map(({ row }) => row.key).join('\n')}`
+  const withoutLog = basisOf(units, `${datum} `)
   for (const entry of notebook.entries) {
-    const basis = basisOf(units, `${datum} ${logAtHandOf(notebook, entry)?.stamp ?? ''}`)
-    const column = recall(entry, `column ${rows}`, basis, () => sources.map((source) => (source.kind === 'group' ? nothing : knownCell(source, notebook, entry, basis))))
+    const stamp = logAtHandOf(notebook, entry)?.stamp
+    const basis = stamp === undefined ? withoutLog : basisOf(units, `${datum} ${stamp}`)
+    const column = recall(entry, rows, basis, () => sources.map((source) => (source.kind === 'group' ? nothing : knownCell(source, notebook, entry, basis))))
     const marked = mark(entry, column)
     for (let at = 0; at < sources.length; at++) if (sources[at]!.kind !== 'group') cells[at]!.push(marked[at]!)
   }

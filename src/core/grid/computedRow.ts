@@ -34,7 +34,17 @@ export interface WordsRow extends Common {
   say: (notebook: Notebook, entry: Entry, units: DisplayUnits) => Outcome<{ text: string; about?: string }>
 }
 
-/** True where any entry of a notebook has what a row needs; each entry is asked once for as long as it says the same. */
+/**
+ * True where any entry of a notebook has what a row needs; each entry is asked once for as long as it says the same. Where none had it
+ * in the version before, entries that are the very same are passed over: they are not even asked what they answered.
+ */
 export function anyEntry(has: (notebook: Notebook, entry: Entry) => boolean): (notebook: Notebook) => boolean {
-  return (notebook) => notebook.entries.some((entry) => recall(entry, has, notebook.logs, () => has(notebook, entry)))
+  let without: { entries: WeakRef<readonly Entry[]>; logs: Notebook['logs'] } | undefined
+  return (notebook) => {
+    const { entries, logs } = notebook
+    const before = without?.logs === logs ? without?.entries.deref() : undefined
+    const found = entries.some((entry, at) => entry !== before?.[at] && recall(entry, has, logs, () => has(notebook, entry)))
+    without = found ? undefined : { entries: new WeakRef(entries), logs }
+    return found
+  }
 }
