@@ -2,7 +2,7 @@ import assert from 'node:assert/strict'
 import { architectures } from '../../src/core/adjusters/architectures'
 import { readNotebook } from '../../src/core/notebook/readNotebook'
 import * as vscode from 'vscode'
-import { until } from './waiting'
+import { pause, until } from './waiting'
 import { gridFrame, page, press, takeKeyboard, type } from './window'
 import { openGrid, problemsOf, textOf, write } from './workspace'
 
@@ -21,6 +21,8 @@ describe('beginning a notebook', () => {
       await type('2')
       await press('Enter')
       await until('it has a setting', async () => readNotebook(await textOf(uri)).entries[0]!.settings.size > 0)
+      // Problems are listed once the text rests.
+      await pause(500)
       assert.deepEqual(problemsOf(uri), [])
     })
   }

@@ -3,7 +3,7 @@ import { writeFileSync } from 'node:fs'
 import type { Frame } from 'playwright-core'
 import * as vscode from 'vscode'
 import { openInGrid } from './openInGrid'
-import { until } from './waiting'
+import { pause, until } from './waiting'
 import { gridFrame, page, press, takeKeyboard, type } from './window'
 import { openGrid, openText, problemsOf, textOf, write } from './workspace'
 
@@ -181,6 +181,8 @@ describe('the grid', () => {
     await grid.locator('.beginnings li').nth(8).locator('button, vscode-button').first().click()
     await wait(uri, 'name: New machine')
     await shows(grid, 'as-found')
+    // Problems are listed once the text rests.
+    await pause(500)
     assert.deepEqual(problemsOf(uri), [])
   })
 
