@@ -66,6 +66,10 @@ describe('detectDialect', () => {
     assert.match(problemOf(Uint8Array.from({ length: 4000 }, (_, i) => (i * 37) % 256)), /binary/)
     assert.match(problemOf(Uint8Array.from([0x50, 0x4b, 3, 4, 20, 0])), /export it as CSV/)
     assert.match(problemOf(Uint8Array.from([0x1f, 0x8b, 8, 0])), /gzip/)
+    for (const [mark, kind] of [['PAR1\u0015\u0004', 'Parquet'], ['ARROW1\0\0', 'Arrow'], ['\u00ff\u00ff\u00ff\u00ff\0\u0001', 'Arrow']] as const) {
+      assert.match(problemOf(Uint8Array.from(Buffer.from(`${mark}${'a,1\n'.repeat(400)}`, 'latin1'))), new RegExp(`^this is a file of ${kind}, .* save it as CSV`))
+    }
+    assert.equal(dialectOf(`PAR1,ARROW1\n${rows((i) => `${i},1.5`)}`).columns[0]!.name, 'PAR1')
     assert.match(problemOf(Uint8Array.from(Buffer.from('\ufeffTime,Fork\n1,2\n', 'utf16le'))), /UTF-16/)
     assert.match(problemOf('Time,Fork\r1,2\r2,3\r'), /carriage return/)
     assert.match(problemOf('1,'.repeat(40_000), false), /^line 1: .*64 kB/)
