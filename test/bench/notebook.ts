@@ -82,9 +82,9 @@ async function processes({ runs }: NotebookOptions, measured: Measured[], target
   const [cli, parse, validate] = [builtCli(), await bundled('test/bench/peers/parseOnly.ts', 'parseOnly.cjs'), await bundled('test/bench/peers/validate.ts', 'validate.cjs', ['yaml-language-server', 'vscode-languageserver-textdocument'])]
   const folder = join(benchFolder, 'workspace')
   mkdirSync(folder, { recursive: true })
-  const file = (name: string, entries: number) => {
+  const file = (name: string, entries: number, verdict = 'verdict: keep') => {
     const path = join(folder, '..', name)
-    writeFileSync(path, seasonNotebook(entries))
+    writeFileSync(path, seasonNotebook(entries).replace('verdict: keep', verdict))
     return path
   }
   const [ten, thousand] = [file('ten.setup.yaml', 10), file('thousand.setup.yaml', 1000)]
@@ -103,12 +103,17 @@ async function processes({ runs }: NotebookOptions, measured: Measured[], target
   const small = await time('detent check, 10 entries', [cli, 'check', ten, '--fail-on', 'never'], undefined, runs + 4)
   const floor = await time('yaml, parseDocument alone, 1000 entries', [parse, thousand], yaml)
   const large = await time('detent check, 1000 entries', [cli, 'check', thousand, '--fail-on', 'never'])
+  const read = await bundled('test/bench/readOnly.ts', 'readOnly.cjs')
+  const plain = await time('our parsing alone, 1000 entries', [read, thousand])
+  const anchored = await time('our parsing alone, 1000 entries, left to yaml for an anchor', [read, file('anchored.setup.yaml', 1000, 'verdict: &kept keep')])
   const many = await time('detent check, 100 notebooks of 100 entries', [cli, 'check', folder, '--fail-on', 'never'], undefined, 1)
   const peers = await time('yaml-language-server, doValidation over the same 100', [validate, ...workspace], peer, 1)
   targets.push(
     { what: 'detent --help over Node start', ratio: help / node, atMost: 1.5 },
     { what: 'detent check of 10 entries over Node start', ratio: small / node, atMost: 1.4 },
     { what: 'detent check of 1000 entries over parseDocument alone', ratio: large / floor, atMost: 0.3 },
+    { what: 'our parsing of 1000 entries over parseDocument alone', ratio: plain / floor, atMost: 0.4 },
+    { what: 'the same with an anchor, which is left to the library', ratio: anchored / floor, atMost: 1.3 },
     { what: 'detent check of 100 notebooks over doValidation', ratio: many / peers, atMost: 0.5 },
   )
 }

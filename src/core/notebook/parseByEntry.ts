@@ -60,9 +60,18 @@ function parseAnew(text: string, earlier: ParsedByEntry | undefined): Pieces | u
     return same && same.end + by === range.end && isAlike(text, same, earlier!.text, by) ? moved(same, range) : parsePiece(text, range)
   }
   const pairs = old ? matching(text, cut.entries, earlier!.text, old.entries) : new Map<number, Piece>()
+  const head = take(cut.head, old?.head)
+  if (!blockOf(head) || head.parsed.inseparable) return undefined
+  const entries: Piece[] = []
+  for (const [at, range] of cut.entries.entries()) {
+    const piece = take(range, pairs.get(at))
+    // What is parsed as a whole after all should not have been parsed in pieces first.
+    if (piece.parsed.inseparable) return undefined
+    entries.push(piece)
+  }
   return {
-    head: take(cut.head, old?.head),
-    entries: cut.entries.map((range, at) => take(range, pairs.get(at))),
+    head,
+    entries,
     ...(cut.tail ? { tail: take(cut.tail, old?.tail) } : {}),
   }
 }

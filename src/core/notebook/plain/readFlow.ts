@@ -30,7 +30,7 @@ function readMap(cursor: Cursor): MapNode | undefined {
   const keys = new Set<string>()
   const isRead = readItems(cursor, code.closeMap, () => {
     const key = readWord(cursor, true)
-    if (!key || keys.has(key.text) || cursor.code !== code.colon || cursor.text.charCodeAt(cursor.at + 1) !== code.space) return false
+    if (!key || keys.has(key.text) || cursor.code !== code.colon) return false
     keys.add(key.text)
     cursor.at++
     cursor.skipSpaces()
