@@ -34,6 +34,7 @@ export class TypedInto {
 
   constructor(text: string) {
     this.#notebook = readNotebook(text)
+    if (this.#notebook.broken) throw new Error(`this is no notebook to type into: ${this.#notebook.broken.message}`)
     this.#findings = checkNotebook(this.#notebook)
     this.#view = buildGrid(this.#notebook, this.#findings)
   }

@@ -42,6 +42,11 @@ ${settings.join('\n')}
 `
 }
 
+/** The same with two positions an entry, of which ten thousand entries are no longer than a notebook may be. */
+export function longSeason(entries: number): string {
+  return seasonNotebook(entries).replace(/^ {6}(?:lower_fork|shock|front_fork_(?:preload|high|low)).*\n/gm, '').replace(/ +# (?:counted twice|as planned)/g, '')
+}
+
 /** A valid notebook of one machine with as many entries as wanted: twenty positions and eight lengths in each. */
 export function seasonNotebook(entries: number): string {
   return `${head}${adjusters()}entries:\n${Array.from({ length: entries }, (_, index) => entry(index)).join('')}`
