@@ -1,5 +1,7 @@
 import * as vscode from 'vscode'
 import type { StateRef } from '../../core/compare/comparison'
+import { heldAs } from '../../core/compare/heldAs'
+import type { Notebook } from '../../core/notebook/notebook'
 import { readNotebook } from '../../core/notebook/readNotebook'
 import { say } from '../../core/words/say'
 import type { StateSource } from '../../protocol'
@@ -53,10 +55,11 @@ export class States {
   }
 
   async #atRevision(source: StateSource, uri: vscode.Uri, revision: string): Promise<StateRef> {
-    const readOnly = revision === '' ? say('as it is staged') : say`as it is in ${revisionName(revision)}`
+    const held = (notebook: Notebook) => heldAs(notebook, revision === '' ? undefined : revisionName(revision))
     const found = await this.revisions.read(uri, revision)
-    if ('missing' in found) return { ...missing(`${revisionName(revision)}:${nameOf(uri)}`, found.missing), readOnly }
-    return entered(source, { file: `${revisionName(revision)}:${nameOf(found.uri)}`, readOnly, ...this.#reading(source, found.text) })
+    if ('missing' in found) return { ...missing(`${revisionName(revision)}:${nameOf(uri)}`, found.missing), readOnly: held(nothing) }
+    const reading = this.#reading(source, found.text)
+    return entered(source, { file: `${revisionName(revision)}:${nameOf(found.uri)}`, readOnly: held(reading.notebook), ...reading })
   }
 
   #reading({ uri, revision }: StateSource, text: string): Reading {
