@@ -57,10 +57,10 @@ export function answered(notebook: Notebook, edit: () => Answer, isFix = false):
 function answer(notebook: Notebook, findings: readonly Finding[], gesture: Gesture): Answer {
   switch (gesture.kind) {
     case 'setCell': return { changes: setOne(notebook, gesture, gesture.text) }
-    case 'setCells': return gesture.partly ? setSome(notebook, gesture.cells) : { changes: inRounds(notebook, gesture.cells, (now, cell) => setOne(now, cell, cell.text)) }
+    case 'setCells': return gesture.partly ? inPart(notebook, gesture.cells, (now, cell) => setOne(now, cell, cell.text)) : { changes: inRounds(notebook, gesture.cells, (now, cell) => setOne(now, cell, cell.text)) }
     case 'setBothLegs': return { changes: setBothLegs(notebook, gesture) }
     case 'nudge': return { changes: nudgeAll(notebook, gesture.cells, gesture.toward) }
-    case 'clearCells': return { changes: inRounds(notebook, gesture.cells, clearOne) }
+    case 'clearCells': return gesture.partly ? inPart(notebook, gesture.cells, clearOne) : { changes: inRounds(notebook, gesture.cells, clearOne) }
     case 'setHeader': return { changes: setHeader(notebook, gesture) }
     case 'addEntry': return newEntry(notebook, gesture)
     case 'returnTo': return goBack(notebook, gesture)
@@ -79,12 +79,12 @@ function answer(notebook: Notebook, findings: readonly Finding[], gesture: Gestu
   }
 }
 
-/** Writes the cells that can be written; of the others says why. Refused as a whole where none can. */
-function setSome(notebook: Notebook, cells: readonly ({ text: string } & GridPlace)[]): Answer {
+/** Changes the cells that can be changed; of the others says why. Refused as a whole where none can. */
+function inPart<T extends GridPlace>(notebook: Notebook, cells: readonly T[], change: (notebook: Notebook, cell: T) => TextChange[]): Answer {
   const left: LeftOut[] = []
   const changes = inRounds(notebook, cells, (now, cell) => {
     try {
-      return setOne(now, cell, cell.text)
+      return change(now, cell)
     } catch (error) {
       if (!(error instanceof Refusal)) throw error
       left.push({ column: cell.column, row: cell.row, why: error.message })

@@ -10,8 +10,8 @@ export type Gesture =
   | ({ kind: 'setBothLegs'; text: string } & GridPlace)
   /** Positions one count on, towards more or less of what they control. */
   | { kind: 'nudge'; cells: GridPlace[]; toward: 'more' | 'less' }
-  /** Back to what the entry carries: what was set here is taken out. */
-  | { kind: 'clearCells'; cells: GridPlace[] }
+  /** Back to what the entry carries: what was set here is taken out. With `partly`, what can be is, as above. */
+  | { kind: 'clearCells'; cells: GridPlace[]; partly?: boolean }
   | { kind: 'setHeader'; column: string; field: 'id' | 'date' | 'reason'; text: string }
   /** A new entry that comes from `after`, else from the last one. */
   | { kind: 'addEntry'; after?: string; id?: string; date: string; reason?: string }

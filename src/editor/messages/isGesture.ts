@@ -10,7 +10,7 @@ const gestures: Record<Gesture['kind'], Record<string, Shape>> = {
   setCells: { cells: listOf(group({ ...place, text })), partly: maybe(truth) },
   setBothLegs: { ...place, text },
   nudge: { cells: listOf(group(place)), toward: oneOf('more', 'less') },
-  clearCells: { cells: listOf(group(place)) },
+  clearCells: { cells: listOf(group(place)), partly: maybe(truth) },
   setHeader: { column: text, field: oneOf('id', 'date', 'reason'), text },
   addEntry: { ...entry, after: maybe(text) },
   returnTo: { ...entry, column: text, reason: text },

@@ -40,6 +40,16 @@ describe('cells that are written together', () => {
     assert.equal(inEntry('  - id: a\n    settings: {fork: 3, shock: 4}\n    reason: x\n  - id: b\n', { kind: 'clearCells', cells }), '  - id: a\n  - id: b\n')
   })
 
+  it('are cleared as far as they can be where that is asked for, each of the others with its reason', () => {
+    const cells = ['a', 'b', 'c'].map((column) => ({ column, row: 'settings/shock' }))
+    const text = `${head}entries:\n  - id: a\n    settings: {shock: &same 3}\n    reason: x\n  - id: b\n    settings: {shock: *same}\n    reason: x\n  - id: c\n    settings: {shock: 4}\n    reason: x\n`
+    assert.match(refusal(text, { kind: 'clearCells', cells }), /another place stands for a value in here/)
+    const answer = applyGesture(readNotebook(text), [], { kind: 'clearCells', cells, partly: true })
+    assert.equal(answer.changes && applyChanges(text, answer.changes), text.replace('    settings: {shock: *same}\n', '').replace('    settings: {shock: 4}\n', ''))
+    assert.deepEqual(answer.changes && answer.left?.map(({ column, row }) => [column, row]), [['a', 'settings/shock']])
+    assert.match(refusal(text, { kind: 'clearCells', cells: cells.slice(0, 1), partly: true }), /another place stands for a value in here/)
+  })
+
   it('are two hundred in well under the time one waits', () => {
     const rows = Array.from({ length: 40 }, (_, at) => `  a${at}: {on: shock, controls: rebound, counts: clicks}\n`).join('')
     const text = `format: 1\nadjusters:\n${rows}entries:\n${Array.from({ length: 5 }, (_, at) => `  - id: e${at}\n`).join('')}`

@@ -3,7 +3,7 @@ import type { GridView } from '../../../src/core/grid/view'
 import { layFill } from '../../../webview/grid/model/fill'
 import { menuOf } from '../../../webview/grid/model/menuOf'
 import { receive } from '../../../webview/grid/model/receive'
-import { beginEdit, draft, pasteText } from '../../../webview/grid/model/write'
+import { beginEdit, clearSelected, draft, pasteText } from '../../../webview/grid/model/write'
 import { commitToAll, moveEntryTo } from '../../../webview/grid/model/reshape'
 import type { GridCommand } from '../../../src/protocol'
 import { openSession, smallView } from './small'
@@ -56,6 +56,35 @@ describe('cells of a block that cannot be written', () => {
     receive(opened.session, { type: 'gestureAnswered', id: message.id, left: [{ row: 'preload', column: 'e0', why: 'a value is shared' }] })
     assert.deepEqual(opened.session.pending.unwritten.map(({ row, text, state, why }) => [row, text, state, why]), [['preload', '8', 'refused', 'a value is shared']])
     assert.match(opened.session.notice ?? '', /preload.*a value is shared/)
+  })
+})
+
+describe('what a block leaves as it was', () => {
+  const left = (opened: ReturnType<typeof openSession>, row: string) => {
+    const message = opened.sent.filter(({ type }) => type === 'gesture').at(-1) as { id: number }
+    receive(opened.session, { type: 'gestureAnswered', id: message.id, left: [{ row, column: 'e1', why: 'a value is shared' }] })
+  }
+  it('is told in one, whether the page knew it or the answer said it', () => {
+    const opened = openSession()
+    opened.session.selectRange(block(1, 0, 4, 1))
+    give(opened, 'fillRight')
+    left(opened, 'preload')
+    assert.match(opened.session.notice ?? '', /sag.*preload.*a value is shared/)
+  })
+  it('is told of a text typed into all of it', () => {
+    const opened = openSession()
+    opened.session.selectRange(block(1, 1, 4, 1))
+    beginEdit(opened.session, 'replace', 'end')
+    draft(opened.session, '3')
+    commitToAll(opened.session)
+    assert.match(opened.session.notice ?? '', /sag, e1/)
+  })
+  it('is told of what is cleared', () => {
+    const opened = openSession()
+    opened.session.selectRange(block(1, 0, 2, 1))
+    clearSelected(opened.session)
+    left(opened, 'preload')
+    assert.match(opened.session.notice ?? '', /preload, e1: a value is shared/)
   })
 })
 

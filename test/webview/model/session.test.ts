@@ -338,7 +338,7 @@ describe('a range of cells', () => {
   it('is cleared as one gesture, of the cells set there alone', () => {
     const opened = ranged()
     clearSelected(opened.session)
-    assert.deepEqual(opened.gestures(), [{ kind: 'clearCells', cells: [{ row: 'rebound', column: 'e0' }, { row: 'preload', column: 'e0' }] }])
+    assert.deepEqual(opened.gestures(), [{ kind: 'clearCells', cells: [{ row: 'rebound', column: 'e0' }, { row: 'preload', column: 'e0' }], partly: true }])
   })
   it('is pasted over as one gesture, answered as one', () => {
     const opened = ranged()

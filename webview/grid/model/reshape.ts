@@ -5,7 +5,7 @@ import { layFill } from './fill'
 import { printDay } from './nextEntry'
 import { isRange, spotsOf } from './selection'
 import type { Session } from './session'
-import { commitEdit, sendTexts, tellLeft } from './write'
+import { commitEdit, sendAround, sendTexts } from './write'
 
 /** Why nothing can be written as a whole, said beside the current cell; true where it can. */
 function canWrite(session: Session): boolean {
@@ -34,9 +34,8 @@ export function fillSelected(session: Session, way: 'right' | 'down'): void {
   if (!canWrite(session)) return
   const filled = layFill(session.model, session.selection, way)
   if (!filled) return session.ports.announce(say(way === 'right' ? 'fill.noColumn' : 'fill.noRow'), 'shown')
-  tellLeft(session, filled.skipped.map((place) => ({ ...place, why: say('refuse.computed') })))
+  sendAround(session, filled.cells, filled.skipped)
   if (filled.cells.length === 0) return
-  sendTexts(session, filled.cells)
   session.ports.announce(say('filled', filled.cells.length), 'polite')
 }
 
@@ -47,7 +46,7 @@ export function setBothLegs(session: Session, text = session.model.cell(session.
   const legs = activePlace ? legsOf(session, activePlace.row) : []
   if (!activePlace || legs.length < 2) return session.ports.announce(say('refuse.oneLeg'), 'shown')
   const cells = legs.map((row) => ({ row, column: activePlace.column, text }))
-  sendTexts(session, cells, { kind: 'setBothLegs', ...activePlace, text })
+  sendTexts(session, cells, { as: { kind: 'setBothLegs', ...activePlace, text } })
   session.ports.announce(say('legs.set', model.row(session.active.row)!.label, text || say('cell.empty')), 'polite')
 }
 
@@ -61,8 +60,10 @@ export function commitToAll(session: Session): void {
   session.editing = undefined
   session.ports.changed({ kind: 'editing' })
   if (!isSeveral) return setBothLegs(session, text)
-  const cells = spotsOf(model.ground, session.selection).flatMap((spot) => (model.row(spot.row)!.kind === 'computed' ? [] : (model.placeOf(spot) ?? [])))
-  sendTexts(session, (cells.length > 0 ? cells : [{ row, column }]).map((place) => ({ ...place, text })))
+  const spots = spotsOf(model.ground, session.selection)
+  const placesOf = (isComputed: boolean) => spots.flatMap((spot) => ((model.row(spot.row)!.kind === 'computed') === isComputed ? (model.placeOf(spot) ?? []) : []))
+  const cells = placesOf(false)
+  sendAround(session, (cells.length > 0 ? cells : [{ row, column }]).map((place) => ({ ...place, text })), placesOf(true))
   session.ports.announce(say('filled', cells.length), 'polite')
 }
 

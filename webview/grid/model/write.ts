@@ -91,12 +91,19 @@ export function pasteBlock(session: Session, block: readonly (readonly string[])
   const { model } = session
   if (!model.writable) return session.ports.announce(whyNotEdited(model, session.active) ?? '', 'shown')
   const { cells, skipped, beyond } = layPaste(model, session.selection, block)
-  tellLeft(session, skipped.map((place) => ({ ...place, why: say('refuse.computed') })), beyond)
-  if (cells.length > 0) sendTexts(session, cells)
+  sendAround(session, cells, skipped, beyond)
+}
+
+/** Sends the texts of a block, and says at once which of its cells are worked out, and how many texts had none. */
+export function sendAround(session: Session, cells: ({ text: string } & GridPlace)[], computed: readonly GridPlace[], beyond = 0): void {
+  const skipped = computed.map((place) => ({ ...place, why: say('refuse.computed') }))
+  tellLeft(session, skipped, beyond)
+  // What the answer leaves out is told in one with these, which it would else take the place of.
+  if (cells.length > 0) sendTexts(session, cells, { left: (left) => tellLeft(session, [...skipped, ...left], beyond) })
 }
 
 /** Cells that stayed as they were while others were written: named with the reason, so that none is missed. */
-export function tellLeft(session: Session, left: readonly LeftOut[], beyond = 0): void {
+function tellLeft(session: Session, left: readonly LeftOut[], beyond = 0): void {
   const { model } = session
   const lines = left.slice(0, mostNamed).map(({ why, ...place }) => say('left.one', spotName(model, model.spotOf(place) ?? session.active), why))
   if (left.length > mostNamed) lines.push(say('left.more', left.length - mostNamed))
@@ -129,19 +136,27 @@ export function openForm(session: Session, form: FormName): void {
   session.ports.changed({ kind: 'form', form })
 }
 
+interface Sending {
+  /** The gesture, where it is another than the setting of these cells. */
+  as?: Gesture
+  /** Tells of cells that the answer left out. */
+  left?: (left: readonly LeftOut[]) => void
+}
+
 /** Sends texts as one gesture and keeps them until they are written; each that cannot be says why. */
-export function sendTexts(session: Session, cells: ({ text: string } & GridPlace)[], as?: Gesture): void {
+export function sendTexts(session: Session, cells: ({ text: string } & GridPlace)[], { as, left = (each) => tellLeft(session, each) }: Sending = {}): void {
   const [first] = cells
   if (!as && cells.length === 1 && first!.text.trim() === '') return clearCells(session, [{ row: first!.row, column: first!.column }])
   const gesture = as ?? (cells.length === 1 ? { kind: 'setCell' as const, ...first! } : { kind: 'setCells' as const, cells, partly: true })
-  const id = session.outbox.send(gesture, (answer) => takeAnswer(session, id, answer))
+  const id = session.outbox.send(gesture, (answer) => takeAnswer(session, id, answer, left))
   session.pending.add(id, cells)
   session.ports.changed({ kind: 'pending', places: cells })
 }
 
 function clearCells(session: Session, cells: GridPlace[]): void {
   session.ports.changed({ kind: 'pending', places: session.pending.drop(cells) })
-  session.outbox.send({ kind: 'clearCells', cells }, ({ refused }) => {
+  session.outbox.send({ kind: 'clearCells', cells, ...(cells.length > 1 && { partly: true }) }, ({ refused, left = [] }) => {
+    tellLeft(session, left)
     if (refused !== undefined) session.note(say('refused.title', refused))
   })
 }
@@ -152,9 +167,9 @@ function refuse(session: Session, place: GridPlace, text: string, why: string): 
   session.ports.changed({ kind: 'pending', places: [place] })
 }
 
-function takeAnswer(session: Session, gesture: number, { refused, left = [] }: Answer): void {
+function takeAnswer(session: Session, gesture: number, { refused, left = [] }: Answer, tell: (left: readonly LeftOut[]) => void): void {
   const places = session.pending.answer(gesture, refused, left)
-  tellLeft(session, left)
+  if (left.length > 0) tell(left)
   if (refused !== undefined) session.ports.announce(say('refused.title', refused), 'urgent')
   else session.ports.later(settleMs, () => session.ports.changed({ kind: 'pending', places: session.pending.settle() }))
   session.ports.changed({ kind: 'pending', places })
