@@ -68,10 +68,15 @@ const targets = [
   },
   {
     ...common, entryPoints: { checkProgram: 'src/cli/checkProgram.ts', logsBeside: 'src/cli/logsBeside.ts' }, outdir: 'dist', platform: 'node', format: 'cjs',
-    external: ['./logsBeside'], supported: { 'dynamic-import': false }, alias: { yaml: './src/cli/lateYaml.ts' },
+    external: ['./logsBeside', './parquet'], supported: { 'dynamic-import': false }, alias: { yaml: './src/cli/lateYaml.ts' },
   },
   { ...common, entryPoints: { yaml: 'yaml' }, outdir: 'dist', platform: 'node', format: 'cjs' },
-  { ...common, entryPoints: { program: 'src/cli/program.ts', threads: 'src/cli/threads.ts', core: 'src/core/index.ts' }, outdir: 'dist', platform: 'node', format: 'cjs' },
+  {
+    ...common, entryPoints: { program: 'src/cli/program.ts', threads: 'src/cli/threads.ts', core: 'src/core/index.ts' }, outdir: 'dist', platform: 'node', format: 'cjs',
+    external: ['./parquet'], supported: { 'dynamic-import': false },
+  },
+  // What reads Parquet is asked for where a log is one, by all hosts.
+  { ...common, entryPoints: { parquet: 'src/cli/parquet.ts' }, outdir: 'dist', platform: 'neutral', format: 'cjs' },
   // The pages are modules, so that what they share is there once. The charts are loaded by them when first shown.
   {
     ...common, entryPoints: { grid: 'webview/grid/main.ts', turns: 'webview/turns/main.ts', compare: 'webview/compare/main.ts', charts: 'webview/charts/index.ts' },

@@ -1,17 +1,19 @@
 import { open, type FileHandle } from 'node:fs/promises'
 import { Readable } from 'node:stream'
 import { createGunzip } from 'node:zlib'
+import { isParquet } from '../core/logs/reading/parquet/isParquet'
 import { UsageError } from './outcome'
+import { streamParquet } from './streamParquet'
 import { why } from './why'
 
 /** Read at once: large enough that asking costs nothing, small enough for the processor's caches. */
 const chunkBytes = 1 << 19
 
-/** The bytes of a file as they come, unpacked where they begin as gzip does; `-` is standard input. A chunk is only good until the next is asked for. */
+/** The bytes of a file as they come, unpacked where they begin as gzip does, the columns of Parquet as text; `-` is standard input. A chunk is only good until the next is asked for. */
 export async function* streamFile(path: string): AsyncGenerator<Uint8Array> {
   try {
     const raw = path === '-' ? (process.stdin as AsyncIterable<Uint8Array>) : readAhead(path)
-    yield* unpacked(raw)
+    yield* unpacked(raw, path)
   } catch (error) {
     throw new UsageError(`${path}: ${isPacking(error) ? 'this packed file (gzip) is broken or cut short' : why(error)}`)
   }
@@ -42,7 +44,7 @@ async function fill(file: FileHandle, buffer: Buffer): Promise<Uint8Array> {
   return new Uint8Array(buffer.buffer, buffer.byteOffset, bytesRead)
 }
 
-async function* unpacked(chunks: AsyncIterable<Uint8Array>): AsyncGenerator<Uint8Array> {
+async function* unpacked(chunks: AsyncIterable<Uint8Array>, path: string): AsyncGenerator<Uint8Array> {
   const source = chunks[Symbol.asyncIterator]()
   const first = await source.next()
   if (first.done) return
@@ -51,7 +53,8 @@ async function* unpacked(chunks: AsyncIterable<Uint8Array>): AsyncGenerator<Uint
     for (let next = await source.next(); !next.done; next = await source.next()) yield next.value
   } }
   try {
-    if (first.value[0] !== 0x1f || first.value[1] !== 0x8b) yield* rest
+    if (isParquet(first.value)) yield* streamParquet(path, rest)
+    else if (first.value[0] !== 0x1f || first.value[1] !== 0x8b) yield* rest
     else {
       const unpacking = createGunzip({ chunkSize: chunkBytes })
       const packed = Readable.from(copied(rest)).on('error', (error) => unpacking.destroy(error))

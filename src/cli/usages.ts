@@ -66,9 +66,9 @@ assumes; where the evidence is not there, what to measure. A starting point, nev
   log: `detent log CSV [--notebook FILE] [--from S] [--to S | --lap N] [--format text|json|csv]
 
 Statistics of a logger's file: dynamic sag, travel used, bottoming, velocities, damping from free decays, spectrum, front
-against rear, attitude, braking, laps. Delimited text with commas, semicolons or tabs, packed (gzip) or not; - reads
-standard input. Which column is what stands under machine.logger of the notebook; without one it is proposed from the
-headings. Times are seconds since the first row. What was left out or mended is told, with its first line.
+against rear, attitude, braking, laps. Delimited text with commas, semicolons or tabs, packed (gzip) or not, or a Parquet
+file; - reads standard input. Which column is what stands under machine.logger of the notebook; without one it is
+proposed from the headings. Times are seconds since the first row. What was left out or mended is told, with its first line.
 Exit code: 0, or 2 on usage or where the log cannot be made sense of.`,
 
   migrate: `detent migrate PATHS… [--write]

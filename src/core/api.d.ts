@@ -275,6 +275,8 @@ interface Dialect {
     decimal: DecimalMark;
     /** Whether fields stand in quotes, so that separators and line ends may stand inside them. */
     quoted: boolean;
+    /** The file is one of Parquet; what else is told here is how its columns were written as text. */
+    parquet?: true;
     columns: readonly Column[];
     /** Lines of the file, from 1; absent where there is no such line. */
     headerLine?: number;

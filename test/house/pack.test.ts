@@ -45,7 +45,7 @@ describe('the package that npm makes', function () {
   it('holds what runs and what tells about it, and nothing of the extension', () => {
     const files = readdirSync(installed, { recursive: true, withFileTypes: true }).filter((each) => each.isFile()).map((each) => join(each.parentPath, each.name).slice(installed.length + 1).replaceAll('\\', '/'))
     assert.deepEqual(files.sort(), [
-      'CHANGELOG.md', 'LICENSE', 'README.md', 'dist/checkProgram.js', 'dist/cli.js', 'dist/core.js', 'dist/logsBeside.js', 'dist/program.js', 'dist/threads.js', 'dist/yaml.js', 'package.json', 'schemas/FORMAT.md',
+      'CHANGELOG.md', 'LICENSE', 'README.md', 'dist/checkProgram.js', 'dist/cli.js', 'dist/core.js', 'dist/logsBeside.js', 'dist/parquet.js', 'dist/program.js', 'dist/threads.js', 'dist/yaml.js', 'package.json', 'schemas/FORMAT.md',
       'schemas/setup.schema.json', 'src/cli/detent.1', 'src/core/api.d.ts',
     ])
     assert.deepEqual(readdirSync(join(folder, 'node_modules')).filter((name) => !name.startsWith('.')), ['detent'])

@@ -4,6 +4,7 @@ import { tmpdir } from 'node:os'
 import { join } from 'node:path'
 import { gzipSync } from 'node:zlib'
 import { streamFile } from '../../src/cli/streamFile'
+import { aParquet, linesOf } from '../core/logs/reading/parquet/aParquet'
 
 const folder = mkdtempSync(join(tmpdir(), 'detent-'))
 const text = Buffer.from(Array.from({ length: 200_000 }, (_, at) => `${at},${at % 97}\n`).join(''))
@@ -34,6 +35,16 @@ describe('streamFile', () => {
     await assert.rejects(read('bad.gz', Buffer.concat([packed.subarray(0, 100), Buffer.alloc(500, 7)])), /broken or cut short/)
     await assert.rejects(streamFile(join(folder, 'none')).next(), /there is no such file/)
     await assert.rejects(streamFile(folder).next(), /this is a folder/)
+  })
+
+  it('makes text of the columns of Parquet, and refuses what is cut short', async () => {
+    const data = Array.from({ length: 30_000 }, (_, at) => at / 8)
+    const file = aParquet([{ name: 'Time', data, type: 'DOUBLE' }, { name: 'Fork', data, type: 'DOUBLE' }])
+    const lines = (await read('log.csv', file)).toString().split('\n')
+    assert.deepEqual(lines.slice(0, -1), await linesOf(file))
+    assert.deepEqual([lines.length, lines.at(-2)], [30_003, '3749.875\t3749.875'])
+    await assert.rejects(read('cut.parquet', file.subarray(0, file.length / 2)), /cut\.parquet: this Parquet file is broken or cut short/)
+    await assert.rejects(read('head.parquet', file.subarray(0, 6)), /broken or cut short/)
   })
 
   it('lets go of a file when no more is wanted', async () => {

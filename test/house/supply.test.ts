@@ -8,7 +8,7 @@ interface Bill { components: { name: string; purl: string; hashes: { alg: string
 interface Supply { bundledPackages: (inputs: Iterable<string>) => Shipped[]; noticesOf: (packages: Shipped[]) => string; billOf: (packages: Shipped[]) => Bill }
 
 const supplied = import('../release/supply.mjs' as string) as Promise<Supply>
-const inputs = ['src/core/index.ts', 'node_modules/yaml/dist/index.js', 'node_modules/uplot/dist/uPlot.esm.js', 'node_modules/uplot/dist/uPlot.min.css', 'node_modules/@microsoft/fast-element/dist/esm/index.js', 'node_modules/d3-shape/src/index.js']
+const inputs = ['src/core/index.ts', 'node_modules/yaml/dist/index.js', 'node_modules/uplot/dist/uPlot.esm.js', 'node_modules/uplot/dist/uPlot.min.css', 'node_modules/@microsoft/fast-element/dist/esm/index.js', 'node_modules/d3-shape/src/index.js', 'node_modules/hyparquet/src/read.js']
 
 /** The schema that the standard’s own library carries, with the two it refers to. */
 function validator() {
@@ -23,7 +23,7 @@ function validator() {
 describe('what others wrote and is shipped', () => {
   it('is found by the files that went into a bundle, once each', async () => {
     const { bundledPackages } = await supplied
-    assert.deepEqual(bundledPackages(inputs).map(({ name, license }) => `${name} ${license}`), ['@microsoft/fast-element MIT', 'd3-shape ISC', 'uplot MIT', 'yaml ISC'])
+    assert.deepEqual(bundledPackages(inputs).map(({ name, license }) => `${name} ${license}`), ['@microsoft/fast-element MIT', 'd3-shape ISC', 'hyparquet MIT', 'uplot MIT', 'yaml ISC'])
     assert.throws(() => bundledPackages(['node_modules/none-such/index.js']))
   })
 
@@ -41,7 +41,7 @@ describe('what others wrote and is shipped', () => {
     const validate = validator()
     assert.ok(validate(bill), JSON.stringify(validate.errors?.slice(0, 3)))
     assert.ok(!validate({ ...bill, specVersion: 2 }), 'the schema refuses what is wrong')
-    assert.deepEqual(bill.components.map(({ name }) => name), ['@microsoft/fast-element', 'd3-shape', 'uplot', 'yaml'])
+    assert.deepEqual(bill.components.map(({ name }) => name), ['@microsoft/fast-element', 'd3-shape', 'hyparquet', 'uplot', 'yaml'])
     assert.match(bill.components[0]!.purl, /^pkg:npm\/%40microsoft\/fast-element@\d/)
     for (const { hashes } of bill.components) assert.match(`${hashes[0]!.alg} ${hashes[0]!.content}`, /^SHA-512 [0-9a-f]{128}$/)
     assert.doesNotMatch(bill.metadata.component.description, /%/)

@@ -45,6 +45,7 @@ export class Logs implements vscode.Disposable {
   readonly #changed = new vscode.EventEmitter<vscode.Uri>()
   readonly #watch = new LogWatch((log) => this.#heed(log))
   readonly #thread: Promise<LogReader | undefined>
+  readonly #here: LogReader
   readonly #subscriptions: vscode.Disposable[]
   readonly #told = new Set<Book>()
   #stamps = 0
@@ -56,6 +57,7 @@ export class Logs implements vscode.Disposable {
 
   constructor(extension: vscode.Uri) {
     this.#thread = readOnThread(vscode.Uri.joinPath(extension, 'dist', 'threads.js').fsPath)
+    this.#here = readHere(extension)
     this.#subscriptions = [
       this.#changed, this.#watch,
       vscode.workspace.onDidCloseTextDocument(({ uri }) => [...this.#books.values()].filter((book) => book.uri.toString() === uri.toString()).forEach(({ key }) => this.#close(key))),
@@ -85,7 +87,7 @@ export class Logs implements vscode.Disposable {
 
   /** The first bytes of a log, for a look at its columns. */
   async headOf(file: LogFile): Promise<Uint8Array> {
-    return ((file.path === undefined ? undefined : await this.#thread) ?? readHere).head(file)
+    return ((file.path === undefined ? undefined : await this.#thread) ?? this.#here).head(file)
   }
 
   dispose(): void {
@@ -175,7 +177,7 @@ export class Logs implements vscode.Disposable {
     const thread = file.path === undefined ? undefined : await this.#thread
     return showProgress({ name: path, size: file.size, stop }, async (progress, wasStopped) => {
       try {
-        return await this.#result(thread ?? readHere, file, { request, requestKey, stop, progress })
+        return await this.#result(thread ?? this.#here, file, { request, requestKey, stop, progress })
       } catch (error) {
         if (!wasStopped()) throw error
         return this.#unread(say('reading it was stopped; “Detent: Read Logs Again” begins anew'))

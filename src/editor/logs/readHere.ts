@@ -1,7 +1,9 @@
 import * as vscode from 'vscode'
 import { analyseLog } from '../../core/logs/analyseLog'
 import { headOf } from '../../core/logs/reading/headOf'
+import { isParquet } from '../../core/logs/reading/parquet/isParquet'
 import { say } from '../../core/words/say'
+import { loadParquet } from './loadParquet'
 import { Stopped, type LogReader } from './logReader'
 
 /** So much is worked on at once, a few ms; then whoever types has the turn. */
@@ -10,7 +12,7 @@ const pieceBytes = 256 * 1024
 const mostBytes = 256 * 1024 * 1024
 
 /** Reads logs in the thread everything runs in, a piece at a time: where there is no other, as in a browser. */
-export const readHere: LogReader = {
+export const readHere = (extension: vscode.Uri): LogReader => ({
   async fingerprint({ uri, size }) {
     if (size > mostBytes) throw new Error(say('this log is too large to be read in a browser; open the folder on a computer'))
     const bytes = await vscode.workspace.fs.readFile(vscode.Uri.parse(uri))
@@ -18,13 +20,13 @@ export const readHere: LogReader = {
   },
 
   async head({ uri }) {
-    return headOf(unpacked(await vscode.workspace.fs.readFile(vscode.Uri.parse(uri))))
+    return headOf(unpacked(await vscode.workspace.fs.readFile(vscode.Uri.parse(uri)), extension))
   },
 
   async analyse({ uri }, request, { signal, progress }) {
     const analysis = analyseLog(request)
     let done = 0
-    for await (const piece of unpacked(await vscode.workspace.fs.readFile(vscode.Uri.parse(uri)))) {
+    for await (const piece of unpacked(await vscode.workspace.fs.readFile(vscode.Uri.parse(uri)), extension)) {
       if (signal.aborted) throw new Stopped()
       if (!analysis.feed(piece)) break
       progress(done += piece.length)
@@ -34,9 +36,10 @@ export const readHere: LogReader = {
   },
 
   dispose: () => undefined,
-}
+})
 
-async function* unpacked(bytes: Uint8Array): AsyncGenerator<Uint8Array> {
+async function* unpacked(bytes: Uint8Array, extension: vscode.Uri): AsyncGenerator<Uint8Array> {
+  if (isParquet(bytes)) return yield* parquetPieces(bytes, extension)
   if (bytes[0] !== 0x1f || bytes[1] !== 0x8b) return yield* pieces(bytes)
   const stream = new Blob([bytes as Uint8Array<ArrayBuffer>]).stream().pipeThrough(new DecompressionStream('gzip')).getReader()
   try {
@@ -48,4 +51,10 @@ async function* unpacked(bytes: Uint8Array): AsyncGenerator<Uint8Array> {
 
 function* pieces(bytes: Uint8Array): Generator<Uint8Array> {
   for (let at = 0; at < bytes.length; at += pieceBytes) yield bytes.subarray(at, at + pieceBytes)
+}
+
+async function* parquetPieces(bytes: Uint8Array, extension: vscode.Uri): AsyncGenerator<Uint8Array> {
+  const { parquetText } = await loadParquet(extension)
+  const encoder = new TextEncoder()
+  for await (const text of parquetText(bytes.slice().buffer as ArrayBuffer, say)) yield* pieces(encoder.encode(text))
 }

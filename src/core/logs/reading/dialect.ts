@@ -14,6 +14,8 @@ export interface Dialect {
   decimal: DecimalMark
   /** Whether fields stand in quotes, so that separators and line ends may stand inside them. */
   quoted: boolean
+  /** The file is one of Parquet; what else is told here is how its columns were written as text. */
+  parquet?: true
   columns: readonly Column[]
   /** Lines of the file, from 1; absent where there is no such line. */
   headerLine?: number
@@ -26,10 +28,10 @@ export interface Dialect {
 const separatorWords: Record<Separator, string> = { ',': 'comma', ';': 'semicolon', '\t': 'tab' }
 
 /** What was found, in a sentence for people. */
-export function describeDialect({ separator, decimal, quoted, columns, headerLine, unitLine, dataLine }: Dialect): string {
+export function describeDialect({ separator, decimal, quoted, parquet, columns, headerLine, unitLine, dataLine }: Dialect): string {
   const head = headerLine === undefined ? 'no line of headings' : `headings in line ${headerLine}`
   return [
-    `${columns.length} columns separated by ${separatorWords[separator]}`, `decimal ${decimal === '.' ? 'point' : 'comma'}`,
+    ...(parquet ? [`${columns.length} columns of a Parquet file, as lines of text`] : [`${columns.length} columns separated by ${separatorWords[separator]}`, `decimal ${decimal === '.' ? 'point' : 'comma'}`]),
     ...(quoted ? ['fields in quotes'] : []), head, ...(unitLine === undefined ? [] : [`units in line ${unitLine}`]), `numbers from line ${dataLine}`,
   ].join(', ')
 }

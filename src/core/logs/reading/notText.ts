@@ -1,4 +1,5 @@
 import { say } from '../../words/say'
+import { isParquet } from './parquet/isParquet'
 
 /** Why these bytes are no text that can be read here, in words for the person; `undefined` for text. */
 export function notText(head: Uint8Array): string | undefined {
@@ -17,7 +18,7 @@ export function notText(head: Uint8Array): string | undefined {
 /** What the columns of a data frame are kept in, by the first bytes; a heading may well begin with the same letters, but goes on as text. */
 function columnFile(head: Uint8Array): string | undefined {
   const begins = (mark: string) => Array.from(mark, (letter) => letter.charCodeAt(0)).every((byte, at) => head[at] === byte) && isControl(head[mark.length] ?? 32)
-  if (begins('PAR1')) return 'Parquet'
+  if (isParquet(head)) return 'Parquet'
   return begins('ARROW1') || begins('\u00ff\u00ff\u00ff\u00ff') || begins('FEA1') ? 'Arrow' : undefined
 }
 
