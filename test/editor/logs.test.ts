@@ -1,6 +1,7 @@
 import assert from 'node:assert/strict'
 import { appendFileSync, mkdirSync, rmSync, symlinkSync, writeFileSync } from 'node:fs'
 import { dirname, join } from 'node:path'
+import { parquetWriteBuffer } from 'hyparquet-writer'
 import * as vscode from 'vscode'
 import { barriersIn } from './accessibility'
 import { framesWith } from './frames'
@@ -51,6 +52,19 @@ describe('logs beside the setup', () => {
     await press('ArrowRight')
     await told(grid, '119 / 120 mm')
     assert.equal(await textOf(uri), notebook())
+  })
+
+  it('are read in Parquet as in CSV', async () => {
+    const [headings, ...rows] = aLog(20).trim().split('\n').map((line) => line.split(','))
+    write('logs/one.csv', aLog(20))
+    write('logs/two.csv', new Uint8Array(parquetWriteBuffer({ columnData: headings!.map((name, at) => ({ name, data: rows.map((row) => Number(row[at])), type: 'DOUBLE' })) })))
+    const { uri, grid } = await openInGrid(notebook())
+    for (const entry of ['one', 'two']) {
+      await goToCell(uri, grid, 'computed/log.front_median_mm', entry)
+      await told(grid, 'Dynamic sag, median front', '60')
+      await goToCell(uri, grid, 'computed/log.read', entry)
+      await told(grid, '20 s', '2000 rows, 100 samples a second')
+    }
   })
 
   it('are read again when the file or the mapping is another one', async () => {

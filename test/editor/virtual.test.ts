@@ -1,5 +1,7 @@
 import assert from 'node:assert/strict'
+import { parquetWriteBuffer } from 'hyparquet-writer'
 import * as vscode from 'vscode'
+import { goToCell, told } from './openInGrid'
 import { until } from './waiting'
 import { gridFrame, press, takeKeyboard, type } from './window'
 import { openGrid, problemsOf, textOf } from './workspace'
@@ -68,5 +70,35 @@ describe('a virtual workspace', () => {
     await until('nothing is found any more', () => problemsOf(uri).every((problem) => !problem.includes('legs-differ')))
     await document.save()
     assert.equal(new TextDecoder().decode(shelf.readFile(uri)), tern.replace('left: 3', 'left: 6'))
+  })
+
+  it('has its logs read, those in Parquet too, by a program that is loaded for them', async () => {
+    const time = Array.from({ length: 2000 }, (_, at) => at / 100)
+    const columns = { t: time, fork: time.map((at) => 60 - 30 * Math.cos(2 * Math.PI * at)) }
+    const file = new Uint8Array(parquetWriteBuffer({ columnData: Object.entries(columns).map(([name, data]) => ({ name, data, type: 'DOUBLE' })) }))
+    shelf.writeFile(vscode.Uri.parse('shelf:/one.parquet'), file)
+    shelf.writeFile(vscode.Uri.parse('shelf:/cut.parquet'), file.subarray(0, file.length / 2))
+    const uri = vscode.Uri.parse('shelf:/logged.setup.yaml')
+    shelf.writeFile(uri, new TextEncoder().encode(`format: 1
+machine:
+  name: Tern 650
+  front: {travel: 120}
+  logger: {time: {column: t, unit: s}, front: {column: fork, unit: mm}}
+entries:
+  - id: one
+    date: 2026-04-18
+    ride: {log: one.parquet}
+  - id: two
+    date: 2026-04-19
+    ride: {log: cut.parquet}
+`))
+    await openGrid(uri)
+    const grid = await gridFrame()
+    await takeKeyboard(grid)
+    await goToCell(uri, grid, 'computed/log.read', 'one')
+    await told(grid, '20 s', '2000 rows, 100 samples a second')
+    await goToCell(uri, grid, 'computed/log.front_deepest_mm', 'one')
+    await told(grid, '90')
+    await until('the one that is cut short is told', () => problemsOf(uri).some((problem) => problem.includes('this Parquet file is broken or cut short')))
   })
 })

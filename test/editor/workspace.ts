@@ -32,10 +32,10 @@ export function sample(path: string): vscode.Uri {
 }
 
 /** Writes a file into this test's folder. */
-export function write(path: string, text: string): vscode.Uri {
+export function write(path: string, content: string | Uint8Array): vscode.Uri {
   const target = join(folder, path)
   mkdirSync(dirname(target), { recursive: true })
-  writeFileSync(target, text)
+  writeFileSync(target, content)
   return vscode.Uri.file(target)
 }
 

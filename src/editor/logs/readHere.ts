@@ -56,5 +56,5 @@ function* pieces(bytes: Uint8Array): Generator<Uint8Array> {
 async function* parquetPieces(bytes: Uint8Array, extension: vscode.Uri): AsyncGenerator<Uint8Array> {
   const { parquetText } = await loadParquet(extension)
   const encoder = new TextEncoder()
-  for await (const text of parquetText(bytes.slice().buffer as ArrayBuffer, say)) yield* pieces(encoder.encode(text))
+  for await (const text of parquetText(new Uint8Array(bytes).buffer, say)) yield* pieces(encoder.encode(text))
 }

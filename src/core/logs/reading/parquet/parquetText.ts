@@ -1,3 +1,4 @@
+import { decompress } from 'fzstd'
 import { parquetMetadataAsync } from 'hyparquet/src/metadata.js'
 import { parquetRead } from 'hyparquet/src/read.js'
 import type { AsyncBuffer, DecodedArray, FileMetaData, RowGroup } from 'hyparquet/src/types.js'
@@ -10,6 +11,9 @@ export type BytesByPlace = AsyncBuffer
 
 /** Rows of text that are handed on at once. */
 const rowsTogether = 2048
+/** Snappy is the library's own; Zstandard is what some write by themselves. */
+const unpacked = new Set(['UNCOMPRESSED', 'SNAPPY', 'ZSTD'])
+const compressors = { ZSTD: (packed: Uint8Array, length: number) => decompress(packed, new Uint8Array(length)) }
 /** A group of rows is unpacked as a whole, and memory is not ours alone. */
 const mostBytes = 1 << 30
 
@@ -39,8 +43,8 @@ export async function* parquetText(file: BytesByPlace, say: typeof sayInWords): 
 
 function refusal({ row_groups: groups }: FileMetaData, say: typeof sayInWords): string | undefined {
   const codecs = groups.flatMap(({ columns }) => columns.map(({ meta_data: column }) => column?.codec ?? 'UNCOMPRESSED'))
-  const codec = codecs.find((each) => each !== 'UNCOMPRESSED' && each !== 'SNAPPY')
-  if (codec !== undefined) return say`this Parquet file is packed by ${codec}, which is not read here; write it with Snappy or unpacked, or save it as CSV`
+  const codec = codecs.find((each) => !unpacked.has(each))
+  if (codec !== undefined) return say`this Parquet file is packed by ${codec}, which is not read here; write it with Snappy or Zstandard, or save it as CSV`
   return groups.some((group) => bytesOf(group) > mostBytes) ? say('this Parquet file has more than 1 GB in one group of rows; write it in smaller ones') : undefined
 }
 
@@ -51,7 +55,7 @@ async function readGroup(file: AsyncBuffer, metadata: FileMetaData, { columns, f
   const parts = new Map<string, DecodedArray[]>(columns.map(({ name }) => [name, []]))
   if (rows === 0) return columns.map(() => [])
   await parquetRead({
-    file, metadata, parsers: timesAsNanoseconds, columns: columns.map(({ name }) => name), rowStart: from, rowEnd: from + rows,
+    file, metadata, compressors, parsers: timesAsNanoseconds, columns: columns.map(({ name }) => name), rowStart: from, rowEnd: from + rows,
     onChunk: ({ columnName, columnData }) => { parts.get(columnName)?.push(columnData) },
   })
   return columns.map(({ name }) => {

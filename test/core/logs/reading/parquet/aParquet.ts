@@ -10,6 +10,6 @@ export function aParquet(columnData: ColumnSource[]): Uint8Array<ArrayBuffer> {
 /** The lines that its columns become. */
 export async function linesOf(file: Uint8Array): Promise<string[]> {
   let text = ''
-  for await (const part of parquetText(file.slice().buffer as ArrayBuffer, say)) text += part
+  for await (const part of parquetText(new Uint8Array(file).buffer, say)) text += part
   return text.split('\n').slice(0, -1)
 }

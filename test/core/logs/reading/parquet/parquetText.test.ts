@@ -1,4 +1,5 @@
 import assert from 'node:assert/strict'
+import { readFileSync } from 'node:fs'
 import { parquetWriteBuffer } from 'hyparquet-writer'
 import { analyseLog, type LogReport } from '../../../../../src/core/logs/analyseLog'
 import { describeDialect } from '../../../../../src/core/logs/reading/dialect'
@@ -73,8 +74,18 @@ describe('a Parquet file', () => {
     }
   }).timeout(20_000)
 
+  it('is read as pyarrow 25 writes it, packed by Zstandard', async () => {
+    const [, headings, units, ...rows] = await linesOf(readFileSync('test/fixtures/logs/zstandard.parquet'))
+    assert.deepEqual([headings, units], ['Time\tFork\tShock\tWhen', '\t\t\ts'])
+    assert.deepEqual(rows, Array.from({ length: 400 }, (_, at) => [at / 200, at % 100 === 7 ? '' : ((at * 37) % 90) / 2, ((at * 11) % 64) / 4, (123_456_789 + at * 5_000_000) / 1e9].join('\t')))
+  })
+
+  it('may have no rows', async () => {
+    assert.deepEqual((await linesOf(aParquet([{ name: 'Time', data: [], type: 'DOUBLE' }]))).slice(1), ['Time'])
+  })
+
   it('is refused where it is packed in a way that is not read', async () => {
     const packed = new Uint8Array(parquetWriteBuffer({ columnData: columns, codec: 'GZIP', compressors: { GZIP: (bytes) => bytes } }))
-    await assert.rejects(linesOf(packed), /packed by GZIP, .* write it with Snappy or unpacked, or save it as CSV/)
+    await assert.rejects(linesOf(packed), /packed by GZIP, .* write it with Snappy or Zstandard, or save it as CSV/)
   })
 })
