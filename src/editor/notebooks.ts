@@ -56,9 +56,9 @@ export class Notebooks implements vscode.Disposable {
     return analysis
   }
 
-  /** The reading of a text that is in no document: of a revision, or of the file as it was saved. */
-  read(text: string): Omit<Analysis, 'version'> {
-    const notebook = readNotebook(text)
+  /** The reading of a text that is in no document: of a revision, or of the file as it was saved. What it has in common with an `earlier` one is not read again. */
+  read(text: string, earlier?: Notebook): Omit<Analysis, 'version'> {
+    const notebook = readNotebook(text, earlier?.parsed.pieces ? earlier : undefined)
     return { notebook, findings: checkNotebook(notebook, this.#severities) }
   }
 

@@ -1,7 +1,9 @@
 import assert from 'node:assert/strict'
 import { rmSync, writeFileSync } from 'node:fs'
 import { dirname } from 'node:path'
+import { monitorEventLoopDelay } from 'node:perf_hooks'
 import * as vscode from 'vscode'
+import { settings } from './settings'
 import { until } from './waiting'
 import { gridFrame, page, press, type } from './window'
 import { sample, textOf, write } from './workspace'
@@ -92,6 +94,37 @@ describe('the setups of a workspace', () => {
     edit.insert(uri, new vscode.Position(document.lineCount, 0), '  - {id: zz-not-saved, date: 2026-04-20, settings: {fork_rebound: 3 out}, reason: alike}\n')
     await vscode.workspace.applyEdit(edit)
     await row('zz-not-saved').waitFor()
+  })
+})
+
+describe('a folder of 300 notebooks', () => {
+  const many = (count: number) => Array.from({ length: count }, (_, at) => `  - {id: run-${at}, date: 2026-04-${String(1 + (at % 28)).padStart(2, '0')}, settings: {fork_rebound: ${at % 20} out}, reason: one step on}\n`).join('')
+  const ms = ({ user, system }: NodeJS.CpuUsage) => (user + system) / 1000
+
+  it('is read in short stretches, past one that is broken; later only what changed is', async function () {
+    if (settings().web) this.skip() // The extension is in another process there, whose time cannot be taken from here.
+    this.timeout(90_000)
+    const entries = many(40)
+    for (let at = 0; at < 300; at++) write(`many/${at}.setup.yaml`, notebook(`Aa ${String(at).padStart(3, '0')}`, at === 1 ? '  - {id: "run\n' : entries))
+    await vscode.commands.executeCommand('workbench.view.explorer')
+    await vscode.commands.executeCommand('detent.setups.refresh')
+    const delay = monitorEventLoopDelay({ resolution: 5 })
+    delay.enable()
+    const before = process.cpuUsage()
+    await showTree()
+    await row('Aa 000').waitFor({ timeout: 60_000 })
+    const first = ms(process.cpuUsage(before))
+    delay.disable()
+    await row(/cannot be read: line \d+/).waitFor()
+    writeFileSync(sample('many/2.setup.yaml').fsPath, notebook('Aa 002', `${entries}  - {id: zz-new, date: 2026-05-19, reason: a new one}\n`))
+    const then = process.cpuUsage()
+    await vscode.commands.executeCommand('detent.setups.refresh')
+    await until('it follows', async () => /zz-new/.test((await row('Aa 002').getAttribute('aria-label')) ?? ''))
+    const again = ms(process.cpuUsage(then))
+    const figures = `all: ${Math.round(first)} ms of work, at most ${Math.round(delay.max / 1e6)} ms at a stretch, 99 of 100 within ${Math.round(delay.percentile(99) / 1e6)}; one anew: ${Math.round(again)} ms`
+    console.log(`      ${figures}`)
+    assert.ok(again < first / 2, figures)
+    assert.ok(delay.percentile(99) / 1e6 < 60 && delay.max / 1e6 < 250, figures)
   })
 })
 

@@ -30,13 +30,31 @@ export interface Found<Source> {
   problems: string[]
 }
 
+export interface Searched<Source> {
+  source: Source
+  notebook: Notebook
+}
+
 /**
  * Looks through the entries of notebooks: for words in reasons, feel, notes and names, which must all be there, and for
  * entries at which an adjuster stood somewhere. Answers ‘when did we last go this soft’. Where nothing is asked, it is all.
  */
-export function searchNotebooks<Source>(sources: readonly { source: Source; notebook: Notebook }[], typed: string): Found<Source> {
+export function searchNotebooks<Source>(sources: readonly Searched<Source>[], typed: string): Found<Source> {
+  const steps = searchInSteps(sources, typed)
+  for (;;) {
+    const { done, value } = steps.next()
+    if (done) return value
+  }
+}
+
+/** The same, a notebook at a time, so that whoever looks through many can do something else in between, or give it up. */
+export function* searchInSteps<Source>(sources: readonly Searched<Source>[], typed: string): Generator<undefined, Found<Source>> {
   const query = readQuery(typed)
-  const answers = sources.map(({ source, notebook }) => searchOne(source, notebook, query))
+  const answers: Found<Source>[] = []
+  for (const { source, notebook } of sources) {
+    answers.push(searchOne(source, notebook, query))
+    yield
+  }
   const matches = answers.flatMap((answer) => answer.matches)
   const strange = namesIn(query).filter((name) => sources.every(({ notebook }) => findAdjusters(notebook, name).length === 0))
   // A position that one machine cannot answer is no trouble as long as another can.

@@ -5,12 +5,12 @@ import type { LogAtHand, LogsAtHand } from '../../core/logs/atHand'
 import { told } from '../../core/logs/problem'
 import type { Notebook } from '../../core/notebook/notebook'
 import { say } from '../../core/words/say'
+import { showProgress } from '../showProgress'
 import { findLog, folderOf } from './findLog'
 import { Stopped, type LogFile, type LogReader } from './logReader'
 import { LogWatch } from './logWatch'
 import { readHere } from './readHere'
 import { readOnThread } from './readOnThread'
-import { showProgress } from './showProgress'
 
 /** A path that is being typed is no path yet, and a mapping neither, ms. */
 const restMs = 300
@@ -175,7 +175,9 @@ export class Logs implements vscode.Disposable {
     if ('why' in file) return this.#unread(file.why, file.absent)
     if (!request) return this.#unread(say('the notebook does not say which column is what; “Detent: Describe Logger…” proposes it'), true)
     const thread = file.path === undefined ? undefined : await this.#thread
-    return showProgress({ name: path, size: file.size, stop }, async (progress, wasStopped) => {
+    return showProgress({ title: say`Reading the log ${path}`, stop }, async (percent, wasStopped) => {
+      // Packed files hold more than their size: they stay short of the end until it is there.
+      const progress = (bytes: number) => percent(Math.min(99, (100 * bytes) / Math.max(1, file.size)))
       try {
         return await this.#result(thread ?? this.#here, file, { request, requestKey, stop, progress })
       } catch (error) {

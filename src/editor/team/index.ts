@@ -1,4 +1,5 @@
 import * as vscode from 'vscode'
+import { say } from '../../core/words/say'
 import type { StateSource } from '../../protocol'
 import { openPlace } from '../compare/openSides'
 import type { States } from '../compare/states'
@@ -18,6 +19,7 @@ export function registerTeam(states: States, sessions: Sessions, view: vscode.Tr
   const on = (name: string, act: (node?: SetupNode) => unknown) => vscode.commands.registerCommand(name, act)
   return Object.assign(vscode.Disposable.from(
     workspace, tree,
+    workspace.onDidRead(() => Object.assign(view, { message: leftWords(workspace.left) })),
     view.onDidChangeVisibility(({ visible }) => visible && tree.redraw()),
     on(openNode, (node) => node && open(node.uri, stateOf(node).entry)),
     on('detent.setups.openText', (node) => node && vscode.commands.executeCommand('vscode.openWith', node.uri, 'default')),
@@ -30,6 +32,12 @@ export function registerTeam(states: States, sessions: Sessions, view: vscode.Tr
       if (found) await open(found.source, found.entry.key)
     }),
   ), { tree })
+}
+
+/** What the view says where reading was cancelled. */
+function leftWords(left: number): string | undefined {
+  if (left === 0) return undefined
+  return left === 1 ? say('One more notebook was not read; “Refresh Setups” goes on.') : say`${left} more notebooks were not read; “Refresh Setups” goes on.`
 }
 
 /** The state of an entry; of a notebook, that of its last one. */

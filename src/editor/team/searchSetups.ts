@@ -1,9 +1,10 @@
 import * as vscode from 'vscode'
 import { oneLine } from '../../core/compare/oneLine'
-import { searchNotebooks, type Match } from '../../core/search/searchNotebooks'
+import { searchInSteps, type Found, type Match } from '../../core/search/searchNotebooks'
 import { say } from '../../core/words/say'
-import type { WorkspaceNotebooks } from './workspaceNotebooks'
+import type { KnownNotebook, WorkspaceNotebooks } from './workspaceNotebooks'
 import { asText } from '../asText'
+import { stretches } from '../stretches'
 
 interface Item extends vscode.QuickPickItem {
   match?: Match<vscode.Uri>
@@ -22,10 +23,15 @@ export async function searchSetups(workspace: WorkspaceNotebooks): Promise<Match
   pick.placeholder = say('Words of a reason, feel or note, or: softest fork_rebound, fork_rebound >= 12 out')
   pick.busy = true
   let waiting: ReturnType<typeof setTimeout> | undefined
+  let asked = 0
   const show = async () => {
+    const mine = ++asked
+    pick.busy = true
     const all = await workspace.all()
+    const found = await lookThrough(all, pick.value, () => mine !== asked)
+    if (!found) return
     pick.busy = false
-    pick.items = itemsFor(searchNotebooks(all.map(({ uri, notebook }) => ({ source: uri, notebook })), pick.value), all.length)
+    pick.items = itemsFor(found, all.length)
   }
   return new Promise((resolve) => {
     pick.onDidChangeValue(() => {
@@ -40,6 +46,7 @@ export async function searchSetups(workspace: WorkspaceNotebooks): Promise<Match
     })
     pick.onDidHide(() => {
       clearTimeout(waiting)
+      asked++
       resolve(undefined)
       pick.dispose()
     })
@@ -48,7 +55,19 @@ export async function searchSetups(workspace: WorkspaceNotebooks): Promise<Match
   })
 }
 
-function itemsFor({ matches, problems }: ReturnType<typeof searchNotebooks<vscode.Uri>>, notebooks: number): Item[] {
+/** What is found, in short stretches; nothing where something else is asked meanwhile. */
+async function lookThrough(all: readonly KnownNotebook[], typed: string, isGivenUp: () => boolean): Promise<Found<vscode.Uri> | undefined> {
+  const giveWay = stretches()
+  const steps = searchInSteps(all.map(({ uri, notebook }) => ({ source: uri, notebook })), typed)
+  while (!isGivenUp()) {
+    const { done, value } = steps.next()
+    if (done) return value
+    await giveWay()
+  }
+  return undefined
+}
+
+function itemsFor({ matches, problems }: Found<vscode.Uri>, notebooks: number): Item[] {
   const told = [...problems, ...(matches.length === 0 && problems.length === 0 ? [notebooks === 0 ? say('There is no setup notebook in this workspace.') : say('No entry has all of that.')] : [])]
   const beyond = matches.length > most ? [say`${matches.length - most} more, all older: ask for more words to narrow it.`] : []
   return [...told.map(note), ...matches.slice(0, most).map(itemOf), ...beyond.map(note)]

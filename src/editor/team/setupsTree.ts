@@ -3,6 +3,7 @@ import type { Severity } from '../../core/finding'
 import { daysWords } from '../../core/summary/daysSince'
 import { summarizeNotebook, tallyWords, worstOf, type EntrySummary, type NotebookSummary, type Tally } from '../../core/summary/summarizeNotebook'
 import { say } from '../../core/words/say'
+import { stretches } from '../stretches'
 import { today } from '../today'
 import type { KnownNotebook, WorkspaceNotebooks } from './workspaceNotebooks'
 
@@ -40,9 +41,15 @@ export class SetupsTree implements vscode.TreeDataProvider<SetupNode>, vscode.Di
     if (node?.kind === 'entry') return []
     if (node) return [...summaryOf(node.known).entries].reverse().map((summary): EntryNode => ({ kind: 'entry', uri: node.uri, summary }))
     const all = await this.workspace.all()
-    const titles = new Map(all.map((known) => [known, titleOf(known)]))
-    const names = [...titles.values()]
-    const nodes = all.map((known) => Object.assign(this.#nodeOf(known), { twin: names.filter((name) => name === titles.get(known)).length > 1 }))
+    const titles = new Map<KnownNotebook, string>()
+    const [named, giveWay] = [new Map<string, number>(), stretches()]
+    for (const known of all) {
+      const title = titleOf(known)
+      titles.set(known, title)
+      named.set(title, (named.get(title) ?? 0) + 1)
+      await giveWay()
+    }
+    const nodes = all.map((known) => Object.assign(this.#nodeOf(known), { twin: named.get(titles.get(known)!)! > 1 }))
     return nodes.sort((a, b) => titles.get(a.known)!.localeCompare(titles.get(b.known)!))
   }
 
@@ -70,7 +77,7 @@ export class SetupsTree implements vscode.TreeDataProvider<SetupNode>, vscode.Di
 
   async #follow(uri: vscode.Uri | undefined): Promise<void> {
     const node = uri && this.#nodes.get(uri.toString())
-    const known = node && (await this.workspace.all()).find((each) => each.uri.toString() === uri.toString())
+    const known = node && await this.workspace.get(uri)
     if (!node || !known || titleOf(known) !== titleOf(node.known)) return this.#changed.fire(undefined)
     node.known = known
     this.#changed.fire(node)

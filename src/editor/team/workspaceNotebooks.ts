@@ -1,7 +1,11 @@
 import * as vscode from 'vscode'
 import type { Finding } from '../../core/finding'
 import type { Notebook } from '../../core/notebook/notebook'
+import { say } from '../../core/words/say'
 import { isNotebook, notebookPattern, type Notebooks } from '../notebooks'
+import { showProgress } from '../showProgress'
+import { stretches } from '../stretches'
+import { KeptReadings } from './keptReadings'
 
 /** A notebook of the workspace, as it is in the editor where it is open, else as it is on disk. */
 export interface KnownNotebook {
@@ -10,116 +14,188 @@ export interface KnownNotebook {
   findings: readonly Finding[]
 }
 
+/** A look for all notebooks there are, and the reading of them. */
+interface Round {
+  done: Promise<void>
+  stop: AbortController
+}
+
 /** What other tools keep is nobody's setup. */
 const excluded = '**/{node_modules,.git}/**'
-/** Changes of one file that come in quick succession, such as keys, are read together. */
+/** Changes that come in quick succession, such as keys or a checkout, are read together. */
 const restMs = 200
+/** Reading that is done sooner is not worth a message. */
+const patienceMs = 2500
 
 /**
  * All notebooks of the workspace's folders. They are found and read when somebody first asks; from then on only what
  * changed is read again. What cannot be read is left out.
  */
 export class WorkspaceNotebooks implements vscode.Disposable {
-  readonly #known = new Map<string, KnownNotebook>()
+  readonly #kept: KeptReadings<KnownNotebook>
   readonly #changed = new vscode.EventEmitter<vscode.Uri | undefined>()
-  readonly #waiting = new Map<string, ReturnType<typeof setTimeout>>()
+  readonly #read = new vscode.EventEmitter<void>()
+  readonly #touched = new Set<string>()
   readonly #subscriptions: vscode.Disposable[]
-  #reading: { done: Promise<void>; cancel: vscode.CancellationTokenSource } | undefined
+  readonly #pause = stretches()
+  #resting: ReturnType<typeof setTimeout> | undefined
+  #came = false
+  #typedAt = -Infinity
+  /** The findings of a text are others when the rules speak otherwise. */
+  #rules = 0
+  #round: Round | undefined
 
-  /** Fires with the notebook that changed; without one when any may have come or gone. */
+  /** Fires with the notebook that changed; without one when any may have come, gone or changed. */
   readonly onDidChange = this.#changed.event
+  /** Fires when all were read, or reading was cancelled. */
+  readonly onDidRead = this.#read.event
 
   constructor(readonly notebooks: Notebooks) {
+    this.#kept = new KeptReadings({ stamp: (key) => this.#stampOf(key), read: (key, earlier) => this.#readOne(key, earlier), giveWay: () => this.#giveWay() })
     const watcher = vscode.workspace.createFileSystemWatcher(notebookPattern)
     const gone = vscode.workspace.createFileSystemWatcher('**', true, true, false)
-    const again = (uri: vscode.Uri) => this.#soon(uri.toString(), () => this.#readAgain(uri))
     this.#subscriptions = [
-      this.#changed, watcher,
-      watcher.onDidChange(again),
+      this.#changed, this.#read, watcher,
+      watcher.onDidChange((uri) => this.#touch(uri)),
       // A file that came is looked for rather than taken: it may be excluded.
-      watcher.onDidCreate(() => this.#soon('', () => this.#findAgain())),
+      watcher.onDidCreate((uri) => this.#come(uri)),
       // Of a folder that goes only the folder is told, which the pattern of notebooks does not match.
       gone, gone.onDidDelete((uri) => this.#forget(uri)),
-      vscode.workspace.onDidRenameFiles(() => this.#soon('', () => this.#findAgain())),
-      notebooks.onDidChange(({ uri }) => this.#known.has(uri.toString()) && again(uri)),
+      vscode.workspace.onDidRenameFiles(() => this.#come()),
+      notebooks.onDidChange(({ uri }) => this.#typed(uri)),
       // What was typed and not saved is gone with its document.
-      vscode.workspace.onDidCloseTextDocument((document) => isNotebook(document) && this.#known.has(document.uri.toString()) && again(document.uri)),
+      vscode.workspace.onDidCloseTextDocument((document) => isNotebook(document) && this.#touch(document.uri)),
       vscode.workspace.onDidChangeWorkspaceFolders(() => this.refresh()),
-      vscode.workspace.onDidChangeConfiguration((event) => ['detent.rules', 'files.exclude'].some((section) => event.affectsConfiguration(section)) && this.refresh()),
+      vscode.workspace.onDidChangeConfiguration((event) => this.#heed(event)),
     ]
   }
 
-  /** All of them, in the order of their paths; those read so far where `token` is cancelled on the way. */
-  async all(token?: vscode.CancellationToken): Promise<KnownNotebook[]> {
-    this.#reading ??= this.#start()
-    const cancelled = new Promise<void>((resolve) => token?.onCancellationRequested(() => resolve()))
-    await Promise.race([this.#reading.done, cancelled])
-    return [...this.#known.values()].sort((a, b) => (a.uri.path < b.uri.path ? -1 : 1))
+  /** So many were not read, since reading was cancelled. */
+  get left(): number {
+    return this.#round?.stop.signal.aborted ? this.#kept.left : 0
   }
 
-  /** Finds and reads all anew, when somebody asks; a reading on its way is given up. */
+  /** All of them, in the order of their paths; those read so far where a person cancelled it. */
+  async all(): Promise<KnownNotebook[]> {
+    await this.#rounds()
+    return this.#kept.all.sort((a, b) => (a.uri.path < b.uri.path ? -1 : 1))
+  }
+
+  /** One of them. */
+  async get(uri: vscode.Uri): Promise<KnownNotebook | undefined> {
+    await this.#rounds()
+    return this.#kept.get(uri.toString())
+  }
+
+  /** Looks for all anew, when somebody asks, and reads what changed; a look on its way is given up. */
   refresh(): void {
-    this.#reading?.cancel.cancel()
-    this.#reading = undefined
-    this.#known.clear()
+    this.#round?.stop.abort()
+    this.#round = undefined
     this.#changed.fire(undefined)
   }
 
   dispose(): void {
-    this.#reading?.cancel.cancel()
-    for (const timer of this.#waiting.values()) clearTimeout(timer)
+    this.#round?.stop.abort()
+    clearTimeout(this.#resting)
     for (const each of this.#subscriptions) each.dispose()
   }
 
-  #start(): { done: Promise<void>; cancel: vscode.CancellationTokenSource } {
-    const cancel = new vscode.CancellationTokenSource()
-    return { done: this.#find(cancel.token), cancel }
+  /** Ends with the newest round, whichever was on its way before. */
+  async #rounds(): Promise<void> {
+    let round: Round
+    do {
+      round = this.#round ??= this.#start()
+      await round.done
+    } while (round !== this.#round)
   }
 
-  async #find(token: vscode.CancellationToken): Promise<void> {
-    const found = await vscode.workspace.findFiles(notebookPattern, excluded, undefined, token)
-    for (const uri of found) {
-      if (token.isCancellationRequested) return
-      if (!this.#known.has(uri.toString())) await this.#read(uri, token)
-    }
+  #start(): Round {
+    const stop = new AbortController()
+    const stopped = new Promise<void>((resolve) => stop.signal.addEventListener('abort', () => {
+      this.#kept.stop()
+      resolve()
+    }))
+    const title = say('Reading the setups of this workspace')
+    const done = showProgress({ title, stop, afterMs: patienceMs }, (percent) => Promise.race([stopped, this.#find(stop.signal, percent)]))
+    const round: Round = { stop, done: done.finally(() => round === this.#round && this.#read.fire()) }
+    // Whoever asks next tries again.
+    round.done.catch(() => this.#round === round && (this.#round = undefined))
+    return round
+  }
+
+  async #find(signal: AbortSignal, percent: (percent: number) => void): Promise<void> {
+    const source = new vscode.CancellationTokenSource()
+    signal.addEventListener('abort', () => source.cancel())
+    const found = await vscode.workspace.findFiles(notebookPattern, excluded, undefined, source.token)
+    if (!signal.aborted) await this.#kept.keep(found.map(String), (done, of) => percent((100 * done) / of))
+  }
+
+  async #stampOf(key: string): Promise<string> {
+    const open = openAt(key)
+    if (open) return `${this.#rules} open ${open.version}`
+    const { mtime, size } = await vscode.workspace.fs.stat(vscode.Uri.parse(key))
+    return `${this.#rules} ${mtime} ${size}`
+  }
+
+  async #readOne(key: string, earlier: KnownNotebook | undefined): Promise<KnownNotebook> {
+    const [uri, open] = [vscode.Uri.parse(key), openAt(key)]
+    const { notebook, findings } = open ? this.notebooks.of(open) : this.notebooks.read(new TextDecoder().decode(await vscode.workspace.fs.readFile(uri)), earlier?.notebook)
+    return { uri, notebook, findings }
+  }
+
+  /** Whoever types is not to wait for what nobody looks at: it rests until the keys do. */
+  async #giveWay(): Promise<void> {
+    await this.#pause()
+    while (Date.now() - this.#typedAt < restMs) await new Promise((resolve) => setTimeout(resolve, restMs))
+  }
+
+  #typed(uri: vscode.Uri): void {
+    this.#typedAt = Date.now()
+    this.#touch(uri)
+  }
+
+  #touch(uri: vscode.Uri): void {
+    this.#touched.add(uri.toString())
+    this.#soon()
+  }
+
+  #come(uri?: vscode.Uri): void {
+    this.#came = true
+    // One that was there before has been written anew.
+    if (uri) this.#touched.add(uri.toString())
+    this.#soon()
   }
 
   /** Leaves out what stood at a path or below it. */
   #forget(uri: vscode.Uri): void {
     const at = uri.toString()
-    const lost = [...this.#known.keys()].filter((known) => known === at || known.startsWith(`${at}/`))
-    for (const known of lost) this.#known.delete(known)
-    if (lost.length > 0) this.#changed.fire(undefined)
+    if (this.#kept.forget((key) => key === at || key.startsWith(`${at}/`))) this.#changed.fire(undefined)
   }
 
-  /** Looks for files that came since, when all were found before. */
-  async #findAgain(): Promise<void> {
-    if (!this.#reading) return
-    await this.#reading.done
-    const before = this.#known.size
-    this.#reading = this.#start()
-    await this.#reading.done
-    if (this.#known.size !== before) this.#changed.fire(undefined)
+  #heed(event: vscode.ConfigurationChangeEvent): void {
+    if (event.affectsConfiguration('detent.rules')) this.#rules++
+    if (['detent.rules', 'files.exclude'].some((section) => event.affectsConfiguration(section))) this.refresh()
   }
 
-  async #readAgain(uri: vscode.Uri): Promise<void> {
-    if (!this.#known.has(uri.toString())) return
-    await this.#read(uri)
-    this.#changed.fire(uri)
+  #soon(): void {
+    clearTimeout(this.#resting)
+    this.#resting = setTimeout(() => void this.#follow(), restMs)
   }
 
-  async #read(uri: vscode.Uri, token?: vscode.CancellationToken): Promise<void> {
-    const open = vscode.workspace.textDocuments.find((document) => document.uri.toString() === uri.toString())
-    try {
-      const reading = open ? this.notebooks.of(open) : this.notebooks.read(new TextDecoder().decode(await vscode.workspace.fs.readFile(uri)))
-      if (!token?.isCancellationRequested) this.#known.set(uri.toString(), { uri, notebook: reading.notebook, findings: reading.findings })
-    } catch {
-      this.#known.delete(uri.toString())
-    }
-  }
-
-  #soon(key: string, act: () => Promise<void>): void {
-    clearTimeout(this.#waiting.get(key))
-    this.#waiting.set(key, setTimeout(() => void act(), restMs))
+  /** Reads what changed, and looks for what came where all were found before. */
+  async #follow(): Promise<void> {
+    const touched = [...this.#touched].filter((key) => this.#kept.has(key))
+    const came = this.#came
+    this.#touched.clear()
+    this.#came = false
+    if (!this.#round) return
+    const reading = this.#kept.touch(touched)
+    // What a person cancelled is not begun again because a file came.
+    if (came && this.left === 0) return this.refresh()
+    if (touched.length === 0) return
+    await reading
+    this.#changed.fire(touched.length === 1 ? vscode.Uri.parse(touched[0]!) : undefined)
   }
 }
+
+const openAt = (key: string) => vscode.workspace.textDocuments.find(({ uri }) => uri.toString() === key)

@@ -2,7 +2,7 @@ import assert from 'node:assert/strict'
 import fc from 'fast-check'
 import { readNotebook } from '../../../src/core/notebook/readNotebook'
 import { readQuery } from '../../../src/core/search/readQuery'
-import { searchNotebooks } from '../../../src/core/search/searchNotebooks'
+import { searchInSteps, searchNotebooks } from '../../../src/core/search/searchNotebooks'
 
 const tern = readNotebook(`format: 1
 machine: {name: Tern 650}
@@ -34,6 +34,14 @@ describe('the search over notebooks', () => {
     assert.deepEqual(keys('harsh'), ['one', 'run-2', 'run-1'])
     assert.deepEqual(keys('HARSH steady'), ['run-2'])
     assert.deepEqual(keys('harsh elsewhere'), [])
+  })
+
+  it('goes a notebook at a time where it is asked to, to the same end', () => {
+    const steps = [...searchInSteps(all, 'harsh')]
+    assert.equal(steps.length, 2)
+    const end = searchInSteps(all, 'harsh')
+    for (let left = steps.length; left > 0; left--) assert.equal(end.next().done, false)
+    assert.deepEqual(end.next(), { done: true, value: look('harsh') })
   })
 
   it('takes no notice of accents and of the shape of apostrophes', () => {
