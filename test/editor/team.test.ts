@@ -3,6 +3,7 @@ import { rmSync, writeFileSync } from 'node:fs'
 import { dirname } from 'node:path'
 import { monitorEventLoopDelay } from 'node:perf_hooks'
 import * as vscode from 'vscode'
+import { say } from './report'
 import { settings } from './settings'
 import { until } from './waiting'
 import { gridFrame, page, press, type } from './window'
@@ -122,7 +123,7 @@ describe('a folder of 300 notebooks', () => {
     await until('it follows', async () => /zz-new/.test((await row('Aa 002').getAttribute('aria-label')) ?? ''))
     const again = ms(process.cpuUsage(then))
     const figures = `all: ${Math.round(first)} ms of work, at most ${Math.round(delay.max / 1e6)} ms at a stretch, 99 of 100 within ${Math.round(delay.percentile(99) / 1e6)}; one anew: ${Math.round(again)} ms`
-    console.log(`      ${figures}`)
+    say(`    ${figures}`)
     assert.ok(again < first / 2, figures)
     assert.ok(delay.percentile(99) / 1e6 < 60 && delay.max / 1e6 < 250, figures)
   })

@@ -6,11 +6,12 @@ import { fileUnits, type DisplayUnits } from '../notation/displayUnits'
 import { wordsAt } from '../notebook/machine'
 import { recall } from '../notebook/content'
 import type { Entry, Notebook } from '../notebook/notebook'
-import { scalarAt } from '../notebook/tree'
+import { originOf, scalarAt } from '../notebook/tree'
 import { lineOf, lineStarts } from '../text'
 import { say } from '../words/say'
 import { branchesOf } from './branches'
 import { cautions } from './cautions'
+import { inRows } from './cellColumns'
 import { findingIds } from './findingIds'
 import { basisOf, knownCell } from './knownCells'
 import { rowsOf, type RowSource } from './rows'
@@ -19,20 +20,23 @@ import type { Cell, Column, GridFinding, GridView } from './view'
 /** The grid of a notebook with its findings marked in place, computed numbers in the units asked for. */
 export function buildGrid(notebook: Notebook, findings: readonly Finding[], units = fileUnits): GridView {
   const sources = rowsOf(notebook, units)
-  const starts = lineStarts(notebook.text)
+  const lineAt = linesOf(notebook.text)
   const ids = findingIds(findings)
-  const shown = findings.map((finding, at) => listFinding(finding, ids[at]!, starts))
+  const shown = findings.map((finding, at) => listFinding(finding, ids[at]!, lineAt))
   const rows = sources.map(({ row }) => row.key)
   const about = byColumn(shown, rows)
   const branches = branchesOf(notebook.entries)
-  const columns = notebook.entries.map((entry, at) => ({ ...columnOf(entry, about.get(entry.key)?.beside ?? []), ...(branches ? { branch: branches[at]! } : {}) }))
+  const columns = notebook.entries.map((entry, at): Column => {
+    const column = columnOf(entry, about.get(entry.key)?.beside ?? [])
+    return branches ? { ...column, branch: branches[at]! } : column
+  })
   const cells = cellsOf(notebook, sources, units, (entry, column) => markCells(column, about.get(entry.key)?.marks ?? []))
   const beginnings = notebook.root ? [] : architectures.map(({ key, label, about }) => ({ key, label: say(label), about: say(about) }))
   const empty = notebook.adjusters.size === 0 && notebook.entries.length === 0
   return {
     title: wordsAt(notebook, ['machine', 'name']) ?? '',
     state: notebook.broken ? 'broken' : notebook.newer ? 'newer' : empty ? 'empty' : 'ready',
-    ...(notebook.broken ? { trouble: { message: notebook.broken.message, line: lineOf(starts, notebook.broken.range.start) + 1 } } : {}),
+    ...(notebook.broken ? { trouble: { message: notebook.broken.message, line: lineAt(notebook.broken.range.start) } } : {}),
     ...(notebook.newer ? { readOnly: say('This notebook is written in a newer format. Update Detent to edit it.') } : {}),
     columns, rows: sources.map(({ row }) => row), cells, findings: shown, cautions: cautions.map((words) => say(words)),
     ...(empty && beginnings.length > 0 && !notebook.broken ? { beginnings } : {}),
@@ -42,37 +46,43 @@ export function buildGrid(notebook: Notebook, findings: readonly Finding[], unit
 /** Row by row; those of an entry that is the same, and of which all that they stand on is, are the same as last time. */
 function cellsOf(notebook: Notebook, sources: readonly RowSource[], units: DisplayUnits, mark: (entry: Entry, column: readonly Cell[]) => readonly Cell[]): Cell[][] {
   const datum = geometryDatum(notebook)
-  const cells: Cell[][] = sources.map(() => [])
   // Looked up in every entry: put together once, it is hashed once.
   const rows = `column ${sources.map(({ row }) => row.key).join('\n')}`
   const withoutLog = basisOf(units, `${datum} `)
-  for (const entry of notebook.entries) {
+  const columns = notebook.entries.map((entry) => {
     const stamp = logAtHandOf(notebook, entry)?.stamp
     const basis = stamp === undefined ? withoutLog : basisOf(units, `${datum} ${stamp}`)
     const column = recall(entry, rows, basis, () => sources.map((source) => (source.kind === 'group' ? nothing : knownCell(source, notebook, entry, basis))))
-    const marked = mark(entry, column)
-    for (let at = 0; at < sources.length; at++) if (sources[at]!.kind !== 'group') cells[at]!.push(marked[at]!)
-  }
-  return cells
+    return mark(entry, column)
+  })
+  return inRows(columns, sources.length, (row) => sources[row]!.kind !== 'group')
+}
+
+type LineAt = (offset: number) => number
+
+/** Lines from 1; the text is looked through when a first one is asked for, which mostly nobody does. */
+function linesOf(text: string): LineAt {
+  let starts: number[] | undefined
+  return (offset) => lineOf(starts ??= lineStarts(text), offset) + 1
 }
 
 const listed = new WeakMap<Finding, GridFinding>()
 
 /** The same object for the same finding; one about no entry tells its line, which may have moved. */
-function listFinding(finding: Finding, id: number, starts: readonly number[]): GridFinding {
+function listFinding(finding: Finding, id: number, lineAt: LineAt): GridFinding {
   const known = listed.get(finding)
   if (known?.id === id && known.column !== undefined) return known
-  const made = makeFinding(finding, id, starts)
+  const made = makeFinding(finding, id, lineAt)
   listed.set(finding, made)
   return made
 }
 
-function makeFinding(finding: Finding, id: number, starts: readonly number[]): GridFinding {
+function makeFinding(finding: Finding, id: number, lineAt: LineAt): GridFinding {
   const { entry, row } = finding.place ?? {}
   return {
     id, code: finding.code, severity: finding.severity, message: finding.message,
     fixes: (finding.fixes ?? []).map(({ title }) => title),
-    ...(entry === undefined ? { line: lineOf(starts, finding.range.start) + 1 } : { column: entry }), ...(row === undefined ? {} : { row }),
+    ...(entry === undefined ? { line: lineAt(finding.range.start) } : { column: entry }), ...(row === undefined ? {} : { row }),
   }
 }
 
@@ -96,7 +106,21 @@ function byColumn(findings: readonly GridFinding[], rows: readonly string[]): Ma
   return found
 }
 
-function columnOf(entry: Entry, findings: number[]): Column {
+/** By where their entry first stood: it may have moved since. */
+const columns = new WeakMap<object, { key: string; findings: string; column: Column }>()
+
+/** The same object as long as the entry says the same and the same is found about it. */
+function columnOf(entry: Entry, beside: number[]): Column {
+  const origin = originOf(entry.node)
+  const known = columns.get(origin)
+  const findings = beside.join()
+  if (known?.key === entry.key && known.findings === findings) return known.column
+  const column = makeColumn(entry, beside)
+  columns.set(origin, { key: entry.key, findings, column })
+  return column
+}
+
+function makeColumn(entry: Entry, findings: number[]): Column {
   const session = scalarAt(entry.node, ['session'])?.text
   return {
     key: entry.key,

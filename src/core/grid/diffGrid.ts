@@ -1,3 +1,4 @@
+import { columnsOf } from './cellColumns'
 import type { Cell, Column, GridFinding, GridView, Row } from './view'
 
 /** What differs between two views whose rows and columns are the same in number, order and key. */
@@ -14,20 +15,42 @@ export function diffGrid(before: GridView, after: GridView): GridDifference | un
   if (!before.rows.every((row, at) => sameRow(row, after.rows[at]!))) return undefined
   if (!before.columns.every((column, at) => column.key === after.columns[at]!.key)) return undefined
   const columns = after.columns.flatMap((column, at): [number, Column][] => (same(before.columns[at], column) ? [] : [[at, column]]))
-  const cells: [number, number, Cell][] = []
-  after.cells.forEach((row, at) => {
-    const old = before.cells[at]
-    for (let column = 0; column < row.length; column++) if (!same(old?.[column], row[column])) cells.push([at, column, row[column]!])
-  })
+  const cells = diffCells(before.cells, after.cells)
   const findings = diffFindings(before.findings, after.findings)
   return { columns, cells, ...(findings ? { findings } : {}) }
 }
 
+/** Row by row, in the columns that are not known to be the same. */
+function diffCells(before: GridView['cells'], after: GridView['cells']): GridDifference['cells'] {
+  const columns = changedColumns(before, after)
+  return after.flatMap((row, at) => {
+    const old = before[at]
+    return row.length === 0 ? [] : columns.flatMap((column): GridDifference['cells'] => (same(old?.[column], row[column]) ? [] : [[at, column, row[column]!]]))
+  })
+}
+
+function changedColumns(before: GridView['cells'], after: GridView['cells']): number[] {
+  const [old, now] = [columnsOf(before), columnsOf(after)]
+  const all = Array.from({ length: now?.length ?? Math.max(0, ...after.map((row) => row.length)) }, (_, at) => at)
+  return old && now ? all.filter((at) => old[at] !== now[at]) : all
+}
+
+/** What both begin and end with is the very same, as nearly all of it is after a keystroke; what is between is compared by ids. */
 function diffFindings(before: readonly GridFinding[], after: readonly GridFinding[]): GridDifference['findings'] {
+  const [fewer, more] = [Math.min(before.length, after.length), Math.max(before.length, after.length)]
+  let start = 0
+  while (start < fewer && before[start] === after[start]) start++
+  if (start === more) return undefined
+  let end = 0
+  while (end < fewer - start && before[before.length - 1 - end] === after[after.length - 1 - end]) end++
+  return diffById(before.slice(start, before.length - end), after.slice(start, after.length - end))
+}
+
+function diffById(before: readonly GridFinding[], after: readonly GridFinding[]): GridDifference['findings'] {
   const old = new Map(before.map((finding) => [finding.id, finding]))
   const put = after.filter((finding) => !same(old.get(finding.id), finding))
-  const now = before.length === after.length && put.every(({ id }) => old.has(id)) ? old : new Set(after.map(({ id }) => id))
-  const gone = now === old ? [] : before.flatMap(({ id }) => (now.has(id) ? [] : [id]))
+  const now = new Set(after.map(({ id }) => id))
+  const gone = before.flatMap(({ id }) => (now.has(id) ? [] : [id]))
   return put.length > 0 || gone.length > 0 ? { put, gone } : undefined
 }
 

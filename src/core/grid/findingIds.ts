@@ -10,10 +10,13 @@ export function findingIds(findings: readonly Finding[]): number[] {
   const next = new Map<number, number>()
   return findings.map((finding) => {
     const first = hashOf(finding)
-    let id = next.get(first) ?? first
-    while (taken.has(id)) id = (id + 1) >>> 0
+    let id = first
+    if (taken.has(first)) {
+      id = next.get(first) ?? first
+      while (taken.has(id)) id = (id + 1) >>> 0
+      next.set(first, (id + 1) >>> 0)
+    }
     taken.add(id)
-    next.set(first, (id + 1) >>> 0)
     return id
   })
 }

@@ -46,6 +46,23 @@ describe('the difference of two grids', () => {
     assert.deepEqual(lower.columns.map(([at]) => at), [0])
   })
 
+  it('is the same where the new grid was made with what is kept of the old one', () => {
+    let some = 0
+    fc.assert(fc.property(fc.array(fc.nat(9999), { maxLength: 600, size: 'max' }), (tape) => {
+      const choices = new Choices(tape)
+      const before = readNotebook(writeRandomNotebook(choices))
+      const { changes } = applyGesture(before, [], randomGesture(before, choices))
+      if (!changes) return
+      const old = buildGrid(before, checkNotebook(before))
+      const text = applyChanges(before.text, changes)
+      const after = readNotebook(text, before)
+      const difference = diffGrid(old, buildGrid(after, checkNotebook(after)))
+      assert.deepEqual(difference, diffGrid(gridOf(before.text), gridOf(text)))
+      if (difference && difference.cells.length > 0) some++
+    }), { numRuns: 60 * Number(process.env['DETENT_RUNS'] ?? 1), seed: 9 })
+    assert.ok(some > 5, `${some} had other cells`)
+  }).timeout(60_000 * Number(process.env['DETENT_RUNS'] ?? 1))
+
   it('makes the new grid out of the old one, whatever was done', function () {
     this.timeout(60_000 * Number(process.env['DETENT_RUNS'] ?? 1))
     fc.assert(fc.property(fc.array(fc.nat(9999), { maxLength: 600, size: 'max' }), (tape) => {
