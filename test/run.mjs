@@ -63,7 +63,7 @@ async function runSteps() {
     return
   }
   if (editor && built) {
-    await suite('page tests', 300, results => [
+    await suite('page tests', 600, results => [
       'node_modules/mocha/bin/mocha.js', '--no-config', '--node-option', 'import=tsx', ...grep(), '--forbid-only', '--timeout', '30000',
       '--reporter', 'test/workbench/sums.cjs', '--reporter-option', `file=${results}`, 'test/webview-browser/*.spec.ts',
     ])

@@ -5,7 +5,7 @@ import { spawnSync } from 'node:child_process'
 import { join } from 'node:path'
 import type { BrowserContext, Frame, Page } from 'playwright-core'
 import { framesWith, gridMark } from '../editor/frames'
-import { launchBrowser } from '../workbench/browser.mjs'
+import { launchBrowser, speakIn } from '../workbench/browser.mjs'
 import { removeFolder, temporaryFolder } from '../workbench/folders.mjs'
 import { cache, root } from '../workbench/install.mjs'
 import { freePort, startServer, type Server } from '../workbench/server.mjs'
@@ -40,9 +40,10 @@ export class Workbench {
     await this.#server?.stop()
   }
 
-  /** Opens a window on the folder. */
-  async window(): Promise<EditorWindow> {
+  /** Opens a window on the folder, in English or in the language asked for. */
+  async window(language?: string): Promise<EditorWindow> {
     const page = await this.#browser!.newPage()
+    if (language) await speakIn(page, language)
     page.on('dialog', (dialog) => void dialog.accept())
     await page.goto(this.#server!.address(this.#workspace))
     await page.locator('.monaco-workbench[class*="vscode-theme-"]').waitFor({ timeout: 60_000 })

@@ -34,14 +34,19 @@ async function start() {
 
 after(async () => (await started)?.close())
 
+/** A page with nothing in it yet, and where the pages are served. */
+export async function newPage(width = 1280, height = 800): Promise<{ page: Page; address: string }> {
+  started ??= start()
+  const { browser, address } = await started
+  return { page: await browser.newPage({ viewport: { width, height } }), address }
+}
+
 /** A grid in a page of its own, as the editor would show it. What the page complains of is in `complaints`. */
 export class OpenGrid {
   constructor(readonly page: Page, readonly complaints: string[]) {}
 
   static async open({ theme = 'dark', entries = 9, width = 1280, height = 800 }: Wanted = {}): Promise<OpenGrid> {
-    started ??= start()
-    const { browser, address } = await started
-    const page = await browser.newPage({ viewport: { width, height } })
+    const { page, address } = await newPage(width, height)
     const complaints: string[] = []
     page.on('pageerror', (error) => complaints.push(error.message))
     page.on('console', (message) => {

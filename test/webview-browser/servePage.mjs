@@ -16,9 +16,16 @@ export async function servePage(port = 0) {
   const common = { outdir: '/page', bundle: true, write: false, minify: true, target: 'es2022', logLevel: 'warning' }
   const built = await Promise.all([
     build({ ...common, entryPoints: { host: join(page, 'fakeHost.ts') }, format: 'iife' }),
+    build({ ...common, entryPoints: { turns: join(root, 'webview/turns/main.ts'), compare: join(root, 'webview/compare/main.ts') }, format: 'esm' }),
     build({ ...common, entryPoints: { grid: join(root, 'webview/grid/main.ts'), charts: join(root, 'webview/charts/index.ts') }, format: 'esm', splitting: true }),
   ])
   const files = new Map(built.flatMap(({ outputFiles }) => outputFiles).map(({ path, contents }) => [path.replace('/page', ''), contents]))
+  // The other pages have the same around them, and a host that the test brings along.
+  const html = await readFile(join(page, 'page.html'), 'utf8')
+  for (const name of ['turns', 'compare']) {
+    const other = html.replace('<script nonce="test" src="host.js"></script>\n', '').replace('data-detent="grid"', `data-detent="${name}"`).replaceAll(/"grid\.(css|js)"/g, `"${name}.$1"`)
+    files.set(`/${name}.html`, other.replace('The grid, without an editor', `The page ${name}, without an editor`))
+  }
   const server = createServer(async (request, response) => {
     const path = new URL(request.url, 'http://page').pathname.replace(/^\/$/, '/page.html')
     const body = files.get(path) ?? await readFile(join(page, path)).catch(() => undefined)

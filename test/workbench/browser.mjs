@@ -94,3 +94,13 @@ export function launchBrowser({ profile, viewport, debuggingPort }) {
     ],
   })
 }
+
+/**
+ * Has a window that is not opened yet believe that it is shown in a language: its own words stay English, for want of a
+ * language pack; ours do not.
+ * @param {import('playwright-core').Page} page
+ * @param {string} language
+ */
+export async function speakIn(page, language) {
+  await page.addInitScript(code => Object.defineProperty(globalThis, '_VSCODE_NLS_LANGUAGE', { get: () => code, set: () => {}, configurable: true }), language)
+}

@@ -9,7 +9,7 @@ import { join } from 'node:path'
 import { parseArgs } from 'node:util'
 import { framesWith, gridMark } from '../editor/frames.ts'
 import { themes } from '../editor/themes.ts'
-import { launchBrowser } from './browser.mjs'
+import { launchBrowser, speakIn } from './browser.mjs'
 import { endOnSignal } from './children.mjs'
 import { removeFolder, temporaryFolder } from './folders.mjs'
 import { cache, root } from './install.mjs'
@@ -87,7 +87,7 @@ async function takeScene(scene, theme) {
   const samples = join(folder, String(++copies), 'samples')
   cpSync(join(root, 'samples'), samples, { recursive: true })
   const page = await browser.newPage()
-  await speakIn(page, options.language)
+  if (options.language) await speakIn(page, options.language)
   await page.goto(server.address(samples))
   const hands = handsOf(page)
   // The window wears its theme when it knows what extensions there are; before, it would open everything as text.
@@ -100,11 +100,6 @@ async function takeScene(scene, theme) {
     await take(page, width, options.readme ? join(places.readme, `${scene.name}.png`) : join(places.plain, `${scene.name}-${theme}-${width}.png`))
   }
   await page.close()
-}
-
-/** Has a window believe that it is shown in a language: its own words stay English, for want of a language pack; ours do not. */
-async function speakIn(page, language) {
-  if (language) await page.addInitScript(code => Object.defineProperty(globalThis, '_VSCODE_NLS_LANGUAGE', { get: () => code, set: () => {}, configurable: true }), language)
 }
 
 async function take(page, width, path) {
