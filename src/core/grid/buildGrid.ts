@@ -46,8 +46,7 @@ export function buildGrid(notebook: Notebook, findings: readonly Finding[], unit
 /** Row by row; those of an entry that is the same, and of which all that they stand on is, are the same as last time. */
 function cellsOf(notebook: Notebook, sources: readonly RowSource[], units: DisplayUnits, mark: (entry: Entry, column: readonly Cell[]) => readonly Cell[]): Cell[][] {
   const datum = geometryDatum(notebook)
-  // Looked up in every entry: put together once, it is hashed once.
-  const rows = `column ${sources.map(({ row }) => row.key).join('\n')}`
+  const rows = nameOfRows(sources)
   const withoutLog = basisOf(units, `${datum} `)
   const columns = notebook.entries.map((entry) => {
     const stamp = logAtHandOf(notebook, entry)?.stamp
@@ -56,6 +55,15 @@ function cellsOf(notebook: Notebook, sources: readonly RowSource[], units: Displ
     return mark(entry, column)
   })
   return inRows(columns, sources.length, (row) => sources[row]!.kind !== 'group')
+}
+
+let rowsBefore = ''
+
+/** What a column of these rows is known by: looked up in every entry, so the very same text as last time is hashed and compared at a glance. */
+function nameOfRows(sources: readonly RowSource[]): string {
+  const name = `column ${sources.map(({ row }) => row.key).join('\n')}`
+  if (name !== rowsBefore) rowsBefore = name
+  return rowsBefore
 }
 
 type LineAt = (offset: number) => number

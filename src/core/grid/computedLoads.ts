@@ -8,7 +8,9 @@ import type { Entry, Notebook } from '../notebook/notebook'
 import { say } from '../words/say'
 import { anyEntry, type Computed } from './computedRow'
 
-const weighed = (load: LoadCase) => anyEntry((notebook, entry) => (['front', 'rear'] as const).every((end) => axleMassOf(notebook, entry, load, end) !== undefined))
+const isWeighed = (load: LoadCase) => anyEntry((notebook, entry) => (['front', 'rear'] as const).every((end) => axleMassOf(notebook, entry, load, end) !== undefined))
+/** Made once: each entry remembers its answer by who asked. */
+const weighed = { bike: isWeighed('bike'), rider: isWeighed('rider') }
 const hasHeight = anyEntry((notebook, entry) => !isMissing(massHeightOf(notebook, entry).height))
 const shared = { group: 'loads' } as const
 /** A hard stop on a good road, g. Our own choice of an example. */
@@ -17,13 +19,13 @@ const exampleG = 0.8
 /** Weight and where it is: what scales tell, and what braking and drive make of it. */
 export const computedLoads: readonly Computed[] = [
   ...([['bike', 'Bike alone'], ['rider', 'Rider aboard']] as const).map(([load, detail]): Computed => ({
-    ...shared, key: `loads.${load}_front_pct`, label: 'Front share', detail: detail.toLowerCase(), unit: '%', digits: 1, wanted: weighed(load),
+    ...shared, key: `loads.${load}_front_pct`, label: 'Front share', detail: detail.toLowerCase(), unit: '%', digits: 1, wanted: weighed[load],
     about: `Share of the weight on the front axle, ${detail.toLowerCase()}.`, compute: (notebook, entry) => frontShareOf(notebook, entry, load),
   })),
-  { ...shared, key: 'loads.rider_share', label: 'Rider’s front share', unit: '', digits: 2, wanted: (notebook) => weighed('bike')(notebook) && weighed('rider')(notebook),
+  { ...shared, key: 'loads.rider_share', label: 'Rider’s front share', unit: '', digits: 2, wanted: (notebook) => weighed.bike(notebook) && weighed.rider(notebook),
     about: 'How much of the rider the front axle carries, 0 to 1, from both weighings. Outside of that a weighing or the stance was off.',
     compute: (notebook, entry) => riderShareOf(notebook, entry) },
-  { ...shared, key: 'loads.mass_behind_front_mm', label: 'Centre of mass', detail: 'behind the front axle', unit: 'mm', digits: 0, wanted: (notebook) => weighed('bike')(notebook) || weighed('rider')(notebook),
+  { ...shared, key: 'loads.mass_behind_front_mm', label: 'Centre of mass', detail: 'behind the front axle', unit: 'mm', digits: 0, wanted: (notebook) => weighed.bike(notebook) || weighed.rider(notebook),
     about: 'Where the weight lies along the machine: the wheelbase by the rear’s share of the weight. As ridden where that was weighed.',
     compute: (notebook, entry) => massBehindFrontOf(notebook, entry) },
   { ...shared, key: 'loads.mass_height_mm', label: 'Centre of mass', detail: 'above the ground', unit: 'mm', digits: 0, wanted: hasHeight,

@@ -19,4 +19,16 @@ describe('the grid of a text that was changed elsewhere', () => {
       assert.deepEqual(cells(readNotebook(after, before)), cells(readNotebook(after)), after)
     }
   })
+
+  it('remembers no more of an entry, however often it is made', () => {
+    const notebook = readNotebook(branches)
+    const remembered = () => {
+      cells(notebook)
+      return notebook.entries.map(({ content }) => content.kept.size)
+    }
+    const once = remembered()
+    assert.ok(once.every((size) => size > 0))
+    remembered()
+    assert.deepEqual(remembered(), once)
+  })
 })
