@@ -102,5 +102,6 @@ export function launchBrowser({ profile, viewport, debuggingPort }) {
  * @param {string} language
  */
 export async function speakIn(page, language) {
-  await page.addInitScript(code => Object.defineProperty(globalThis, '_VSCODE_NLS_LANGUAGE', { get: () => code, set: () => {}, configurable: true }), language)
+  // As text: what some loaders put around a function is not there in the page.
+  await page.addInitScript(`Object.defineProperty(globalThis, '_VSCODE_NLS_LANGUAGE', { get: () => ${JSON.stringify(language)}, set() {}, configurable: true })`)
 }
