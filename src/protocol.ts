@@ -5,13 +5,14 @@ import type { TurnList } from './core/compare/turns'
 import type { Cell, Column, GridFinding, GridPlace, GridView, Trouble } from './core/grid/view'
 import type { LeftOut } from './core/grid/applyGesture'
 import type { Gesture } from './core/grid/gesture'
+import type { PackedView } from './core/grid/packView'
 
 /**
  * The messages between the editor and a grid's webview. The webview says `ready` first and is told everything in
  * reply; from then on it reports gestures and is told what changed. Types are strings, so that a log can be read.
  */
 export type ToWebview =
-  | { type: 'gridShown'; version: number; view: GridView }
+  | { type: 'gridShown'; version: number; view: PackedView }
   /** Only what differs from what was shown at `version - 1` steps before; rows and their order are the same. */
   | { type: 'gridChanged'; version: number; patch: GridPatch }
   /** The answer to a gesture: done, with the cells that were left out, or refused and why. */

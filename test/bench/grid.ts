@@ -12,7 +12,7 @@ const frames = 180
 
 // What runs in the pages is text: it belongs to the browser and is compiled by nobody here.
 const paintOurs = `async () => {
-  const view = structuredClone(host.view)
+  const view = structuredClone(host.packed())
   await new Promise(requestAnimationFrame)
   const started = performance.now()
   window.dispatchEvent(new MessageEvent('message', { data: { type: 'gridShown', version: 1, view } }))

@@ -7,6 +7,7 @@ import { headSvg } from '../../core/card/headSvg'
 import { buildGrid } from '../../core/grid/buildGrid'
 import { diffGrid } from '../../core/grid/diffGrid'
 import type { Gesture } from '../../core/grid/gesture'
+import { packView } from '../../core/grid/packView'
 import type { Severity } from '../../core/finding'
 import type { GridPlace, GridView } from '../../core/grid/view'
 import { withPoints, writesComma } from '../../core/grid/withPoints'
@@ -149,7 +150,7 @@ export class GridSession implements vscode.Disposable {
   #show(): void {
     this.#ready = true
     this.#shown = this.#view()
-    this.#post({ type: 'gridShown', version: ++this.#version, view: this.#shown })
+    this.#post({ type: 'gridShown', version: ++this.#version, view: packView(this.#shown) })
     if (this.#reveal) this.#post({ type: 'placeRevealed', ...this.#reveal })
     this.#reveal = undefined
     if (this.#due) this.#post({ type: 'commandGiven', command: this.#due })
@@ -169,7 +170,7 @@ export class GridSession implements vscode.Disposable {
     const difference = diffGrid(shown, view)
     this.#shown = view
     const version = ++this.#version
-    if (!difference) return this.#post({ type: 'gridShown', version, view })
+    if (!difference) return this.#post({ type: 'gridShown', version, view: packView(view) })
     const { columns, cells, findings } = difference
     const { title, state, readOnly, trouble } = view
     this.#post({

@@ -4,6 +4,7 @@ import type { GridCommand } from '../../../src/protocol'
 import { findMatches, findNext, openFind, replaceAll, replaced, replaceOne } from '../../../webview/grid/model/find'
 import { filterEntries, hide, shownWords } from '../../../webview/grid/model/hide'
 import { shownOf } from '../../../webview/grid/model/hiding'
+import { packView } from '../../../src/core/grid/packView'
 import { receive } from '../../../webview/grid/model/receive'
 import { spokenMore } from '../../../webview/grid/model/describe'
 import { readSavedState } from '../../../webview/grid/model/savedState'
@@ -89,7 +90,7 @@ describe('a pinned entry', () => {
     give(opened, 'widenColumn')
     const renamed = smallView()
     Object.assign(renamed.columns[2]!, { key: 'new', id: 'new' })
-    receive(opened.session, { type: 'gridShown', version: 2, view: renamed })
+    receive(opened.session, { type: 'gridShown', version: 2, view: packView(renamed) })
     assert.equal(columnsOf(opened), 'new e0 e1')
     assert.deepEqual([...opened.session.widths], [['new', 152]])
   })

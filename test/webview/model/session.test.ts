@@ -1,4 +1,5 @@
 import assert from 'node:assert/strict'
+import { packView } from '../../../src/core/grid/packView'
 import { receive } from '../../../webview/grid/model/receive'
 import { toggleGroup } from '../../../webview/grid/model/hide'
 import { homeless, nameHomeless } from '../../../webview/grid/model/restore'
@@ -26,7 +27,7 @@ describe('the first sight of a grid', () => {
   it('stands on the first setting as soon as there is an entry, wherever it stood before', () => {
     const { session } = openSession(smallView(0))
     press(session, { kind: 'step', rows: 1, columns: 0, extend: false }, () => 0)
-    receive(session, { type: 'gridShown', view: smallView(1) })
+    receive(session, { type: 'gridShown', view: packView(smallView(1)) })
     assert.deepEqual(session.active, { row: 1, column: 0 })
   })
   it('stands where one stood when the page was hidden', () => {
@@ -124,7 +125,7 @@ describe('a text on its way', () => {
     const { session } = opened
     type(opened, 'four')
     opened.answer('not a position')
-    receive(session, { type: 'gridShown', version: 2, view: smallView() })
+    receive(session, { type: 'gridShown', version: 2, view: packView(smallView()) })
     receive(session, { type: 'gridChanged', version: 3, patch: { ...frame, columns: [], cells: [[1, 2, { state: 'set', text: '5' }]] } })
     assert.equal(session.pendingAt({ row: 1, column: 2 })?.why, 'not a position')
     beginEdit(session, 'edit', 'all')
@@ -158,11 +159,11 @@ describe('a text on its way', () => {
     const { session } = opened
     beginEdit(session, 'replace', 'end')
     draft(session, '4 out')
-    receive(session, { type: 'gridShown', version: 2, view: smallView(1) })
+    receive(session, { type: 'gridShown', version: 2, view: packView(smallView(1)) })
     assert.equal(session.editing, undefined)
     assert.deepEqual(homeless(session).gone.map(nameHomeless), ['e2, rebound: 4 out'])
     assert.deepEqual(session.toSave().unwritten, [{ row: 'rebound', column: 'e2', text: '4 out' }])
-    receive(session, { type: 'gridShown', version: 3, view: smallView(3) })
+    receive(session, { type: 'gridShown', version: 3, view: packView(smallView(3)) })
     assert.deepEqual(homeless(session), { gone: [], hidden: [] })
     assert.equal(session.pendingAt({ row: 1, column: 2 })?.text, '4 out')
   })
@@ -258,19 +259,19 @@ describe('another view of the notebook', () => {
     const view = smallView()
     view.columns.unshift({ ...view.columns[0]!, key: 'new', id: 'new' })
     for (const row of view.cells) if (row.length > 0) row.unshift(row[0]!)
-    receive(session, { type: 'gridShown', version: 2, view })
+    receive(session, { type: 'gridShown', version: 2, view: packView(view) })
     assert.deepEqual(session.active, { row: 5, column: 2 })
   })
   it('falls back to the nearest spot when the entry is gone', () => {
     const { session } = openSession()
-    receive(session, { type: 'gridShown', version: 2, view: smallView(2) })
+    receive(session, { type: 'gridShown', version: 2, view: packView(smallView(2)) })
     assert.deepEqual(session.active, { row: 1, column: 1 })
   })
   it('keeps an open cell by key', () => {
     const opened = openSession()
     beginEdit(opened.session, 'replace', 'end')
     draft(opened.session, '4')
-    receive(opened.session, { type: 'gridShown', version: 2, view: smallView(5) })
+    receive(opened.session, { type: 'gridShown', version: 2, view: packView(smallView(5)) })
     commitEdit(opened.session)
     assert.deepEqual(opened.gestures(), [{ kind: 'setCell', row: 'rebound', column: 'e2', text: '4' }])
   })
@@ -282,7 +283,7 @@ describe('another view of the notebook', () => {
   it('has the place of a gesture’s answer selected when it comes after the answer', () => {
     const { session } = openSession()
     receive(session, { type: 'gestureAnswered', id: 1, reveal: { row: 'rebound', column: 'e3' } })
-    receive(session, { type: 'gridShown', version: 2, view: smallView(4) })
+    receive(session, { type: 'gridShown', version: 2, view: packView(smallView(4)) })
     assert.deepEqual(session.active, { row: 1, column: 3 })
   })
   it('goes to an entry’s header for a place without a row', () => {
@@ -292,9 +293,9 @@ describe('another view of the notebook', () => {
   })
   it('speaks of findings that came up in the current cell, and of no others', () => {
     const opened = openSession()
-    receive(opened.session, { type: 'gridShown', version: 2, view: smallView(3, [finding(1, 'error', 'rebound', 'e2'), finding(2, 'error', 'laps', 'e2')]) })
+    receive(opened.session, { type: 'gridShown', version: 2, view: packView(smallView(3, [finding(1, 'error', 'rebound', 'e2'), finding(2, 'error', 'laps', 'e2')])) })
     assert.deepEqual(opened.said, [['Error: finding 1', 'urgent']])
-    receive(opened.session, { type: 'gridShown', version: 3, view: smallView(3, [finding(9, 'error', 'rebound', 'e2')].map((each) => ({ ...each, message: 'finding 1' }))) })
+    receive(opened.session, { type: 'gridShown', version: 3, view: packView(smallView(3, [finding(9, 'error', 'rebound', 'e2')].map((each) => ({ ...each, message: 'finding 1' })))) })
     assert.equal(opened.said.length, 1)
   })
 })
@@ -326,7 +327,7 @@ describe('a range of cells', () => {
     opened.session.select({ row: 1, column: 1 })
     const view = smallView()
     view.columns[1]!.key = 'renamed'
-    receive(opened.session, { type: 'gridShown', version: 2, view })
+    receive(opened.session, { type: 'gridShown', version: 2, view: packView(view) })
     assert.deepEqual(last(), ['renamed'])
   })
   it('is copied as a block, without headings', () => {

@@ -1,3 +1,4 @@
+import { packView } from '../../../src/core/grid/packView'
 import type { Cell, GridFinding, GridView, Row } from '../../../src/core/grid/view'
 import type { FromWebview } from '../../../src/protocol'
 import { receive } from '../../../webview/grid/model/receive'
@@ -38,7 +39,7 @@ export function openSession(view = smallView(), saved?: SavedState) {
     announce: (text, manner) => said.push([text, manner]),
     changed: (change) => changes.push(change),
   }, saved)
-  receive(session, { type: 'gridShown', version: 1, view })
+  receive(session, { type: 'gridShown', version: 1, view: packView(view) })
   return {
     session, sent, said, changes,
     gestures: () => sent.flatMap((message) => (message.type === 'gesture' ? [message.gesture] : [])),

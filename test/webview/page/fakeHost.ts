@@ -1,4 +1,5 @@
 import type { Gesture } from '../../../src/core/grid/gesture'
+import { packView } from '../../../src/core/grid/packView'
 import type { Cell, GridPlace, GridView } from '../../../src/core/grid/view'
 import type { FromWebview, ToWebview } from '../../../src/protocol'
 import { sampleCharts } from './sampleCharts'
@@ -40,8 +41,11 @@ export class FakeHost {
 
   show(view: GridView): void {
     this.view = view
-    this.tell({ type: 'gridShown', version: ++this.version, view })
+    this.tell({ type: 'gridShown', version: ++this.version, view: packView(view) })
   }
+
+  /** The grid as it crosses to the page. */
+  packed = () => packView(this.view)
 
   /** The gestures received so far. */
   get gestures(): Gesture[] {
@@ -54,7 +58,7 @@ export class FakeHost {
 
   #take(message: FromWebview): void {
     this.received.push(message)
-    if (message.type === 'ready') this.tell({ type: 'gridShown', version: ++this.version, view: this.view })
+    if (message.type === 'ready') this.tell({ type: 'gridShown', version: ++this.version, view: packView(this.view) })
     if (message.type === 'chartsAsked') this.tell({ type: 'chartsGiven', charts: sampleCharts(message.group) })
     if (message.type === 'gesture' && !this.silent) setTimeout(() => this.#answer(message.id, message.gesture), this.delay)
   }

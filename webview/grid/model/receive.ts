@@ -1,3 +1,4 @@
+import { unpackView } from '../../../src/core/grid/packView'
 import type { GridPlace, GridView } from '../../../src/core/grid/view'
 import type { GridCommand, GridPatch, ToWebview } from '../../../src/protocol'
 import { findingName } from './describe'
@@ -17,7 +18,7 @@ import { beginEdit, clearSelected, openForm, sendOpenCell } from './write'
 export function receive(session: Session, message: Exclude<ToWebview, { type: 'cardGiven' }>): void {
   switch (message.type) {
     case 'gridShown':
-      return showView(session, message.view)
+      return showView(session, unpackView(message.view))
     case 'gridChanged': return applyPatch(session, message.patch)
     case 'gestureAnswered':
       session.outbox.take(message.id, message)
