@@ -55,7 +55,7 @@ export function paintHeader(slot: HeaderSlot, column: number, look: Look): void 
   const more = [...headerMore(facts), ...(column < model.pinned ? [say('entry.pinned')] : [])]
   const said = [...more.filter((fact) => plain(fact) !== plain(facts.id)), from].filter(Boolean)
   // Where the history branches there is a line more: for all but the date.
-  const lines = model.lanes ? [said.slice(0, 1), said.slice(1)] : [said]
+  const lines = model.lanes ? [[facts.date], said.filter((fact) => fact !== facts.date)] : [said]
   slot.write(facts.id, ...[0, 1].map((line) => lines[line]?.join(' · ') ?? ''))
   slot.draw(model.lanes?.marks[column], widthOf(facts, look.session.widths), model.lanes?.count ?? 0)
   slot.className = ['cell', 'header-cell', column < look.pinned && 'is-pinned', worst && `mark-${worst}`, column === look.active.column && 'is-lit', ...selectionClasses(HEADER, column, look)]
