@@ -21,8 +21,3 @@ export function packView(view: GridView): PackedView {
   }
   return { ...view, cells: view.cells.map((row) => row.map(kindOf)), kinds }
 }
-
-/** The grid that was packed. Cells that say the same are one object: who changes one puts another in its place. */
-export function unpackView({ kinds, ...view }: PackedView): GridView {
-  return { ...view, cells: view.cells.map((row) => row.map((kind) => kinds[kind]!)) }
-}

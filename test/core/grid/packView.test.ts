@@ -1,8 +1,9 @@
 import assert from 'node:assert/strict'
 import { buildGrid } from '../../../src/core/grid/buildGrid'
-import { packView, unpackView } from '../../../src/core/grid/packView'
+import { packView } from '../../../src/core/grid/packView'
 import { readNotebook } from '../../../src/core/notebook/readNotebook'
 import { checkNotebook } from '../../../src/core/rules/checkNotebook'
+import { unpackView } from '../../../webview/grid/model/unpackView'
 import { seasonNotebook } from '../../bench/seasonNotebook'
 
 function season(entries: number) {
