@@ -102,29 +102,33 @@ describe('a folder of 300 notebooks', () => {
   const many = (count: number) => Array.from({ length: count }, (_, at) => `  - {id: run-${at}, date: 2026-04-${String(1 + (at % 28)).padStart(2, '0')}, settings: {fork_rebound: ${at % 20} out}, reason: one step on}\n`).join('')
   const ms = ({ user, system }: NodeJS.CpuUsage) => (user + system) / 1000
 
+  let tries = 0
+
   it('is read in short stretches, past one that is broken; later only what changed is', async function () {
     if (settings().web) this.skip() // The extension is in another process there, whose time cannot be taken from here.
     this.timeout(90_000)
+    // What an earlier try left in the tree is not taken for what this one reads.
+    const name = `Aa ${++tries}`
     const entries = many(40)
-    for (let at = 0; at < 300; at++) write(`many/${at}.setup.yaml`, notebook(`Aa ${String(at).padStart(3, '0')}`, at === 1 ? '  - {id: "run\n' : entries))
+    for (let at = 0; at < 300; at++) write(`many/${at}.setup.yaml`, notebook(`${name} ${String(at).padStart(3, '0')}`, at === 1 ? '  - {id: "run\n' : entries))
     await vscode.commands.executeCommand('workbench.view.explorer')
     await vscode.commands.executeCommand('detent.setups.refresh')
     const delay = monitorEventLoopDelay({ resolution: 5 })
     delay.enable()
     const before = process.cpuUsage()
     await showTree()
-    await row('Aa 000').waitFor({ timeout: 60_000 })
+    await row(`${name} 000`).waitFor({ timeout: 60_000 })
     const first = ms(process.cpuUsage(before))
     delay.disable()
     await row(/cannot be read: line \d+/).waitFor()
-    writeFileSync(sample('many/2.setup.yaml').fsPath, notebook('Aa 002', `${entries}  - {id: zz-new, date: 2026-05-19, reason: a new one}\n`))
+    writeFileSync(sample('many/2.setup.yaml').fsPath, notebook(`${name} 002`, `${entries}  - {id: zz-new, date: 2026-05-19, reason: a new one}\n`))
     const then = process.cpuUsage()
     await vscode.commands.executeCommand('detent.setups.refresh')
-    await until('it follows', async () => /zz-new/.test((await row('Aa 002').getAttribute('aria-label')) ?? ''))
+    await until('it follows', async () => /zz-new/.test((await row(`${name} 002`).getAttribute('aria-label')) ?? ''))
     const again = ms(process.cpuUsage(then))
     const figures = `all: ${Math.round(first)} ms of work, at most ${Math.round(delay.max / 1e6)} ms at a stretch, 99 of 100 within ${Math.round(delay.percentile(99) / 1e6)}; one anew: ${Math.round(again)} ms`
     say(`    ${figures}`)
-    assert.ok(again < first / 2, figures)
+    assert.ok(first > 300 && again < first / 2, figures)
     assert.ok(delay.percentile(99) / 1e6 < 60 && delay.max / 1e6 < 250, figures)
   })
 })
