@@ -88,7 +88,7 @@ describe('a notebook’s text', () => {
 
   it('shows the other notation and the change behind a setting, and not when that is turned off', async () => {
     const document = await openText(write('new.setup.yaml', machine))
-    await until('the hints are shown', async () => (await page().locator('.view-lines').innerText()).replace(/\u00a0/g, ' ').includes('+2 · less rebound damping'))
+    await until('the hints are shown', async () => (await page().locator('.editor-instance .view-lines').innerText()).replace(/\u00a0/g, ' ').includes('+2 · less rebound damping'))
     const all = new vscode.Range(0, 0, document.lineCount, 0)
     const hints = () => ask<vscode.InlayHint[]>('vscode.executeInlayHintProvider', document.uri, all)
     assert.deepEqual((await hints()).map(({ label }) => label), ['= 13 in', '= 11 in', '+2 · less rebound damping'])

@@ -117,9 +117,16 @@ describe('a folder of 300 notebooks', () => {
     delay.enable()
     const before = process.cpuUsage()
     await showTree()
-    await row(`${name} 000`).waitFor({ timeout: 60_000 })
+    await row(name).first().waitFor({ timeout: 60_000 })
     const first = ms(process.cpuUsage(before))
     delay.disable()
+    // The list may stand where an earlier test has left it, and has only those rows that are in sight.
+    await until('the first is in sight', async () => {
+      if (await row(`${name} 000`).isVisible()) return true
+      await vscode.commands.executeCommand('detent.setups.focus')
+      await vscode.commands.executeCommand('list.focusFirst')
+      return false
+    })
     await row(/cannot be read: line \d+/).waitFor()
     writeFileSync(sample('many/2.setup.yaml').fsPath, notebook(`${name} 002`, `${entries}  - {id: zz-new, date: 2026-05-19, reason: a new one}\n`))
     const then = process.cpuUsage()

@@ -78,13 +78,14 @@ export function problemsOf(uri: vscode.Uri): string[] {
   })
 }
 
-/** Closes every editor without saving, and what lies over the window. The suite does so after each test. */
+/** Closes every editor without saving, and what lies over the window, and shows the explorer beside. The suite does so after each test. */
 export async function closeEverything(): Promise<void> {
   await press('Escape')
   await vscode.commands.executeCommand('notifications.clearAll')
   for (let left = openTabs(); left > 0; left--) await vscode.commands.executeCommand('workbench.action.revertAndCloseActiveEditor')
   if (openTabs() > 0) await vscode.commands.executeCommand('workbench.action.closeAllEditors')
   await vscode.commands.executeCommand('workbench.action.joinAllGroups')
+  await vscode.commands.executeCommand('workbench.view.explorer')
 }
 
 const openTabs = (): number => vscode.window.tabGroups.all.reduce((sum, group) => sum + group.tabs.length, 0)
