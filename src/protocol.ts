@@ -42,8 +42,8 @@ export type FromWebview =
   | { type: 'cardAsked'; id: number; row: string; column?: string }
   /** The one next step after an entry, as a card. */
   | { type: 'adviceAsked'; id: number; column: string }
-  /** The charts of a group are shown from now on, `column` being the entry looked at, `between` the first and the last of several that are selected. */
-  | { type: 'chartsAsked'; group: ChartGroup; column?: string; between?: string[] }
+  /** The charts of a group are shown from now on, `column` being the entry looked at, `between` the first and the last of several that are selected, `within` a stretch along x to be looked at more closely. */
+  | { type: 'chartsAsked'; group: ChartGroup; column?: string; between?: string[]; within?: [from: number, to: number] }
   /** Charts are shown no longer. */
   | { type: 'chartsLeft' }
   /** Open the text at this place, or at the trouble's line. */

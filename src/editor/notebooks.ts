@@ -1,11 +1,13 @@
 import * as vscode from 'vscode'
 import type { Finding, Severity } from '../core/finding'
-import { withLogs } from '../core/derived/logOf'
+import { logTraced } from '../core/charts/logTrace'
+import { withCloserLook, withLogs } from '../core/derived/logOf'
 import { isNotebookPath } from '../core/notebook/fileName'
 import type { Notebook } from '../core/notebook/notebook'
 import { readNotebook } from '../core/notebook/readNotebook'
 import { checkNotebook } from '../core/rules/checkNotebook'
 import { displaySection } from './displayUnits'
+import type { Stretch } from './logs/closerLooks'
 import type { Logs } from './logs/logs'
 
 /** One reading of a document with its findings. Every feature asks for it here, so that a text is read once. */
@@ -68,6 +70,13 @@ export class Notebooks implements vscode.Disposable {
     if (!logs) return reading
     const notebook = withLogs(reading.notebook, logs)
     return { notebook, findings: checkNotebook(notebook, this.#severities) }
+  }
+
+  /** A notebook with a closer look at the log drawn for an entry, where a stretch of it is wanted; told anew once it is there. */
+  closely(notebook: Notebook, uri: vscode.Uri, entry: string | undefined, within: Stretch | undefined): Notebook {
+    const path = within && logTraced(notebook, entry)
+    const closer = path && this.logs.closer(uri, path, within)
+    return closer ? withCloserLook(notebook, path, closer) : notebook
   }
 
   /** The last analysis of a text without an error; absent when there was none since it was opened. */

@@ -164,6 +164,33 @@ describe('logs beside the setup', () => {
     await until('what is selected together is drawn together', async () => (await grid.locator('.chart', { hasText: 'Positions, front' }).locator('.chart-table thead th').count()) === 3)
   })
 
+  it('are drawn sample by sample where one looks closely enough', async () => {
+    write('logs/one.csv', aLog(600))
+    const { uri, grid } = await openInGrid(notebook())
+    await goToCell(uri, grid, 'computed/log.front_bottomed', 'one')
+    await told(grid, '0')
+    await vscode.commands.executeCommand('detent.showCharts')
+    await grid.locator('.charts-tab', { hasText: 'Log' }).click()
+    const chart = grid.locator('.chart', { hasText: 'Over time, one' })
+    await chart.locator('.chart-walk').focus()
+    const point = chart.locator('[role=option]')
+    const step = async () => {
+      await press('ArrowRight')
+      return point.textContent()
+    }
+    await press('Home')
+    await until('it stands on the first sample', async () => (await point.textContent()) === 'front: 30 mm, Time 0 s')
+    const coarse = Number(await point.getAttribute('aria-setsize'))
+    await step()
+    assert.match(await step() ?? '', /Time 0\.1\d* s$/)
+    await press('Home', ...'++++++')
+    await until('it is read more closely', async () => Number(await point.getAttribute('aria-setsize')) > coarse + 1000)
+    assert.match(await point.textContent() ?? '', /^front: 30 mm, Time 0 s$/)
+    assert.match(await step() ?? '', /Time 0\.01 s$/)
+    await press('0')
+    assert.equal(await textOf(uri), notebook())
+  })
+
   it('are described from a look at one: proposed, changed where it is wrong, written as one step to undo', async () => {
     write('logs/one.csv', 'Zeit;Gabel;Federbein;Bremse\ns;mm;V;bar\n' + Array.from({ length: 500 }, (_, at) => `${at / 100};${40 + (at % 30)};${(0.5 + (at % 20) / 10).toFixed(2)};0`).join('\n').replaceAll('.', ',') + '\n')
     const { uri, grid } = await openInGrid(notebook(''))

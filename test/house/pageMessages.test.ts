@@ -22,7 +22,7 @@ const gestures: Record<Gesture['kind'], Gesture> = {
 }
 const grid: FromWebview[] = [
   { type: 'ready' }, ...Object.values(gestures).map((gesture) => ({ type: 'gesture' as const, id: 1, gesture })), { type: 'pendingSent', id: 1 }, { type: 'cardAsked', id: 1, row: place.row }, { type: 'adviceAsked', id: 2, column: 'x' },
-  { type: 'chartsAsked', group: 'sag' }, { type: 'chartsLeft' }, { type: 'openText' }, { type: 'openText', place, line: 3 }, { type: 'selectionChanged', place: null, columns: [], range: false, cells: 0 },
+  { type: 'chartsAsked', group: 'sag' }, { type: 'chartsAsked', group: 'log', column: 'run-1', within: [0.5, 2] }, { type: 'chartsLeft' }, { type: 'openText' }, { type: 'openText', place, line: 3 }, { type: 'selectionChanged', place: null, columns: [], range: false, cells: 0 },
 ]
 const compare: FromCompare[] = [
   { type: 'ready' }, { type: 'sidesSwapped' }, { type: 'stepped', newer: true }, { type: 'sideAsked', side: 'left' }, { type: 'filterSet', onlyDifferences: false },
@@ -64,6 +64,7 @@ describe('what a page says', () => {
     assert.deepEqual(heard('turns', { type: 'sidesSwapped' }), [])
     assert.deepEqual(heard('grid', { type: 'gesture', id: 1, gesture: { kind: 'setCell', column: 'a', row: 'b' } }), [])
     assert.deepEqual(heard('grid', { type: 'gesture', id: 1, gesture: { kind: 'eraseAll' } }), [])
+    for (const within of [[2, 1], [1], [0, NaN], [0, Infinity], ['0', '1'], 5]) assert.deepEqual(heard('grid', { type: 'chartsAsked', group: 'log', within }), [], String(within))
     assert.deepEqual(heard('grid', { type: 'gesture', id: 1, gesture: { kind: 'setCell', column: 'a', row: 'b', text: 'x'.repeat(5_000_000) } }), [])
   })
 

@@ -1,5 +1,5 @@
 import { isMissing } from '../compute/working/result'
-import { readLogOf } from '../derived/logOf'
+import { logPathOf, readLogOf } from '../derived/logOf'
 import type { EndName } from '../logs/mapping/mapping'
 import type { EndStatistics } from '../logs/statistics/logStatistics'
 import type { LogTrace } from '../logs/statistics/trace'
@@ -9,6 +9,7 @@ import type { Entry, Notebook } from '../notebook/notebook'
 import { phrase, say } from '../words/say'
 import type { Chart } from './chart'
 import { endOf, logsDrawn, rounded, type LoggedEntry } from './logSeries'
+import { endOfTrace, tracePath } from './tracePath'
 import type { ChartSeries, ChartTable, ChartView } from './view'
 
 const ends: readonly EndName[] = ['front', 'rear']
@@ -28,8 +29,28 @@ export const logTrace: Chart = {
       series: [], bands: [], notes: [], table: { columns: [], rows: [] },
     }
     if (!logged) return { ...frame, wanting: wantingOf(notebook, entry) }
-    return { ...frame, series: seriesOf(logged, units), notes: ends.flatMap((end) => stopNotes(end, endOf(logged, end))), table: tableOf(logged, units) }
+    return {
+      ...frame, ...detailOf(logged), series: seriesOf(logged, units), table: tableOf(logged, units),
+      notes: [...(logged.log.closer === 'reading' ? [say('The stretch in sight is being read more closely.')] : []), ...ends.flatMap((end) => stopNotes(end, endOf(logged, end)))],
+    }
   },
+}
+
+/** The log that is drawn for an entry: the one a closer look is taken at. */
+export function logTraced(notebook: Notebook, entryKey: string | undefined): string | undefined {
+  const entry = notebook.entries.find(({ key }) => key === entryKey) ?? notebook.entries.at(-1)
+  const [logged] = logsDrawn(notebook, entry, [])
+  return logged && logPathOf(logged.entry)
+}
+
+const closerOf = ({ log }: LoggedEntry, end: EndName): LogTrace | undefined => (log.closer === 'reading' ? undefined : log.closer?.[end])
+
+function detailOf(logged: LoggedEntry): Pick<ChartView, 'detail'> {
+  const drawn = ends.find((end) => endOf(logged, end)?.trace)
+  const whole = drawn && endOf(logged, drawn)?.trace
+  if (!whole) return {}
+  const closer = closerOf(logged, drawn)
+  return { detail: { step: whole.stepS, finest: 1 / logged.log.statistics.sampling.rateHz, ...(closer ? { closer: { from: closer.fromS, to: endOfTrace(closer), step: closer.stepS } } : {}) } }
 }
 
 function seriesOf(logged: LoggedEntry, units: DisplayUnits): ChartSeries[] {
@@ -40,7 +61,7 @@ function seriesOf(logged: LoggedEntry, units: DisplayUnits): ChartSeries[] {
     if (!end?.trace) return []
     const places = end.bottoming?.places ?? []
     return [
-      { key: name, label: say(name), form: 'line', entry: key, row: `computed/log.${name}_deepest_mm`, ...pathOf(end.trace, shown) },
+      { key: name, label: say(name), form: 'line', entry: key, row: `computed/log.${name}_deepest_mm`, ...tracePath(end.trace, closerOf(logged, name), shown) },
       ...(places.length === 0 ? [] : [{
         key: `${name}_stops`, label: say(onStop[name]), form: 'marks' as const, entry: key, row: `computed/log.${name}_bottomed`,
         x: places.map(({ atS }) => rounded(atS)), y: places.map(({ extremeMm }) => shown(extremeMm)),
@@ -48,23 +69,6 @@ function seriesOf(logged: LoggedEntry, units: DisplayUnits): ChartSeries[] {
       }]),
     ]
   })
-}
-
-/** Least and most of each piece, one behind the other. */
-function pathOf({ fromS, stepS, leastMm, mostMm }: LogTrace, shown: (mm: number) => number): Pick<ChartSeries, 'x' | 'y'> {
-  const [x, y]: [number[], (number | null)[]] = [[], []]
-  const digits = 10 ** Math.max(0, Math.ceil(-Math.log10(stepS)) + 2)
-  leastMm.forEach((least, at) => {
-    const most = mostMm[at]!
-    const place = (share: number) => Math.round((fromS + (at + share) * stepS) * digits) / digits
-    if (Number.isNaN(least)) return
-    x.push(place(0))
-    y.push(shown(least))
-    if (most === least) return
-    x.push(place(0.5))
-    y.push(shown(most))
-  })
-  return { x, y }
 }
 
 function stopNotes(end: EndName, statistics: EndStatistics | undefined): string[] {

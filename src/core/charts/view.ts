@@ -14,10 +14,20 @@ export interface ChartView {
   series: ChartSeries[]
   bands: ChartBand[]
   table: ChartTable
+  /** Where a stretch of x can be had in more detail than is drawn. */
+  detail?: ChartDetail
   /** What is missing from the picture, or was taken for granted in it. */
   notes: string[]
   /** Why there is nothing to draw, and what to measure or write down to have it. Absent where there is something. */
   wanting?: string[]
+}
+
+/** How finely a chart is drawn along x: so far apart are its points, and so far where all of them are known. */
+export interface ChartDetail {
+  step: number
+  finest: number
+  /** A stretch that is drawn in more detail. */
+  closer?: { from: number; to: number; step: number }
 }
 
 export interface ChartAxis {

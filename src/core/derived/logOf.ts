@@ -1,4 +1,4 @@
-import type { LogAtHand, LogsAtHand, ReadLog } from '../logs/atHand'
+import type { CloserLook, LogAtHand, LogsAtHand, ReadLog } from '../logs/atHand'
 import type { LogRequest } from '../logs/analyseLog'
 import type { EndName } from '../logs/mapping/mapping'
 import type { EndStatistics } from '../logs/statistics/logStatistics'
@@ -36,6 +36,12 @@ export function logRequestOf(notebook: Notebook): LogRequest | undefined {
 /** The notebook with what is known of its logs; the same one where there is nothing to know. */
 export function withLogs(notebook: Notebook, logs: LogsAtHand | undefined): Notebook {
   return logs ? { ...notebook, logs } : notebook
+}
+
+/** The notebook with a closer look at one of its logs; the same one where that log is not read. */
+export function withCloserLook(notebook: Notebook, path: string, closer: CloserLook | 'reading'): Notebook {
+  const log = notebook.logs?.get(path)
+  return log?.state === 'read' ? { ...notebook, logs: new Map([...notebook.logs!, [path, { ...log, closer }]]) } : notebook
 }
 
 /** What is known of the log of an entry; `undefined` where it names none, or nobody looks for logs. */

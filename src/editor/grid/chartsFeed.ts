@@ -1,7 +1,7 @@
 import type { ChartsView } from '../../core/charts/view'
 import type { FromWebview } from '../../protocol'
 
-type Asked = Pick<Extract<FromWebview, { type: 'chartsAsked' }>, 'group' | 'column' | 'between'>
+type Asked = Pick<Extract<FromWebview, { type: 'chartsAsked' }>, 'group' | 'column' | 'between' | 'within'>
 
 /** Keeps the charts that a page shows as new as the notebook, and sends them only where they have changed. */
 export class ChartsFeed {

@@ -40,7 +40,7 @@ export class GridSession implements vscode.Disposable {
   #reveal: { place: GridPlace; edit?: boolean } | undefined
   readonly #waiting = new Map<number, () => void>()
   readonly #charts = new ChartsFeed(
-    ({ group, column, between }) => buildCharts(this.#readable().notebook, group, column, displayUnitsFor(this.document.uri), between),
+    ({ group, column, between, within }) => buildCharts(this.notebooks.closely(this.#readable().notebook, this.document.uri, column, within), group, column, displayUnitsFor(this.document.uri), between),
     (charts) => this.#post({ type: 'chartsGiven', charts }),
   )
   readonly #subscriptions: vscode.Disposable[]

@@ -1,11 +1,12 @@
 import * as vscode from 'vscode'
 import { logPathsOf, logRequestOf } from '../../core/derived/logOf'
 import type { LogRequest } from '../../core/logs/analyseLog'
-import type { LogAtHand, LogsAtHand } from '../../core/logs/atHand'
+import type { CloserLook, LogAtHand, LogsAtHand } from '../../core/logs/atHand'
 import { told } from '../../core/logs/problem'
 import type { Notebook } from '../../core/notebook/notebook'
 import { say } from '../../core/words/say'
 import { showProgress } from '../showProgress'
+import { CloserLooks, type Stretch } from './closerLooks'
 import { findLog, folderOf } from './findLog'
 import { Stopped, type LogFile, type LogReader } from './logReader'
 import { LogWatch } from './logWatch'
@@ -48,6 +49,7 @@ export class Logs implements vscode.Disposable {
   readonly #here: LogReader
   readonly #subscriptions: vscode.Disposable[]
   readonly #told = new Set<Book>()
+  readonly #closer = new CloserLooks()
   #stamps = 0
   #working = false
   #job: { book: Book; path: string; requestKey: string; stop: AbortController } | undefined
@@ -85,9 +87,22 @@ export class Logs implements vscode.Disposable {
     return book.logs
   }
 
+  /** A stretch of a log that was read, in more detail; its notebook is told of anew once it is known. */
+  closer(uri: vscode.Uri, path: string, [fromS, toS]: Stretch): CloserLook | 'reading' | undefined {
+    const book = [...this.#books.values()].find((each) => each.uri.toString() === uri.toString() && each.logs.has(path))
+    const log = book?.logs.get(path)
+    if (!book?.request || log?.state !== 'read') return undefined
+    const request = { ...book.request, window: { fromS, toS }, options: { tracePieces } }
+    return this.#closer.of(`${book.key} ${path} ${log.stamp} ${fromS} ${toS}`, async () => {
+      const file = await findLog(folderOf(uri), path)
+      if ('why' in file) return undefined
+      return (await (await this.#readerOf(file)).analyse(file, request, { signal: new AbortController().signal, progress: () => undefined })).statistics
+    }, () => this.#tell(book))
+  }
+
   /** The first bytes of a log, for a look at its columns. */
   async headOf(file: LogFile): Promise<Uint8Array> {
-    return ((file.path === undefined ? undefined : await this.#thread) ?? this.#here).head(file)
+    return (await this.#readerOf(file)).head(file)
   }
 
   dispose(): void {
@@ -174,12 +189,12 @@ export class Logs implements vscode.Disposable {
     const file = await findLog(folderOf(uri), path)
     if ('why' in file) return this.#unread(file.why, file.absent)
     if (!request) return this.#unread(say('the notebook does not say which column is what; “Detent: Describe Logger…” proposes it'), true)
-    const thread = file.path === undefined ? undefined : await this.#thread
+    const reader = await this.#readerOf(file)
     return showProgress({ title: say`Reading the log ${path}`, stop }, async (percent, wasStopped) => {
       // Packed files hold more than their size: they stay short of the end until it is there.
       const progress = (bytes: number) => percent(Math.min(99, (100 * bytes) / Math.max(1, file.size)))
       try {
-        return await this.#result(thread ?? this.#here, file, { request, requestKey, stop, progress })
+        return await this.#result(reader, file, { request, requestKey, stop, progress })
       } catch (error) {
         if (!wasStopped()) throw error
         return this.#unread(say('reading it was stopped; “Detent: Read Logs Again” begins anew'))
@@ -201,6 +216,10 @@ export class Logs implements vscode.Disposable {
     this.#results.set(key, result)
     for (const old of this.#results.keys()) if (this.#results.size > mostKept) this.#results.delete(old)
     return result
+  }
+
+  async #readerOf({ path }: LogFile): Promise<LogReader> {
+    return (path === undefined ? undefined : await this.#thread) ?? this.#here
   }
 
   #unread(why: string, absent?: true): LogAtHand {

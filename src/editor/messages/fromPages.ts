@@ -1,6 +1,6 @@
 import type { FromCompare, FromTurns, FromWebview } from '../../protocol'
 import { isGesture } from './isGesture'
-import { count, group, kindOf, listOf, maybe, oneOf, text, truth, type Shape } from './shapes'
+import { count, group, kindOf, listOf, maybe, oneOf, stretch, text, truth, type Shape } from './shapes'
 
 const place = group({ column: text, row: text })
 const side = oneOf('left', 'right')
@@ -11,7 +11,7 @@ const grid: Record<FromWebview['type'], Record<string, Shape>> = {
   pendingSent: { id: count },
   cardAsked: { id: count, row: text, column: maybe(text) },
   adviceAsked: { id: count, column: text },
-  chartsAsked: { group: oneOf('sag', 'force', 'geometry', 'log'), column: maybe(text), between: maybe(listOf(text)) },
+  chartsAsked: { group: oneOf('sag', 'force', 'geometry', 'log'), column: maybe(text), between: maybe(listOf(text)), within: maybe(stretch) },
   chartsLeft: {},
   openText: { place: maybe(place), line: maybe(count) },
   selectionChanged: { place: (value) => value === null || place(value), columns: listOf(text), range: truth, cells: count },

@@ -10,6 +10,9 @@ export const count: Shape = (value) => typeof value === 'number' && Number.isSaf
 export const whole: Shape = (value) => typeof value === 'number' && Number.isSafeInteger(value)
 export const truth: Shape = (value) => typeof value === 'boolean'
 
+/** From one number up to another. */
+export const stretch: Shape = (value) => Array.isArray(value) && value.length === 2 && value.every(Number.isFinite) && value[0] < value[1]
+
 export function oneOf(...values: readonly unknown[]): Shape {
   return (value) => values.includes(value)
 }

@@ -1,9 +1,10 @@
 import assert from 'node:assert/strict'
 import { buildCharts, chartOfRow } from '../../../src/core/charts/buildCharts'
+import { logTraced } from '../../../src/core/charts/logTrace'
 import type { ChartsView } from '../../../src/core/charts/view'
-import { logRequestOf, withLogs } from '../../../src/core/derived/logOf'
+import { logRequestOf, withCloserLook, withLogs } from '../../../src/core/derived/logOf'
 import { analyseLog } from '../../../src/core/logs/analyseLog'
-import type { LogAtHand } from '../../../src/core/logs/atHand'
+import type { LogAtHand, ReadLog } from '../../../src/core/logs/atHand'
 import { readDisplayUnits } from '../../../src/core/notation/displayUnits'
 import { readNotebook } from '../../../src/core/notebook/readNotebook'
 
@@ -24,9 +25,9 @@ entries:
 const notebook = readNotebook(text)
 
 /** A sine of the fork about 60 mm, `height` high, once a second, 200 samples a second; one sample at `peak` mm. */
-function logOf(height: number, { seconds = 60, peak = 60 + height, shock = (at: number) => 52 + 26 * Math.sin(at / 40) } = {}): LogAtHand {
+function logOf(height: number, { seconds = 60, peak = 60 + height, shock = (at: number) => 52 + 26 * Math.sin(at / 40), window = {} } = {}): ReadLog {
   const rows = Array.from({ length: seconds * 200 }, (_, at) => `${at / 200},${at === 4321 ? peak : (60 + height * Math.sin((2 * Math.PI * at) / 197.3)).toFixed(3)},${shock(at).toFixed(3)}`)
-  const analysis = analyseLog({ ...logRequestOf(notebook), options: { tracePieces: 512 } })
+  const analysis = analyseLog({ ...logRequestOf(notebook), window, options: { tracePieces: 512 } })
   analysis.feed(new TextEncoder().encode(`t,fork,shock\n${rows.join('\n')}\n`))
   const { statistics, ...report } = analysis.end()
   return { ...report, statistics: statistics!, state: 'read', stamp: String(height) }
@@ -85,6 +86,20 @@ describe('the charts of logs', () => {
     assert.deepEqual(series.map(({ key, form }) => `${key} ${form}`), ['c squares cells', 'c line', 'a line'])
     assert.equal(Math.max(...series[0]!.weight!), 1)
     assert.ok(series[1]!.y.every((front) => front! > 40 && front! < 60))
+  })
+
+  it('draw a stretch that is looked at closely in more detail, and say how fine they are', () => {
+    const trace = (closer: Parameters<typeof withCloserLook>[2]) => chart(buildCharts(withCloserLook(withThem, 'c.csv', closer), 'log', 'c'), 'trace')
+    const { statistics: { front, rear } } = logOf(40, { peak: 119.5, window: { fromS: 20, toS: 22 } })
+    const [whole, closer] = [chart(chartsOf('c'), 'trace'), trace({ front: front!.trace!, rear: rear!.trace! })]
+    const between = ({ series }: typeof whole, key: string) => { const { x } = series.find((each) => each.key === key)!; return x.filter((place) => place >= 20 && place <= 22).length }
+    assert.equal(whole.detail!.step > 0.1 && Math.abs(whole.detail!.finest - 0.005) < 1e-9 && whole.detail!.closer, undefined)
+    assert.ok(Math.abs(closer.detail!.closer!.step - 0.005) < 1e-9 && Math.abs(closer.detail!.closer!.from - 20) < 1e-6)
+    for (const end of ['front', 'rear']) assert.ok(between(closer, end) > 390 && between(whole, end) < 50, `${end}: ${between(whole, end)} to ${between(closer, end)}`)
+    assert.ok(closer.series[0]!.y.includes(119.5))
+    assert.deepEqual(trace('reading').notes[0], 'The stretch in sight is being read more closely.')
+    assert.equal(withCloserLook(withThem, 'b.csv', 'reading'), withThem)
+    assert.deepEqual([logTraced(withThem, 'b'), logTraced(withThem, undefined), logTraced(notebook, 'a')], ['a.csv', 'd.csv', undefined])
   })
 
   it('say the same in tables, in the units asked for', () => {

@@ -31,6 +31,22 @@ describe('the charts’ panel', () => {
     assert.deepEqual(opened.changes.at(-1), { kind: 'charts', focus: true })
   })
 
+  it('asks for more detail of the stretch looked at, the newest alone, until something else is looked at', () => {
+    const opened = openSession()
+    opened.session.select({ row: 1, column: 1 })
+    opened.session.charts.show('force')
+    receive(opened.session, { type: 'chartsGiven', charts: given('force', 'e1') })
+    const before = asked(opened).length
+    opened.session.charts.lookCloser([1, 5])
+    opened.session.charts.lookCloser([2, 3])
+    opened.session.charts.lookCloser([2, 3])
+    opened.pass(100)
+    assert.deepEqual(asked(opened).slice(before), [{ type: 'chartsAsked', group: 'force', column: 'e1', within: [2, 3] }])
+    opened.session.select({ row: 1, column: 0 })
+    opened.pass(100)
+    assert.deepEqual(asked(opened).at(-1), { type: 'chartsAsked', group: 'force', column: 'e0' })
+  })
+
   it('takes no charts of a group that was left, nor any when it is closed', () => {
     const { session } = openSession()
     session.charts.show('sag')

@@ -1,6 +1,8 @@
 import type { ChartView } from '../../../src/core/charts/view'
 import { readChartKey, type ChartKey } from '../model/chartKeys'
+import { closerWanted } from '../model/closer'
 import { pointWords } from '../model/pointWords'
+import { rangeOfX, type Range } from '../model/ranges'
 import { firstPoint, keepPoint, stepAcross, stepAlong, toEnd, type PointSpot } from '../model/walkPoints'
 import { make } from './make'
 import { Plot } from './plot'
@@ -9,6 +11,8 @@ import { makeTable } from './table'
 export interface FigurePorts {
   /** A point was chosen: the entry it belongs to, and its row, where it has them. */
   chosen(entry: string | undefined, row: string | undefined): void
+  /** A stretch of x is in sight that can be had in more detail. */
+  lookedCloser(within: Range): void
   /** Escape: the keyboard goes back to where it came from. */
   left(): void
 }
@@ -36,7 +40,7 @@ export class ChartFigure {
   readonly #wanting = make('div', 'chart-wanting')
   readonly #numbers = make('div', 'chart-numbers')
   readonly #notes = make('ul', 'chart-notes')
-  readonly #plot = new Plot({ pointed: (spot) => this.#point(spot), chosen: (spot) => this.#choose(spot) })
+  readonly #plot = new Plot({ pointed: (spot) => this.#point(spot), chosen: (spot) => this.#choose(spot), looked: (range) => this.#look(range) })
   #view: ChartView | undefined
   #spot: PointSpot | undefined
   #pointed: PointSpot | undefined
@@ -139,6 +143,11 @@ export class ChartFigure {
   #point(spot: PointSpot | undefined): void {
     this.#pointed = spot
     this.#tell()
+  }
+
+  #look(sight: Range | undefined): void {
+    const within = closerWanted(this.#view!.detail, sight, rangeOfX(this.#view!))
+    if (within) this.ports.lookedCloser(within)
   }
 
   #choose({ series, at }: PointSpot): void {

@@ -21,6 +21,8 @@ export interface PlotPorts {
   /** The pointer is at a point, or at none. */
   pointed(spot: PointSpot | undefined): void
   chosen(spot: PointSpot): void
+  /** A stretch of x is in sight, or all of it. */
+  looked(range: Range | undefined): void
 }
 
 /** The drawing of a chart, for those who see it. It fills its element, follows the theme, and knows nothing of keys. */
@@ -79,6 +81,7 @@ export class Plot {
     this.#zoom = range && all && range[1] - range[0] < all[1] - all[0] ? range : undefined
     // What is in sight is told by the range function of x, whatever is set here.
     this.#drawn?.plot.setScale('x', { min: 0, max: 1 })
+    this.ports.looked(this.#zoom)
   }
 
   /** A change of size alone needs no new plot. */

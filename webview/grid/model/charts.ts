@@ -38,6 +38,8 @@ export class Charts {
   #column: string | undefined
   /** The first and the last of several entries that are selected. */
   #between: readonly string[] = []
+  /** The stretch of x that is looked at more closely. */
+  #within: readonly [from: number, to: number] | undefined
 
   constructor(readonly ports: ChartsPorts, saved: SavedCharts = freshCharts) {
     ({ open: this.open, group: this.group, asTable: this.asTable, share: this.share } = saved)
@@ -46,6 +48,7 @@ export class Charts {
   /** Opens the panel, or another group in it. */
   show(group: ChartGroup = this.group, focus = false): void {
     const isThere = this.open && this.group === group && this.given?.group === group
+    if (!isThere) this.#within = undefined
     this.open = true
     this.group = group
     this.#focus = focus && !isThere
@@ -72,6 +75,13 @@ export class Charts {
     this.ports.changed({ kind: 'charts', focus: false })
   }
 
+  /** A stretch is in sight that the host may know in more detail; asked for once nothing else is looked at. */
+  lookCloser(within: readonly [from: number, to: number]): void {
+    if (String(within) === String(this.#within)) return
+    this.#within = within
+    this.ports.later(restMs, () => this.open && this.#within === within && this.#ask())
+  }
+
   /** The host gave charts; those of a group that was left since are too late. */
   take(given: ChartsView): void {
     if (!this.open || given.group !== this.group) return
@@ -93,6 +103,7 @@ export class Charts {
     this.#column = column
     this.#between = between
     if (!this.#isBehind()) return
+    this.#within = undefined
     this.ports.later(restMs, () => this.#isBehind() && this.#ask())
   }
 
@@ -111,7 +122,7 @@ export class Charts {
 
   #ask(): void {
     this.#asked = this.#wanted
-    this.ports.send({ type: 'chartsAsked', group: this.group, ...(this.#column === undefined ? {} : { column: this.#column }), ...(this.#between.length > 1 ? { between: [...this.#between] } : {}) })
+    this.ports.send({ type: 'chartsAsked', group: this.group, ...(this.#column === undefined ? {} : { column: this.#column }), ...(this.#between.length > 1 ? { between: [...this.#between] } : {}), ...(this.#within ? { within: [...this.#within] } : {}) })
   }
 }
 

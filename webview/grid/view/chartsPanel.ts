@@ -94,7 +94,7 @@ export class ChartsPanel {
   }
 
   #add(): ChartFigure {
-    const figure = this.#make!({ chosen: (entry, row) => this.#go(entry, row), left: () => this.leave() })
+    const figure = this.#make!({ chosen: (entry, row) => this.#go(entry, row), lookedCloser: (within) => this.session.charts.lookCloser(within), left: () => this.leave() })
     this.#figures.push(figure)
     this.#body.append(figure.element)
     return figure
