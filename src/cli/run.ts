@@ -1,6 +1,6 @@
 import { advise } from './advise'
 import { check, checkWithLogs } from './check'
-import { compare } from './compare'
+import { compare, compareWithLogs } from './compare'
 import { exportFile } from './export'
 import { log } from './log'
 import { merge } from './merge'
@@ -28,10 +28,11 @@ const commands: Record<string, (args: readonly string[], world: World) => Outcom
   completion,
 }
 
-/** Commands that read a file as it comes, which takes its time; `check` is one of both, with logs and without. */
+/** Commands that read a file as it comes, which takes its time; `check` and `compare` are of both, with logs and without. */
 const streaming: Record<string, (args: readonly string[], world: World) => Promise<Outcome>> = {
   log,
   check: checkWithLogs,
+  compare: compareWithLogs,
 }
 
 /** Runs a command line, also one that reads a file as it comes. */

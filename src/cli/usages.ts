@@ -18,7 +18,7 @@ notebook says of the machine and every entry, oldest first. --format html is the
 over, complete in itself. --or-text prints a text that does not parse as it is, with
 its error above it, so that git can show either.`,
 
-  compare: `detent compare A B [--format text|markdown|json]
+  compare: `detent compare A B [--format text|markdown|json] [--no-logs]
 
 What differs from A to B: which adjuster, by how much, which way, what that does to sag and geometry, why it was done,
 and what is found now that was not. A and B are FILE, FILE#ENTRY, REVISION:FILE or REVISION:FILE#ENTRY, the revision
@@ -27,8 +27,9 @@ or its place, FILE##3.
 
 Without an entry on either side, two versions of one notebook are reviewed: first what became of its entries, then each
 new one against the one it comes from. Otherwise the last entry stands for a side that names none.
---format markdown is a summary to paste under a pull request. Exit code: 0, whether anything differs or not; 2 on usage
-or where a side cannot be read.`,
+Logs that these entries name are read where they lie beside the notebook, as they are now, unless --no-logs says
+otherwise. --format markdown is a summary to paste under a pull request.
+Exit code: 0, whether anything differs or not; 2 on usage or where a side cannot be read.`,
 
   turns: `detent turns A B [--format text|json]
 

@@ -4,7 +4,7 @@ import { tmpdir } from 'node:os'
 import { dirname, join } from 'node:path'
 import { disk } from '../../src/cli/disk'
 import type { Outcome } from '../../src/cli/outcome'
-import { run } from '../../src/cli/run'
+import { run, start } from '../../src/cli/run'
 
 /** A real repository of git in a folder of its own. */
 export interface Repository {
@@ -14,6 +14,8 @@ export interface Repository {
   commit: (message: string) => void
   /** Runs a command line in the repository's folder, or in one below it. */
   detent: (args: readonly string[], below?: string) => Outcome
+  /** The same for a command that reads a file as it comes. */
+  start: (args: readonly string[]) => Promise<Outcome>
   remove: () => void
 }
 
@@ -42,6 +44,15 @@ export function aRepository(): Repository {
       process.chdir(join(folder, below))
       try {
         return run(args, disk)
+      } finally {
+        process.chdir(before)
+      }
+    },
+    start: async (args) => {
+      const before = process.cwd()
+      process.chdir(folder)
+      try {
+        return await start(args, disk)
       } finally {
         process.chdir(before)
       }

@@ -38,6 +38,37 @@ describe('detent compare and turns on a real repository', function () {
     assert.match(printed, /Shock rebound +7 clicks out +9 clicks out +2 clicks out: less rebound damping \(9 % of range\)/)
   })
 
+  it('has the logs of the entries compared, as they lie beside the file now, and of no others', async () => {
+    const logged = (fork: string, more = '') => `format: 1
+machine: {name: Tern 650, front: {travel: 120}, logger: {time: {column: t}, front: {column: fork}}}
+adjusters: {fork_rebound: {on: fork, controls: rebound, counts: clicks, range: 20}}
+entries:
+  - {id: one, date: 2026-06-13, settings: {fork_rebound: ${fork}}, ride: {log: one.csv}}
+  - {id: two, date: 2026-06-14, settings: {fork_rebound: 5 out}, reason: it packed down, ride: {log: two.csv}}
+${more}`
+    const csv = (deepest: number) => `t,fork\n${Array.from({ length: 1000 }, (_, row) => `${row / 100},${row === 500 ? deepest : 40 + (row % 40)}`).join('\n')}\n`
+    const name = 'logged.setup.yaml'
+    repository.write(name, logged('3 out'))
+    repository.write('one.csv', csv(119.5))
+    repository.write('two.csv', csv(100))
+    repository.commit('with logs')
+    const told = async (...args: string[]) => {
+      const { out: printed, err, code } = await repository.start(['compare', ...args])
+      assert.deepEqual([code, err], [0, undefined])
+      return printed
+    }
+    assert.match(await told(`${name}#one`, `${name}#two`), /\n[^\n]*[Dd]eepest[^\n]*119\.5[^\n]*100\b[^\n]*-?−?19\.5/)
+    assert.doesNotMatch(await told('--no-logs', `${name}#one`, `${name}#two`), /119\.5/)
+    const three = '  - {id: three, from: two, date: 2026-06-15, settings: {fork_rebound: 6 out}, reason: still, ride: {log: three.csv}}\n'
+    repository.write(name, logged('3 out', three))
+    repository.write('three.csv', csv(90))
+    repository.write('one.csv', 'no log at all')
+    const review = await told(`HEAD:${name}`, name)
+    assert.match(review, /\(as it is in HEAD; its logs as they lie beside the file now\)/)
+    assert.match(review, /[Dd]eepest[^\n]*100\b[^\n]*90\b/)
+    assert.doesNotMatch(review, /one\.csv|no log at all/)
+  })
+
   it('tells what is staged from what is not', () => {
     repository.git('add', '--all')
     repository.write(file, second + next('run-3', 'shock_rebound: 10 out', 'still'))

@@ -23,7 +23,7 @@ export function logPathOf(entry: Entry): string | undefined {
 }
 
 /** Every log that entries name, each once, in their order. */
-export function logPathsOf({ entries }: Notebook): string[] {
+export function logPathsOf({ entries }: Pick<Notebook, 'entries'>): string[] {
   return [...new Set(entries.flatMap((entry) => logPathOf(entry) ?? []))]
 }
 
