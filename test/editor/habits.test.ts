@@ -145,6 +145,7 @@ describe('habits of a spreadsheet', () => {
     await press('ArrowDown', 'ArrowDown')
     await vscode.commands.executeCommand('detent.removeAdjuster')
     await grid.getByText(/Shock rebound is set in ‘as-found’, ‘run-1’, ‘run-2’/).first().waitFor()
+    await grid.locator('button:focus', { hasText: 'Cancel' }).waitFor()
     assert.equal(await textOf(uri), tern)
     await press('Shift+Tab', 'Enter')
     await until('it is gone', async () => !(await textOf(uri)).includes('shock_rebound'))
