@@ -2,6 +2,7 @@ import { open, type FileHandle } from 'node:fs/promises'
 import { Readable } from 'node:stream'
 import { createGunzip } from 'node:zlib'
 import { isParquet } from '../core/logs/reading/parquet/isParquet'
+import { say } from '../core/words/say'
 import { UsageError } from './outcome'
 import { streamParquet } from './streamParquet'
 import { why } from './why'
@@ -15,7 +16,7 @@ export async function* streamFile(path: string): AsyncGenerator<Uint8Array> {
     const raw = path === '-' ? (process.stdin as AsyncIterable<Uint8Array>) : readAhead(path)
     yield* unpacked(raw, path)
   } catch (error) {
-    throw new UsageError(`${path}: ${isPacking(error) ? 'this packed file (gzip) is broken or cut short' : why(error)}`)
+    throw new UsageError(`${path}: ${isPacking(error) ? say('this packed file (gzip) is broken or cut short') : why(error)}`)
   }
 }
 

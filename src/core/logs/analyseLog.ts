@@ -3,7 +3,7 @@ import { say } from '../words/say'
 import type { EndFacts, EndName, LoggerMapping } from './mapping/mapping'
 import { proposeMapping, type ProposedMapping } from './mapping/proposeMapping'
 import { resolveMapping } from './mapping/resolveMapping'
-import { notesOf } from './notes'
+import { notesOf, ofColumns } from './notes'
 import { usualOptions, type LogOptions } from './options'
 import { isLogProblem, type LogProblem } from './problem'
 import { detectDialect, headBytes } from './reading/detectDialect'
@@ -131,7 +131,7 @@ export function planLog(head: Uint8Array, whole: boolean, request: LogRequest = 
     end(tally, readingProblem) {
       const problem = readingProblem ?? pipe.problem
       const statistics = problem ? undefined : pipe.finish(tally.rows)
-      const notes = notesOf(tally, pipe, resolved)
+      const notes = [...ofColumns(dialect), ...notesOf(tally, pipe, resolved)]
       if (statistics) return { ...known, statistics, notes }
       return { ...known, notes, problem: problem ?? pipe.problem ?? { message: say('no row of it can be used') } }
     },

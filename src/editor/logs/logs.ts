@@ -58,7 +58,7 @@ export class Logs implements vscode.Disposable {
   readonly onDidChange = this.#changed.event
 
   constructor(extension: vscode.Uri) {
-    this.#thread = readOnThread(vscode.Uri.joinPath(extension, 'dist', 'threads.js').fsPath)
+    this.#thread = readOnThread(vscode.Uri.joinPath(extension, 'dist', 'threads.js').fsPath, vscode.l10n.bundle)
     this.#here = readHere(extension)
     this.#subscriptions = [
       this.#changed, this.#watch,

@@ -1,6 +1,7 @@
 import type { Worker } from 'node:worker_threads'
 import type { LogReport } from '../../core/logs/analyseLog'
 import type { LogAnswer, LogTask } from '../../core/logs/thread'
+import type { Catalogue } from '../../core/words/say'
 import { Stopped, type LogReader } from './logReader'
 
 /** A thread that has had nothing to do for so long is given back, ms. */
@@ -17,12 +18,13 @@ interface Waiting {
 
 /**
  * Reads logs on a thread of Node's, with a program (`src/cli/threads.ts`) that ships beside the extension; `undefined`
- * where the host has no threads, as in a browser. This is the one place of the editor that asks for Node.
+ * where the host has no threads, as in a browser. It says what it has to say in the words of a catalogue, in English without
+ * one. This is the one place of the editor that asks for Node.
  */
-export async function readOnThread(program: string): Promise<LogReader | undefined> {
+export async function readOnThread(program: string, words: Catalogue | undefined): Promise<LogReader | undefined> {
   try {
     const { Worker } = await import('node:worker_threads')
-    return new ThreadReader(Worker, program)
+    return new ThreadReader(Worker, program, words)
   } catch {
     return undefined
   }
@@ -34,7 +36,7 @@ class ThreadReader implements LogReader {
   #idle: ReturnType<typeof setTimeout> | undefined
   readonly #waiting = new Map<number, Waiting>()
 
-  constructor(readonly thread: WorkerClass, readonly program: string) {}
+  constructor(readonly thread: WorkerClass, readonly program: string, readonly words: Catalogue | undefined) {}
 
   async fingerprint({ path }: Parameters<LogReader['fingerprint']>[0], signal: AbortSignal): Promise<string> {
     return (await this.#ask({ kind: 'fingerprint', path: path! }, { signal }) as { fingerprint: string }).fingerprint
@@ -68,7 +70,7 @@ class ThreadReader implements LogReader {
 
   #open(): Worker {
     if (this.#thread) return this.#thread
-    const thread = new this.thread(this.program, { stdout: true, stderr: true })
+    const thread = new this.thread(this.program, { stdout: true, stderr: true, workerData: { words: this.words } })
     thread.on('message', (answer: LogAnswer) => this.#take(answer))
     thread.on('error', (error) => this.#thread === thread && this.#end(error))
     this.#thread = thread

@@ -150,10 +150,10 @@ describe('analyseLog on logs that are not as they should be', () => {
     assert.match(notesOf(withLine(500, (line) => line.replace(/,[^,]*/, ',Infinity'))), /^Fork: 1 infinite value left out \(line 500\)/m)
     assert.match(notesOf(withLine(500, (line) => line.replace(/,[^,]*/, ',bad'))), /^Fork: 1 field that is no number left out \(line 500\)/m)
     assert.match(notesOf(written.slice(0, -6)), /^the last line has no line end/m)
-    assert.match(notesOf([...lines.slice(0, 500), ...lines.slice(700), ''].join('\n')), /^1 gap in time, 1\.0\d s together/m)
+    assert.match(notesOf([...lines.slice(0, 500), ...lines.slice(700), ''].join('\n')), /^1 gap in time, 1\.0\d s; nothing is drawn across/m)
     assert.match(notesOf([...lines.slice(0, 500), ...lines.slice(501), ''].join('\n')), /^1 sample drawn straight/m)
     assert.match(notesOf(withLine(500, () => lines[498]!)), /^1 row with the time of the row before left out/m)
-    assert.match(notesOf([...lines, ...lines.slice(1, 500), ''].join('\n')), /^time runs backwards 1 time; each part/m)
+    assert.match(notesOf([...lines, ...lines.slice(1, 500), ''].join('\n')), /^time runs backwards once; each part/m)
   })
 
   it('says nothing wrong for it: what is left out changes no percentile by more than its share', () => {

@@ -16,7 +16,8 @@ export interface Said {
 
 /** Every text of the sources that goes through `say` or `phrase`, and every word of the pages. */
 export function everyPhrase(): Said[] {
-  const said = sourceFiles().flatMap(({ file, source }) => phrasesOf(source).map((key) => ({ key, english: key, file })))
+  // The command line speaks English, but what of it runs as the editor's thread says some in the editor's language.
+  const said = [...sourceFiles(), ...parsed('src/cli')].flatMap(({ file, source }) => phrasesOf(source).map((key) => ({ key, english: key, file })))
   const pages = Object.entries({ compare, grid, turns }).flatMap(([page, words]) =>
     Object.entries(words).map(([key, english]) => ({ key: `${page}:${key}`, english, file: `webview/${page}/strings.ts` })))
   return [...said, ...tablePhrases(), ...pages]
@@ -24,9 +25,11 @@ export function everyPhrase(): Said[] {
 
 /** The sources that say something to a person through the editor, parsed. */
 export function sourceFiles(): { file: string; source: ts.SourceFile }[] {
-  return ['src/core', 'src/language', 'src/editor'].flatMap(filesUnder).map((file) => ({
-    file, source: ts.createSourceFile(file, readFileSync(file, 'utf8'), ts.ScriptTarget.ES2022, true),
-  }))
+  return ['src/core', 'src/language', 'src/editor'].flatMap(parsed)
+}
+
+function parsed(folder: string): { file: string; source: ts.SourceFile }[] {
+  return filesUnder(folder).map((file) => ({ file, source: ts.createSourceFile(file, readFileSync(file, 'utf8'), ts.ScriptTarget.ES2022, true) }))
 }
 
 function filesUnder(folder: string): string[] {

@@ -7,7 +7,7 @@ import { findHeadings } from './findHeadings'
 import { hash } from './bytes'
 import { headLines, type HeadLine } from './headLines'
 import { notText } from './notText'
-import { parquetMark } from './parquet/isParquet'
+import { parquetMark, parquetUnread } from './parquet/isParquet'
 import { findShape, type Shape } from './findShape'
 
 /** As much of a file as is looked at to know how it is written. */
@@ -32,8 +32,12 @@ export function detectDialect(head: Uint8Array, whole: boolean): Dialect | LogPr
   const headings = findHeadings(lines, content, start, shape)
   if ('message' in headings) return headings
   const { number: dataLine, start: dataOffset } = content[start]!
-  const parquet = lines[0]!.text === parquetMark ? { parquet: true as const } : {}
-  return { separator: shape.separator, decimal: shape.decimal, quoted: shape.quoted, ...parquet, ...headings, dataLine, dataOffset }
+  return { separator: shape.separator, decimal: shape.decimal, quoted: shape.quoted, ...parquetFacts(lines), ...headings, dataLine, dataOffset }
+}
+
+function parquetFacts([mark, next]: readonly HeadLine[]): Pick<Dialect, 'parquet' | 'unread'> {
+  if (mark?.text !== parquetMark) return {}
+  return { parquet: true, ...(next?.text.startsWith(parquetUnread) ? { unread: next.text.slice(parquetUnread.length).split('\t') } : {}) }
 }
 
 function noTable(content: readonly HeadLine[]): LogProblem {

@@ -19,22 +19,30 @@ export const timesAsNanoseconds = {
 
 /** The columns that hold one value a row; lists and structures have no place in a table of numbers. */
 export function textColumns({ schema }: FileMetaData): TextColumn[] {
-  return flat(schema).map((element, at) => {
-    const name = element.name.replace(/[\t\r\n"]/g, ' ').trim()
+  return top(schema).filter(isFlat).map((element, at) => {
+    const name = nameOf(element)
     // A heading that is a number would be taken for a row, one that begins so for a remark.
     const isHeading = name !== '' && !name.startsWith('#') && numberFrom(name, '.') === undefined
     return { name: element.name, heading: isHeading ? name : `column ${at + 1}`, ...writing(element) }
   })
 }
 
+/** So many columns that are left out are named. */
+const mostNamed = 50
+
+/** The names of the others. */
+export function unreadColumns({ schema }: FileMetaData): string[] {
+  const names = top(schema).filter((element) => !isFlat(element)).map((element) => nameOf(element).slice(0, 100))
+  return names.length > mostNamed ? [...names.slice(0, mostNamed), '…'] : names
+}
+
+const nameOf = ({ name }: SchemaElement): string => name.replace(/[\t\r\n"]/g, ' ').trim()
+const isFlat = ({ type, repetition_type: repetition }: SchemaElement): boolean => type !== undefined && repetition !== 'REPEATED'
+
 /** The schema is a tree in the order of its leaves, each telling how many stand below it. */
-function flat(schema: readonly SchemaElement[]): SchemaElement[] {
+function top(schema: readonly SchemaElement[]): SchemaElement[] {
   const found: SchemaElement[] = []
-  for (let at = 1; at < schema.length;) {
-    const element = schema[at]!
-    if (element.type && element.repetition_type !== 'REPEATED') found.push(element)
-    at = behind(schema, at)
-  }
+  for (let at = 1; at < schema.length; at = behind(schema, at)) found.push(schema[at]!)
   return found
 }
 

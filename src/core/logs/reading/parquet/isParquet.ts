@@ -6,3 +6,5 @@ export function isParquet(head: Uint8Array): boolean {
 
 /** The first line of a Parquet file's columns as text: a remark, as in any log. */
 export const parquetMark = '# columns of a Parquet file'
+/** How a line begins that names, between tabs, the columns that are left out: those with lists or structures. */
+export const parquetUnread = '# columns with several values a row, not read:\t'

@@ -3,8 +3,8 @@ import { parquetMetadataAsync } from 'hyparquet/src/metadata.js'
 import { parquetRead } from 'hyparquet/src/read.js'
 import type { AsyncBuffer, DecodedArray, FileMetaData, RowGroup } from 'hyparquet/src/types.js'
 import type { say as sayInWords } from '../../../words/say'
-import { parquetMark } from './isParquet'
-import { textColumns, timesAsNanoseconds, type TextColumn } from './columnText'
+import { parquetMark, parquetUnread } from './isParquet'
+import { textColumns, timesAsNanoseconds, unreadColumns, type TextColumn } from './columnText'
 
 /** The bytes of a file by their place: what tells of its columns stands at its end. */
 export type BytesByPlace = AsyncBuffer
@@ -31,7 +31,7 @@ export async function* parquetText(file: BytesByPlace, say: typeof sayInWords): 
   const refused = refusal(metadata, say)
   if (refused) throw new Error(refused)
   const columns = textColumns(metadata)
-  yield headLines(columns)
+  yield headLines(columns, unreadColumns(metadata))
   let from = 0
   for (const group of metadata.row_groups) {
     const rows = Number(group.num_rows)
@@ -66,10 +66,10 @@ async function readGroup(file: AsyncBuffer, metadata: FileMetaData, { columns, f
   })
 }
 
-/** The mark, headings and, where one is known, a line of units. */
-function headLines(columns: readonly TextColumn[]): string {
+/** The mark, what is left out, headings and, where one is known, a line of units. */
+function headLines(columns: readonly TextColumn[], unread: readonly string[]): string {
   const units = columns.map(({ unit }) => unit)
-  return `${parquetMark}\n${columns.map(({ heading }) => heading).join('\t')}\n${units.some((unit) => unit !== '') ? `${units.join('\t')}\n` : ''}`
+  return `${parquetMark}\n${unread.length > 0 ? `${parquetUnread}${unread.join('\t')}\n` : ''}${columns.map(({ heading }) => heading).join('\t')}\n${units.some((unit) => unit !== '') ? `${units.join('\t')}\n` : ''}`
 }
 
 function linesOf(columns: readonly TextColumn[], values: readonly ArrayLike<unknown>[], from: number, to: number): string {

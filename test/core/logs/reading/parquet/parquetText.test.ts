@@ -1,7 +1,9 @@
 import assert from 'node:assert/strict'
 import { readFileSync } from 'node:fs'
+import type { FileMetaData, SchemaElement } from 'hyparquet/src/types.js'
 import { parquetWriteBuffer } from 'hyparquet-writer'
 import { analyseLog, type LogReport } from '../../../../../src/core/logs/analyseLog'
+import { textColumns, unreadColumns } from '../../../../../src/core/logs/reading/parquet/columnText'
 import { describeDialect } from '../../../../../src/core/logs/reading/dialect'
 import { makeRide } from '../../generateLog'
 import { aParquet, linesOf } from './aParquet'
@@ -58,6 +60,26 @@ describe('a Parquet file', () => {
     const data = [1, 2]
     const [, headings] = await linesOf(aParquet(['#fork', '12', 'a\tb', 'Fork, left'].map((name) => ({ name, data, type: 'INT32' as const }))))
     assert.equal(headings, 'column 1\tcolumn 2\ta b\tFork, left')
+  })
+
+  it('is read without its columns of lists and structures, which are named', async () => {
+    const required = { repetition_type: 'REQUIRED' as const }
+    const schema = [
+      { name: 'root', num_children: columns.length + 1 },
+      { name: 'gps\tfix', num_children: 2, ...required }, { name: 'Fork', type: 'DOUBLE' as const, ...required }, { name: 'lon', type: 'DOUBLE' as const, ...required },
+      ...columns.map(({ name, type }) => ({ name, type, ...required })),
+    ]
+    const gps = { name: 'gps\tfix', data: ride.map(() => ({ Fork: 1, lon: 2 })) }
+    const file = new Uint8Array(parquetWriteBuffer({ schema, columnData: [gps, ...columns.map(({ name, data }) => ({ name, data }))] }))
+    const lines = await linesOf(file)
+    assert.deepEqual(lines.slice(1, 3), ['# columns with several values a row, not read:\tgps fix', 'Time\tFork\tShock\tLap'])
+    const [report, plain] = [reportOn(`${lines.join('\n')}\n`), reportOn(`${(await linesOf(aParquet(columns))).join('\n')}\n`)]
+    assert.deepEqual(report.statistics, plain.statistics)
+    assert.deepEqual(report.notes, ['columns that hold several values a row are not read: gps fix', ...plain.notes])
+    assert.match(describeDialect(report.dialect!), /^4 columns of a Parquet file/)
+    const list: SchemaElement[] = [{ name: 'root', num_children: 2 }, { name: 'Fork', type: 'DOUBLE', ...required }, { name: 'raw', type: 'INT32', repetition_type: 'REPEATED' }]
+    assert.deepEqual(unreadColumns({ schema: list } as FileMetaData), ['raw'])
+    assert.deepEqual(textColumns({ schema: list } as FileMetaData).map(({ heading }) => heading), ['Fork'])
   })
 
   it('is refused in a sentence where it is cut anywhere or changed', async () => {
