@@ -78,7 +78,7 @@ describe('the grid', () => {
   it('adds an entry with a reason from the keyboard alone and goes there', async () => {
     const { uri, grid } = await openInGrid(tern)
     await vscode.commands.executeCommand('detent.addEntry')
-    await grid.locator('[role=dialog]').waitFor()
+    await grid.locator('[role=dialog] :focus').first().waitFor()
     await press('Tab', 'Tab')
     await type('left leg is harsh')
     await press('Enter')

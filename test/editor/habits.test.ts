@@ -145,7 +145,7 @@ describe('habits of a spreadsheet', () => {
     await press('ArrowDown', 'ArrowDown')
     await vscode.commands.executeCommand('detent.removeAdjuster')
     await grid.getByText(/Shock rebound is set in ‘as-found’, ‘run-1’, ‘run-2’/).first().waitFor()
-    await grid.locator('button:focus', { hasText: 'Cancel' }).waitFor()
+    await grid.locator(':focus', { hasText: 'Cancel' }).waitFor()
     assert.equal(await textOf(uri), tern)
     await press('Shift+Tab', 'Enter')
     await until('it is gone', async () => !(await textOf(uri)).includes('shock_rebound'))
@@ -271,7 +271,7 @@ describe('habits of a spreadsheet', () => {
   it('takes no key from a text field', async () => {
     const { uri, grid } = await openInGrid(tern)
     await vscode.commands.executeCommand('detent.addEntry')
-    await grid.locator('[role=dialog]').waitFor()
+    await grid.locator('[role=dialog] :focus').first().waitFor()
     await press('Alt+ArrowUp', 'ControlOrMeta+d', 'Shift+Alt+ArrowLeft', 'Escape')
     assert.equal(await textOf(uri), tern)
   })
