@@ -1,6 +1,7 @@
 import assert from 'node:assert/strict'
+import { execFileSync } from 'node:child_process'
 import { Socket as UdpSocket } from 'node:dgram'
-import { existsSync, readFileSync, rmSync, writeFileSync } from 'node:fs'
+import { chmodSync, closeSync, existsSync, openSync, readFileSync, rmSync, writeFileSync } from 'node:fs'
 import { createConnection, Socket } from 'node:net'
 import type { Request } from 'playwright-core'
 import * as vscode from 'vscode'
@@ -44,6 +45,28 @@ function watchSockets(): { asked: string[]; end(): void } {
     return send.apply(this, args as never)
   } as typeof send
   return { asked, end: () => { Object.assign(Socket.prototype, { connect }); Object.assign(UdpSocket.prototype, { send }) } }
+}
+
+/** Keeps a file from being written, until what it gives is called; `undefined` where this user may write everything. Permissions do not bind the machine's administrator. */
+function forbidWriting(path: string): (() => void) | undefined {
+  const ways: [forbid: () => void, allow: () => void][] = [
+    [() => chmodSync(path, 0o444), () => chmodSync(path, 0o644)],
+    [() => execFileSync('chattr', ['+i', path], { stdio: 'ignore' }), () => execFileSync('chattr', ['-i', path])],
+  ]
+  for (const [forbid, allow] of ways) {
+    try {
+      forbid()
+    } catch {
+      continue
+    }
+    try {
+      closeSync(openSync(path, 'r+'))
+      allow()
+    } catch {
+      return allow
+    }
+  }
+  return undefined
 }
 
 /** Puts something into the text as another extension, or another window on it, would. */
@@ -137,6 +160,26 @@ describe('nothing is lost', () => {
     } finally {
       await files.update('readonlyInclude', undefined, vscode.ConfigurationTarget.Global)
     }
+  })
+
+  it('where the file may not be written: the editor says so at saving, and what was typed is saved once it may', async function () {
+    const { uri } = await openInGrid(tern)
+    const letGo = forbidWriting(uri.fsPath)
+    try {
+      // Neither permissions nor a mark of the file system keep this user from writing here.
+      if (!letGo) return this.skip()
+      await type('44')
+      await press('Enter')
+      await has(uri, 'slot_00: 44\n')
+      void vscode.commands.executeCommand('workbench.action.files.save')
+      await page().locator('.notification-toast', { hasText: /Failed to save 'tern\.setup\.yaml'/ }).waitFor()
+      assert.equal(readFileSync(uri.fsPath, 'utf8'), tern)
+      await has(uri, 'slot_00: 44\n')
+    } finally {
+      letGo?.()
+    }
+    await vscode.commands.executeCommand('workbench.action.files.save')
+    await until('it is saved', () => readFileSync(uri.fsPath, 'utf8') === tern.replace('5 out', '44'))
   })
 
   it('by undo: many steps go back one by one, across grid and text', async () => {

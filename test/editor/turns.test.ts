@@ -5,7 +5,7 @@ import * as vscode from 'vscode'
 import { barriersIn } from './accessibility'
 import { framesWith } from './frames'
 import { openInGrid } from './openInGrid'
-import { until } from './waiting'
+import { pause, until } from './waiting'
 import { gridFrame, page, press, resize, takeKeyboard, type, wear } from './window'
 import { nameOf, openText, sample, textOf, write } from './workspace'
 
@@ -170,6 +170,29 @@ describe('going back', () => {
     await press('ControlOrMeta+k', 'ControlOrMeta+b')
     await page().locator('.notification-toast').getByText(/‘run-2’ is the last entry/).waitFor()
     assert.equal(await textOf(uri), tern)
+  })
+
+  it('keeps a reason that is written while the text breaks, says why it cannot be taken, and takes it once it can', async () => {
+    const { uri } = await openInGrid(tern)
+    await press('ArrowLeft', 'ArrowLeft')
+    await press('ControlOrMeta+k', 'ControlOrMeta+b')
+    await quickInput().waitFor()
+    await type('to see whether it was the front')
+    const edit = async (change: (edit: vscode.WorkspaceEdit) => void) => {
+      const all = new vscode.WorkspaceEdit()
+      change(all)
+      await vscode.workspace.applyEdit(all)
+    }
+    await edit((all) => all.insert(uri, new vscode.Position(0, 0), '"\n'))
+    await type('!')
+    await page().locator('.quick-input-message', { hasText: /text|line|broken/i }).waitFor()
+    await press('Enter')
+    await pause(300)
+    assert.equal(await textOf(uri), `"\n${tern}`)
+    await edit((all) => all.delete(uri, new vscode.Range(0, 0, 1, 0)))
+    await type('!')
+    await press('Enter')
+    await until('the entry stands there', async () => (await textOf(uri)).endsWith('from: as-found\n    reason: to see whether it was the front!!\n'))
   })
 
   it('is in the menu of an entry’s header', async () => {

@@ -18,12 +18,16 @@ export async function returnTo(session: GridSession, given?: string): Promise<vo
   const before = entries.at(-1)
   if (!wanted || !before) return void vscode.window.showInformationMessage(say('Select the entry to go back to.'))
   const gesture = { kind: 'returnTo' as const, column: wanted.key, date: today() }
-  // Asked before the reason is: nobody should write one in vain.
-  const why = session.whyNot({ ...gesture, reason: 'to see whether it can be done' })
-  if (why !== undefined) return void vscode.window.showWarningMessage(asText(sentence(why)))
+  const whyNot = (reason: string) => {
+    const why = session.whyNot({ ...gesture, reason: reason.trim() })
+    return why === undefined ? undefined : sentence(why)
+  }
+  // Asked before the reason is, and while it is written: nobody should write one in vain, or lose it to a change meanwhile.
+  const why = whyNot('to see whether it can be done')
+  if (why !== undefined) return void vscode.window.showWarningMessage(asText(why))
   const reason = await vscode.window.showInputBox({
     title: say`Return to ${wanted.key}: why?`, prompt: say('The reason stands in the new entry. Weeks later it tells whether going back was right.'), ignoreFocusOut: true,
-    validateInput: (text) => (text.trim() === '' ? say('Write a reason, or press Escape to leave everything as it is.') : undefined),
+    validateInput: (text) => (text.trim() === '' ? say('Write a reason, or press Escape to leave everything as it is.') : whyNot(text)),
   })
   if (reason === undefined) return
   const added = await session.perform({ ...gesture, reason: reason.trim() })
