@@ -54,11 +54,18 @@ describe('logs beside the setup', () => {
     assert.equal(await textOf(uri), notebook())
   })
 
-  it('are read in Parquet as in CSV', async () => {
+  it('are described from a look at one in Parquet, and read in Parquet as in CSV', async () => {
     const [headings, ...rows] = aLog(20).trim().split('\n').map((line) => line.split(','))
     write('logs/one.csv', aLog(20))
     write('logs/two.csv', new Uint8Array(parquetWriteBuffer({ columnData: headings!.map((name, at) => ({ name, data: rows.map((row) => Number(row[at])), type: 'DOUBLE' })) })))
-    const { uri, grid } = await openInGrid(notebook())
+    const { uri, grid } = await openInGrid(notebook(''))
+    void vscode.commands.executeCommand('detent.describeLogger')
+    await page().locator('.quick-input-widget:visible .quick-input-title', { hasText: 'from a look at which log?' }).waitFor()
+    await type('two.csv')
+    await press('Enter')
+    await page().locator('.quick-input-widget:visible .quick-input-title', { hasText: 'choose what is different, or write it' }).waitFor()
+    await press('Enter')
+    await until('it is written', async () => (await textOf(uri)) === notebook(logger.replace(/\{column: (fork|shock)\}/g, '{column: $1, unit: mm}')))
     for (const entry of ['one', 'two']) {
       await goToCell(uri, grid, 'computed/log.front_median_mm', entry)
       await told(grid, 'Dynamic sag, median front', '60')
