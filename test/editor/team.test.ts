@@ -140,6 +140,26 @@ describe('a folder of 300 notebooks', () => {
   })
 })
 
+describe('a folder that takes long to read', () => {
+  it('is read as far as it got where a person cancels it, says what is left, and goes on when it is asked to', async function () {
+    this.timeout(90_000)
+    const entries = Array.from({ length: 1200 }, (_, at) => `  - {id: run-${at}, date: 2026-04-18, settings: {fork_rebound: ${at % 20} out}, reason: one step on}\n`).join('')
+    const count = 80
+    for (let at = 0; at < count; at++) write(`slow/${String(at).padStart(3, '0')}.setup.yaml`, notebook(`Slow ${at}`, entries))
+    await showTree()
+    const progress = page().locator('.notification-toast', { hasText: 'Reading the setups of this workspace' })
+    await progress.waitFor({ timeout: 30_000 })
+    await progress.getByRole('button', { name: 'Cancel' }).click()
+    const left = page().locator('.pane', { hasText: 'Setups' }).getByText(/^\d+ more notebooks were not read; “Refresh Setups” goes on\.$/)
+    await left.waitFor()
+    const first = Number.parseInt((await left.textContent())!)
+    assert.ok(first > 0 && first < count + 20, `${first} left`)
+    await row('Slow').first().waitFor()
+    await vscode.commands.executeCommand('detent.setups.refresh')
+    await left.waitFor({ state: 'detached', timeout: 60_000 })
+  })
+})
+
 describe('the search over setups', () => {
   it('finds the words of a reason over all notebooks, newest first, and opens the grid there', async () => {
     write('a-lark.setup.yaml', notebook('Lark 300', `${found}  - {id: b-old, date: 2026-04-19, settings: {fork_rebound: 12 out}, reason: quokka over the seams}\n`))
