@@ -26,7 +26,7 @@ export class FindBar {
     this.#replacement.addEventListener('input', () => { session.find.replacement = this.#replacement.value })
     this.element.addEventListener('keydown', (event) => this.#key(event))
     const [previous, next, replace, every] = this.#buttons.map(({ button }) => button.element)
-    this.element.append(this.#labels[0]!, this.#text, this.#count, previous!, next!, this.#labels[1]!, this.#replacement, replace!, every!, this.#close.element)
+    this.element.append(this.#labels[0]!, this.#text, this.#count, previous!, next!, make('span', 'tool-group', {}, this.#labels[1]!, this.#replacement, replace!, every!), this.#close.element)
   }
 
   draw(focus: boolean): void {
