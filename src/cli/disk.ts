@@ -9,8 +9,8 @@ const worthAThread = 32 * 1024 * 1024
 export const disk: World = {
   ...files,
   git,
-  rows(script, task, take) {
-    if (task.path === '-' || sizeOf(task.path) < worthAThread) return undefined
-    return import('./rowsThread').then(({ rowsFromThread }) => rowsFromThread(script, task, take))
+  rows(script, path) {
+    if (path === '-' || sizeOf(path) < worthAThread) return undefined
+    return import('./rowsThread').then(({ startRows }) => startRows(script))
   },
 }

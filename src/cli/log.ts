@@ -19,6 +19,7 @@ import { headOf } from '../core/logs/reading/headOf'
 import { atHand } from './logsBeside'
 import { UsageError, type Outcome, type World } from './outcome'
 import { readWhole } from './readWhole'
+import type { RowsThread } from './rowsThread'
 import { toSnakeCase } from './toSnakeCase'
 import { forTerminal } from './forTerminal'
 
@@ -32,8 +33,7 @@ export async function log(args: readonly string[], world: World): Promise<Outcom
   const [path, ...more] = positionals
   if (path === undefined || more.length > 0) throw new UsageError('name one log')
   if (!world.stream) throw new UsageError('no log can be read here')
-  const notebook = values.notebook === undefined ? undefined : readWhole(values.notebook, world)
-  const report = await reportOn(path, { ...(notebook ? machineOf(notebook) : {}), window: windowFrom(values) }, world)
+  const { notebook, report } = await readBoth(path, { notebookFile: values.notebook, window: windowFrom(values) }, world)
   if (!report.statistics) throw new UsageError([`${path}: ${told(report.problem!)}`, ...doubts(report)].join('\n'))
   const machine = notebook && wordsAt(notebook, ['machine', 'name'])
   const isWhole = values.from === undefined && values.to === undefined && values.lap === undefined
@@ -43,19 +43,26 @@ export async function log(args: readonly string[], world: World): Promise<Outcom
   return { out: format === 'json' ? `${JSON.stringify(plain, null, 2)}\n` : logCsv(plain), code: 0 }
 }
 
+/** The notebook, where one is named, and what the log says by it. A thread takes a while to start: the notebook is read meanwhile. */
+async function readBoth(path: string, { notebookFile, window }: { notebookFile: string | undefined; window: Window }, world: World): Promise<{ notebook: Notebook | undefined; report: LogReport }> {
+  const thread = world.threadScript === undefined ? undefined : await world.rows?.(world.threadScript, path)
+  try {
+    const notebook = notebookFile === undefined ? undefined : readWhole(notebookFile, world)
+    return { notebook, report: await reportOn(path, { ...(notebook ? machineOf(notebook) : {}), window }, { stream: world.stream!, thread }) }
+  } finally {
+    void thread?.stop()
+  }
+}
+
 /** A large file is read on a thread of its own, with the same outcome. */
-async function reportOn(path: string, request: LogRequest, world: World): Promise<LogReport> {
-  const stream = world.stream!
-  if (world.rows && world.threadScript !== undefined && path !== '-') {
-    const plan = planLog(await headOf(stream(path)), false, request)
-    if ('take' in plan) {
-      const reading = world.rows(world.threadScript, { path, dialect: plan.dialect, wanted: plan.wanted }, (block) => {
-        plan.take(block)
-        return plan.wantsMore()
-      })
-      const end = reading && await reading
-      if (reading) return plan.end(end?.tally ?? emptyTally(plan.wanted.length), end?.problem)
-    }
+async function reportOn(path: string, request: LogRequest, { stream, thread }: { stream: NonNullable<World['stream']>; thread: RowsThread | undefined }): Promise<LogReport> {
+  const plan = thread && planLog(await headOf(stream(path)), false, request)
+  if (thread && plan && 'take' in plan) {
+    const end = await thread.read({ path, dialect: plan.dialect, wanted: plan.wanted }, (block) => {
+      plan.take(block)
+      return plan.wantsMore()
+    })
+    return plan.end(end?.tally ?? emptyTally(plan.wanted.length), end?.problem)
   }
   const analysis = analyseLog(request)
   for await (const chunk of stream(path)) if (!analysis.feed(chunk)) break

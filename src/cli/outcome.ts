@@ -1,6 +1,5 @@
-import type { RowBlock } from '../core/logs/reading/readTable'
 import type { CheckedFile } from './checkedFile'
-import type { RowsEnd, RowsTask } from './rowsThread'
+import type { RowsThread } from './rowsThread'
 
 /** What a command came to: what it prints and its exit code. Commands print nothing themselves, so that they are tested without a process. */
 export interface Outcome {
@@ -29,8 +28,8 @@ export interface World {
    * Absent where commands get no bytes. @throws UsageError where it cannot be read
    */
   stream?: (path: string) => AsyncIterable<Uint8Array>
-  /** Reads the rows of a large file on another thread; `undefined` where it is not worth one. Ends with nothing where `take` wants no more. */
-  rows?: (script: string, task: RowsTask, take: (block: RowBlock) => boolean) => Promise<RowsEnd | undefined> | undefined
+  /** Starts another thread for the rows of a large file, to be stopped by whoever asked; `undefined` where it is not worth one. */
+  rows?: (script: string, path: string) => Promise<RowsThread> | undefined
   /** Checks many files on several threads; `undefined` where that is not worth it. @throws UsageError where one cannot be read */
   checks?: (script: string, paths: readonly string[], logs: boolean) => Promise<CheckedFile[]> | undefined
   /** The program that serves as such a thread. */

@@ -1,4 +1,4 @@
-import { parentPort, Worker, workerData, type MessagePort } from 'node:worker_threads'
+import { parentPort, Worker, type MessagePort } from 'node:worker_threads'
 import type { LogProblem } from '../core/logs/problem'
 import type { Dialect } from '../core/logs/reading/dialect'
 import { blockRows, readTable, type RowBlock, type Wanted } from '../core/logs/reading/readTable'
@@ -50,28 +50,48 @@ function newChest(columns: number): Chest {
   return { memory: new SharedArrayBuffer(drawerCount * columns * blockRows * blocksTogether * 8), emptied: new SharedArrayBuffer(4) }
 }
 
+/** What a thread is handed with its task. */
+interface Begin {
+  task: RowsTask
+  chest: Chest
+}
+
+/** A thread for the rows of a file, started before it is known what is to be read: that takes as long as a million rows do. */
+export interface RowsThread {
+  /** Ends with nothing where `take` wants no more. @throws UsageError where the file cannot be read */
+  read: (task: RowsTask, take: (block: RowBlock) => boolean) => Promise<RowsEnd | undefined>
+  /** Ends the thread, read or not. */
+  stop: () => Promise<unknown>
+}
+
 /**
  * Reads the rows of a file on a thread of its own, while this one works on those before: numbers from text are half of
  * all the work. `script` is the program that calls `serveRows` when it is started as a thread.
- *
- * @throws UsageError where the file cannot be read
  */
-export function rowsFromThread(script: string, task: RowsTask, take: (block: RowBlock) => boolean): Promise<RowsEnd | undefined> {
-  return new Promise((resolve, reject) => {
+export function startRows(script: string): RowsThread {
+  const thread = new Worker(script, { workerData: { rows: true } })
+  // It may fail before anyone listens; whoever reads is told then.
+  const failed = new Promise<never>((_, reject) => thread.on('error', reject))
+  failed.catch(() => undefined)
+  const read: RowsThread['read'] = (task, take) => Promise.race([failed, new Promise<RowsEnd | undefined>((resolve, reject) => {
     const chest = newChest(task.wanted.length + 1)
     const [drawers, emptied] = [drawersOf(chest), new Int32Array(chest.emptied)]
-    const thread = new Worker(script, { workerData: { rows: task, chest } })
-    const finish = (end: RowsEnd | undefined) => void thread.terminate().then(() => resolve(end))
-    thread.on('error', reject)
+    let enough = false
     thread.on('message', (message: FromThread) => {
-      if ('end' in message) finish(message.end)
-      else if ('unreadable' in message) void thread.terminate().then(() => reject(new UsageError(message.unreadable)))
+      if (enough) return
+      if ('end' in message) resolve(message.end)
+      else if ('unreadable' in message) reject(new UsageError(message.unreadable))
       else if (takeAll(message.batch, drawers, take)) {
         Atomics.add(emptied, 0, 1)
         Atomics.notify(emptied, 0)
-      } else finish(undefined)
+      } else {
+        enough = true
+        resolve(undefined)
+      }
     })
-  })
+    thread.postMessage({ task, chest } satisfies Begin)
+  })])
+  return { read, stop: () => thread.terminate() }
 }
 
 function takeAll({ drawer, rows, holes }: Batch, drawers: readonly Float64Array[][], take: (block: RowBlock) => boolean): boolean {
@@ -82,11 +102,14 @@ function takeAll({ drawer, rows, holes }: Batch, drawers: readonly Float64Array[
   })
 }
 
-/** The thread's part: reads what it was given and lays it out, a few drawers ahead of whoever takes them. */
-export async function serveRows(): Promise<void> {
-  const { rows: task, chest } = (workerData ?? {}) as { rows?: RowsTask; chest?: Chest }
-  if (!parentPort || !task || !chest) return
-  const outbox = new Outbox(parentPort, chest)
+/** The thread's part: waits for its task, reads what it is given and lays it out, a few drawers ahead of whoever takes them. */
+export function serveRows(): void {
+  const port = parentPort
+  port?.once('message', (begin: Begin) => void layOut(begin, port))
+}
+
+async function layOut({ task, chest }: Begin, port: MessagePort): Promise<void> {
+  const outbox = new Outbox(port, chest)
   const reader = readTable(task.dialect, task.wanted, (block) => outbox.put(block))
   try {
     for await (const chunk of streamFile(task.path)) {
@@ -94,13 +117,13 @@ export async function serveRows(): Promise<void> {
       if (reader.problem()) break
     }
   } catch (error) {
-    parentPort.postMessage({ unreadable: (error as Error).message } satisfies FromThread)
+    port.postMessage({ unreadable: (error as Error).message } satisfies FromThread)
     return
   }
   reader.end()
   outbox.send()
   const problem = reader.problem()
-  parentPort.postMessage({ end: { tally: reader.tally, ...(problem ? { problem } : {}) } } satisfies FromThread)
+  port.postMessage({ end: { tally: reader.tally, ...(problem ? { problem } : {}) } } satisfies FromThread)
 }
 
 /** Lays blocks into the drawers in turn, and waits where none has been emptied yet. */

@@ -7,7 +7,7 @@ import { serveRows } from './rowsThread'
 
 if (!isMainThread) {
   const begunWith = workerData as { rows?: unknown; words?: Catalogue } | null
-  if (begunWith?.rows) void serveRows()
+  if (begunWith?.rows) serveRows()
   else {
     // A thread knows nothing of what was said to the others, also not of the language.
     speak(begunWith?.words)

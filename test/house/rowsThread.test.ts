@@ -4,7 +4,7 @@ import { tmpdir } from 'node:os'
 import { join } from 'node:path'
 import { buildSync } from 'esbuild'
 import { analyseLog, planLog, type LogPlan } from '../../src/core/logs/analyseLog'
-import { rowsFromThread } from '../../src/cli/rowsThread'
+import { startRows, type RowsThread } from '../../src/cli/rowsThread'
 
 const folder = mkdtempSync(join(tmpdir(), 'detent-'))
 const script = join(folder, 'cli.cjs')
@@ -13,20 +13,29 @@ const log = join(folder, 'log.csv')
 const lines = Array.from({ length: 200_000 }, (_, at) => `${(at / 1000).toFixed(3)},${(60 + 40 * Math.sin(at / 90)).toFixed(2)},${at === 5000 ? '' : (50 + (at % 60)).toFixed(1)}${at === 70_000 ? ',1' : ''}\n`)
 const request = { mapping: { time: { column: 1 }, front: { column: 2 }, rear: { column: 3 } }, facts: { front: { travelMm: 120 }, rear: { travelMm: 130 } } }
 
-describe('rowsFromThread', () => {
+describe('startRows', () => {
   before(() => {
     buildSync({ entryPoints: ['src/cli/main.ts'], outfile: script, bundle: true, platform: 'node', format: 'cjs', target: 'es2022', logLevel: 'error' })
     writeFileSync(log, lines.join(''))
   })
   after(() => rmSync(folder, { recursive: true }))
 
+  /** Reads on a thread that has ended when it is told. */
+  const read = async (...args: Parameters<RowsThread['read']>) => {
+    const thread = startRows(script)
+    try {
+      return await thread.read(...args)
+    } finally {
+      await thread.stop()
+    }
+  }
   const plan = () => planLog(readFileSync(log).subarray(0, 65_536), false, request) as LogPlan
 
   it('leads to the same report as one thread does', async () => {
     const analysis = analyseLog(request)
     analysis.feed(readFileSync(log))
     const { dialect, wanted, take, wantsMore, end } = plan()
-    const reading = await rowsFromThread(script, { path: log, dialect, wanted }, (block) => {
+    const reading = await read({ path: log, dialect, wanted }, (block) => {
       take(block)
       return wantsMore()
     })
@@ -39,7 +48,7 @@ describe('rowsFromThread', () => {
   it('ends with nothing where no more is wanted', async () => {
     const { dialect, wanted } = plan()
     let blocks = 0
-    assert.equal(await rowsFromThread(script, { path: log, dialect, wanted }, () => ++blocks < 3), undefined)
+    assert.equal(await read({ path: log, dialect, wanted }, () => ++blocks < 3), undefined)
     assert.equal(blocks, 3)
   })
 
@@ -50,7 +59,7 @@ describe('rowsFromThread', () => {
     writeFileSync(short, Array.from({ length: rows }, (_, at) => `${at % 9}\n`).join(''))
     const dialect = { separator: ',', decimal: '.', quoted: false, columns: [{ name: 'a' }], dataLine: 1, dataOffset: 0 } as const
     let seen = 0
-    const end = await rowsFromThread(script, { path: short, dialect, wanted: [{ column: 0 }] }, ({ rows: count, slots, lines: numbers }) => {
+    const end = await read({ path: short, dialect, wanted: [{ column: 0 }] }, ({ rows: count, slots, lines: numbers }) => {
       for (let row = 0; row < count; row++, seen++) if (slots[0]![row] !== seen % 9 || numbers[row] !== seen + 1) return false
       return true
     })
@@ -60,6 +69,6 @@ describe('rowsFromThread', () => {
 
   it('says what cannot be read', async () => {
     const { dialect, wanted } = plan()
-    await assert.rejects(rowsFromThread(script, { path: join(folder, 'none.csv'), dialect, wanted }, () => true), /none\.csv: there is no such file/)
+    await assert.rejects(read({ path: join(folder, 'none.csv'), dialect, wanted }, () => true), /none\.csv: there is no such file/)
   })
 })
