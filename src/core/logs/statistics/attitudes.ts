@@ -54,6 +54,6 @@ export class Attitudes {
 }
 
 function spread(counted: CountedValues): Spread {
-  const [p5, p50, p95] = percentiles(counted.each(), [5, 50, 95])
+  const [p5, p50, p95] = percentiles(counted.counts(), [5, 50, 95])
   return { p5: p5!, p50: p50!, p95: p95! }
 }

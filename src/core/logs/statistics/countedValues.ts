@@ -1,3 +1,5 @@
+import type { Counts } from './percentiles'
+
 /** How many steps of the grid are counted one by one, at most. */
 const mostSteps = 1 << 19
 /** Values off the grid by less than this share of a step are rounding of their last bit. */
@@ -109,12 +111,21 @@ export class CountedValues {
   }
 
   /** Every value that was met and how often, rising; those outside of what was expected as one at either end. */
-  *each(): Generator<[value: number, times: number]> {
-    if (this.#below > 0) yield [this.#least, this.#below]
-    for (let step = 0; step < this.#counts.length; step++) {
-      const times = this.#counts[step]!
-      if (times > 0) yield [((this.#first + step) / this.#perUnit) * this.#unit, times]
+  counts(): Counts {
+    const counts = this.#counts
+    let met = 0
+    for (let step = 0; step < counts.length; step++) if (counts[step]! > 0) met++
+    const begin = this.#below > 0 ? 1 : 0
+    const length = begin + met + (this.#above > 0 ? 1 : 0)
+    const [values, times] = [new Float64Array(length), new Float64Array(length)]
+    if (this.#below > 0) [values[0], times[0]] = [this.#least, this.#below]
+    let into = begin
+    for (let step = 0; step < counts.length; step++) {
+      if (counts[step]! === 0) continue
+      values[into] = ((this.#first + step) / this.#perUnit) * this.#unit
+      times[into++] = counts[step]!
     }
-    if (this.#above > 0) yield [this.#most, this.#above]
+    if (this.#above > 0) [values[into], times[into]] = [this.#most, this.#above]
+    return { values, times }
   }
 }

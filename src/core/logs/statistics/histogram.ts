@@ -10,19 +10,24 @@ export interface Histogram {
 /** A bin's edge is met by a value that falls short of it by its last bit. */
 const rounding = 1e-9
 
-/** Shares of counted values in bins whose edges are whole multiples of `bin`, from the lowest value to the highest. */
-export function histogram(counts: Counts, bin: number): Histogram {
-  const bins = new Map<number, number>()
+/**
+ * Shares of counted values in bins whose edges are whole multiples of `bin`, from the lowest value to the highest; or, where
+ * `reach` is named, over all of that, within which the values have to be.
+ */
+export function histogram(counts: Counts, bin: number, reach?: { from: number; to: number }): Histogram {
+  const { values, times } = counts
+  const binOf = (value: number) => Math.floor(value / bin + rounding)
+  const first = binOf(reach?.from ?? values[0] ?? 0)
+  const last = binOf(reach?.to ?? values.at(-1) ?? 0)
+  if (last - first > mostBins) return histogram(counts, bin * 10, reach)
+  const bins = new Float64Array(last - first + 1)
   let n = 0
-  for (const [value, times] of counts) {
-    const at = Math.floor(value / bin + rounding)
-    bins.set(at, (bins.get(at) ?? 0) + times)
-    n += times
+  for (let at = 0; at < values.length; at++) {
+    bins[Math.floor(values[at]! / bin + rounding) - first]! += times[at]!
+    n += times[at]!
   }
   if (n === 0) return { bin, from: 0, sharesPct: [] }
-  const [first, last] = [Math.min(...bins.keys()), Math.max(...bins.keys())]
-  if (last - first > mostBins) return histogram(counts, bin * 10)
-  return { bin, from: first * bin, sharesPct: Array.from({ length: last - first + 1 }, (_, at) => (100 * (bins.get(first + at) ?? 0)) / n) }
+  return { bin, from: first * bin, sharesPct: Array.from(bins, (met) => (100 * met) / n) }
 }
 
 /** A glitch far away from all else must not make a list of millions; the bins are widened then, as `bin` says. */

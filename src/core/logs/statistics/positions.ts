@@ -4,7 +4,7 @@ import { CountedValues } from './countedValues'
 import { histogram } from './histogram'
 import type { PositionStatistics } from './logStatistics'
 import { plausible } from './plausible'
-import { meanOf, percentiles } from './percentiles'
+import { countOf, meanOf, percentiles, type Counts } from './percentiles'
 
 /** Counts positions of one end as they come: those of the sensor, which are on its own grid, and turned into wheel travel only when told. */
 export class Positions {
@@ -45,28 +45,29 @@ export class Positions {
   }
 
   /** Every position at the wheel and how often it was met, rising. */
-  *#each(): Generator<[number, number]> {
-    const wheelAt = this.channel.toWheel?.at
-    for (const [value, times] of this.#counted.each()) yield [wheelAt ? wheelAt(value) : value, times]
+  #atWheel(): Counts {
+    const counts = this.#counted.counts()
+    const { toWheel } = this.channel
+    return toWheel ? { ...counts, values: counts.values.map((value) => toWheel.at(value)) } : counts
   }
 
   /** `undefined` where there is no sample. */
   summary({ percentiles: wanted, positionBinMm, positionBinPct }: LogOptions): PositionStatistics | undefined {
     if (!Number.isFinite(this.#deepest.mm)) return undefined
     const { travelMm } = this.channel
-    const counts = [...this.#each()]
+    const counts = this.#atWheel()
     const named = (values: readonly number[]) => Object.fromEntries(wanted.map((percent, at) => [`p${percent}`, values[at]!]))
     const [median, ...found] = percentiles(counts, [50, ...wanted])
     const meanMm = meanOf(counts)
     const pct = (mm: number) => (100 * mm) / travelMm!
     return {
-      samples: counts.reduce((sum, [, times]) => sum + times, 0), exact: this.#counted.exact, resolutionMm: this.#counted.step, percentileMethod: 'linear',
+      samples: countOf(counts), exact: this.#counted.exact, resolutionMm: this.#counted.step, percentileMethod: 'linear',
       percentilesMm: named(found), medianMm: median!, meanMm,
       deepestMm: this.#deepest.mm, deepestAtS: this.#deepest.atS, leastMm: this.#least.mm, leastAtS: this.#least.atS,
       histogramMm: histogram(counts, positionBinMm),
       ...(travelMm === undefined ? {} : {
         percentilesPct: named(found.map(pct)), medianPct: pct(median!), meanPct: pct(meanMm), deepestPct: pct(this.#deepest.mm),
-        histogramPct: histogram(counts.map(([value, times]) => [pct(value), times]), positionBinPct),
+        histogramPct: histogram({ ...counts, values: counts.values.map(pct) }, positionBinPct),
       }),
     }
   }

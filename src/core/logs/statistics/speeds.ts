@@ -1,5 +1,5 @@
 import { histogram, type Histogram } from './histogram'
-import { percentiles } from './percentiles'
+import { countOf, percentiles, type Counts } from './percentiles'
 
 /** Limits between low and high speed, mm/s, above zero both. Measured values lie on either side of them, never on both. */
 export interface SpeedLimits {
@@ -65,11 +65,11 @@ export class Speeds {
     const low = this.#from(step) - high
     const rebound = this.#count - this.#from(0)
     const fastRebound = this.#count - this.#from(-limits.reboundMmPerS)
-    const steps = [...this.#each()]
+    const steps = this.#within(-Infinity, Infinity)
     const found = percentiles(steps, wantedPercentiles)
     return {
-      samples: this.#count, fastestCompressionMmPerS: Math.max(0, steps.at(-1)![0]), fastestReboundMmPerS: Math.max(0, -steps[0]![0]),
-      rmsMmPerS: Math.sqrt(steps.reduce((sum, [speed, times]) => sum + speed * speed * times, 0) / this.#count),
+      samples: this.#count, fastestCompressionMmPerS: Math.max(0, steps.values.at(-1)!), fastestReboundMmPerS: Math.max(0, -steps.values[0]!),
+      rmsMmPerS: Math.sqrt(squaresOf(steps) / this.#count),
       percentilesMmPerS: Object.fromEntries(wantedPercentiles.map((percent, at) => [`p${percent}`, found[at]!])),
       lowHighLimitMmPerS: { compression: limits.compressionMmPerS, rebound: limits.reboundMmPerS },
       sharesPct: { highRebound: share(fastRebound), lowRebound: share(rebound - fastRebound), still: share(still), lowCompression: share(low), highCompression: share(high) },
@@ -86,16 +86,33 @@ export class Speeds {
 
   #histogram(bin: number, to: number): SpeedStatistics['histogram'] {
     const reached = Math.ceil(to / bin) * bin
-    const within = [...this.#each()].filter(([value]) => value >= -reached && value < reached)
-    const { from, sharesPct } = histogram([[-reached, 0], ...within, [reached - step, 0]], bin)
-    const n = within.reduce((sum, [, times]) => sum + times, 0)
+    const within = this.#within(-reached, reached)
+    const { from, sharesPct } = histogram(within, bin, { from: -reached, to: reached - step })
+    const n = countOf(within)
     const [below, above] = [this.#count - this.#from(-reached), this.#from(reached)]
     const ofAll = (pct: number) => (n === 0 ? 0 : (pct * n) / this.#count)
     return { bin, from, sharesPct: sharesPct.map(ofAll), belowPct: (100 * below) / this.#count, abovePct: (100 * above) / this.#count }
   }
 
-  /** Every speed that was met, to the step, and how often; rising. */
-  *#each(): Generator<[number, number]> {
-    for (let at = 0; at <= 2 * side; at++) if (this.#counts[at]! > 0) yield [(at - side) / perStep, this.#counts[at]!]
+  /** Every speed from one up to and without another that was met, to the step, and how often; rising. */
+  #within(from: number, below: number): Counts {
+    const counts = this.#counts
+    let met = 0
+    for (let at = 0; at < counts.length; at++) if (counts[at]! > 0) met++
+    const [values, times] = [new Float64Array(met), new Float64Array(met)]
+    let into = 0
+    for (let at = 0; at < counts.length; at++) {
+      const speed = (at - side) / perStep
+      if (counts[at]! === 0 || speed < from || speed >= below) continue
+      values[into] = speed
+      times[into++] = counts[at]!
+    }
+    return { values: values.subarray(0, into), times: times.subarray(0, into) }
   }
+}
+
+function squaresOf({ values, times }: Counts): number {
+  let sum = 0
+  for (let at = 0; at < values.length; at++) sum += values[at]! * values[at]! * times[at]!
+  return sum
 }

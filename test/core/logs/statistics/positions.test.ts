@@ -3,7 +3,7 @@ import fc from 'fast-check'
 import { mean, quantileSeq } from 'mathjs'
 import { CountedValues } from '../../../../src/core/logs/statistics/countedValues'
 import { histogram } from '../../../../src/core/logs/statistics/histogram'
-import { meanOf, percentiles } from '../../../../src/core/logs/statistics/percentiles'
+import { countsOf, meanOf, percentiles } from '../../../../src/core/logs/statistics/percentiles'
 import { near } from '../../compute/near'
 
 const x = [2.0, 2.5, 3.7, 6.1, 9.8, 14.9, 20.7, 26.0, 29.6, 30.8, 29.5, 26.1, 21.3, 16.2, 11.8, 8.6, 6.4]
@@ -14,7 +14,7 @@ function counted(values: readonly number[], expected: { from: number; to: number
   return counts
 }
 
-const percentilesOf = (values: readonly number[], wanted: readonly number[]) => percentiles(counted(values).each(), wanted)
+const percentilesOf = (values: readonly number[], wanted: readonly number[]) => percentiles(counted(values).counts(), wanted)
 
 describe('percentiles', () => {
   // numpy.org, percentile: 3.5; cnblogs.com/keye/p/16965985.html: 2.6, 6.4.
@@ -29,7 +29,7 @@ describe('percentiles', () => {
   it('numpy 2.4.6 on the reference record: 5 to 99 %, mean', () => {
     const found = percentilesOf(x, [5, 10, 25, 50, 75, 90, 95, 99])
     for (const [at, value] of [2.4, 3.22, 6.4, 14.9, 26.0, 29.54, 29.84, 30.608].entries()) near(found[at], value, 1e-9)
-    near(meanOf(counted(x).each()), 15.647058824, 1e-9)
+    near(meanOf(counted(x).counts()), 15.647058824, 1e-9)
   })
 
   it('mathjs: any readings of a decimal sensor, exactly', () => {
@@ -38,8 +38,8 @@ describe('percentiles', () => {
       const values = counts.map((count) => count / scale)
       const kept = counted(values)
       assert.ok(kept.exact)
-      near(percentiles(kept.each(), [percent])[0], Number(quantileSeq(values, percent / 100)), 1e-9)
-      near(meanOf(kept.each()), mean(values), 1e-9)
+      near(percentiles(kept.counts(), [percent])[0], Number(quantileSeq(values, percent / 100)), 1e-9)
+      near(meanOf(kept.counts()), mean(values), 1e-9)
     }), { numRuns: 200 })
   })
 
@@ -61,35 +61,35 @@ describe('CountedValues', () => {
     const values = Array.from({ length: 400 }, (_, at) => 60 + 50 * Math.sin(at))
     const kept = counted(values)
     assert.ok(!kept.exact && kept.step <= 0.001)
-    for (const percent of [1, 50, 99]) near(percentiles(kept.each(), [percent])[0], Number(quantileSeq(values, percent / 100)), kept.step / 2 + 1e-12)
+    for (const percent of [1, 50, 99]) near(percentiles(kept.counts(), [percent])[0], Number(quantileSeq(values, percent / 100)), kept.step / 2 + 1e-12)
   })
 
   it('keeps its grid through glitches, and counts those beyond all travel at the ends', () => {
     const kept = counted([...x, 65535, -1e9])
     assert.deepEqual([kept.exact, kept.step, kept.outside], [true, 0.1, 2])
-    const all = [...kept.each()]
-    assert.deepEqual([all[0], all.at(-1)], [[-1e9, 1], [65535, 1]])
+    const { values, times } = kept.counts()
+    assert.deepEqual([values[0], times[0], values.at(-1), times.at(-1)], [-1e9, 1, 65535, 1])
   })
 
   it('passes over what is no number', () => {
-    assert.deepEqual([...counted([1, NaN, 2]).each()], [[1, 1], [2, 1]])
+    assert.deepEqual(counted([1, NaN, 2]).counts(), countsOf([[1, 1], [2, 1]]))
   })
 })
 
 describe('histogram', () => {
   it('has edges at whole multiples of the bin, and shares that add up to 100', () => {
-    const { from, sharesPct } = histogram(counted(x).each(), 5)
+    const { from, sharesPct } = histogram(counted(x).counts(), 5)
     assert.equal(from, 0)
     sharesPct.forEach((share, at) => near(share, (100 * x.filter((value) => value >= at * 5 && value < at * 5 + 5).length) / 17, 1e-9))
     near(sharesPct.reduce((sum, share) => sum + share, 0), 100, 1e-9)
   })
 
   it('puts a value on an edge into the bin above it, though its last bit falls short', () => {
-    assert.deepEqual(histogram([[0.1 + 0.2, 1], [0.3, 1]], 0.1), { bin: 0.1, from: 0.30000000000000004, sharesPct: [100] })
+    assert.deepEqual(histogram(countsOf([[0.1 + 0.2, 1], [0.3, 1]]), 0.1), { bin: 0.1, from: 0.30000000000000004, sharesPct: [100] })
   })
 
   it('is widened rather than made of millions of bins', () => {
-    assert.ok(histogram([[0, 1], [1e9, 1]], 5).sharesPct.length <= 2001)
-    assert.deepEqual(histogram([], 5).sharesPct, [])
+    assert.ok(histogram(countsOf([[0, 1], [1e9, 1]]), 5).sharesPct.length <= 2001)
+    assert.deepEqual(histogram(countsOf([]), 5).sharesPct, [])
   })
 })
