@@ -53,32 +53,40 @@ export class CountedValues {
 
   /** NaN is passed over. */
   add(values: Float64Array, from: number, to: number): void {
-    let counts = this.#counts
-    let scale = this.#perUnit / this.#unit
-    let shift = 0.5 - this.#first
-    let strict = this.exact
+    let at = from
+    while (at < to) {
+      at = this.#onGrid(values, at, to)
+      if (at < to && !this.#offGrid(values[at]!)) at++
+    }
+  }
+
+  /** Counts values that lie on the grid; returns the place of the first that does not. */
+  #onGrid(values: Float64Array, from: number, to: number): number {
+    const counts = this.#counts
+    const scale = this.#perUnit / this.#unit
+    const shift = 0.5 - this.#first
+    const tolerance = this.exact ? rounding : 1
     for (let at = from; at < to; at++) {
       const place = values[at]! * scale + shift
-      if (!(place >= 0 && place < counts.length)) {
-        this.#beyond(values[at]!)
-        continue
-      }
       const step = place | 0
-      if (strict) {
-        const off = place - step - 0.5
-        if (off > rounding || off < -rounding) {
-          this.#refine()
-          // The grid has changed; the same value once more.
-          at--
-          counts = this.#counts
-          scale = this.#perUnit / this.#unit
-          shift = 0.5 - this.#first
-          strict = this.exact
-          continue
-        }
-      }
-      counts[step]!++
+      const off = place - step - 0.5
+      // Written so that NaN is off the grid as well, and so is what is too large for a whole number.
+      if (!(off <= tolerance && off >= -tolerance && place >= 0 && step < counts.length)) return at
+      counts[step] = (counts[step]! + 1) | 0
     }
+    return to
+  }
+
+  /** True where the grid was changed for this value, which then is to be counted once more. */
+  #offGrid(value: number): boolean {
+    // The very sum of `#onGrid`: told apart by a last bit, the two would go on for ever.
+    const place = value * (this.#perUnit / this.#unit) + (0.5 - this.#first)
+    if (place >= 0 && place < this.#counts.length) {
+      this.#refine()
+      return true
+    }
+    this.#beyond(value)
+    return false
   }
 
   #stepsAt(perUnit: number): number {

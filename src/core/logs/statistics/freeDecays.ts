@@ -28,11 +28,6 @@ export const decayRules = phrase('three or more swings running, each at least a 
 
 const mostKept = 500
 
-interface Turn {
-  time: number
-  mm: number
-}
-
 /**
  * Finds free decays among turning points: natural frequency and damping without a test stand.
  *
@@ -45,65 +40,84 @@ interface Turn {
 export class FreeDecays {
   readonly #found: Decay[] = []
   #count = 0
-  #turns: Turn[] = []
-  #swing = 0
-  #halves = { least: Infinity, most: 0 }
-  #steps = { least: Infinity, most: 0 }
+  /** The turns of the run so far, a time and a place each, in an array that grows: on a ride there are thousands of runs a minute. */
+  #turns = new Float64Array(64)
+  #held = 0
+  /** The newest swing, then the shortest and the longest half and the least and the greatest step of the run. */
+  readonly #now = Float64Array.of(0, Infinity, 0, Infinity, 0)
 
   turn(time: number, mm: number): void {
-    const before = this.#turns.at(-1)
-    this.#turns.push({ time, mm })
-    if (!before) return
-    const swing = Math.abs(mm - before.mm)
-    if (!this.#belongs(swing, time - before.time)) this.#close()
-    this.#swing = swing
+    if (2 * this.#held === this.#turns.length) {
+      const more = new Float64Array(4 * this.#held)
+      more.set(this.#turns)
+      this.#turns = more
+    }
+    const turns = this.#turns
+    const at = 2 * this.#held++
+    turns[at] = time
+    turns[at + 1] = mm
+    if (at === 0) return
+    const swing = Math.abs(mm - turns[at - 1]!)
+    if (!this.#belongs(swing, time - turns[at - 2]!)) this.#close()
+    this.#now[0] = swing
   }
 
   /** Whether the newest swing belongs to the decay of those before; takes it up if so. */
   #belongs(swing: number, half: number): boolean {
-    const [shortest, longest] = rules.halfPeriodS
-    const [leastHalf, mostHalf] = [Math.min(this.#halves.least, half), Math.max(this.#halves.most, half)]
-    if (half < shortest || half > longest || mostHalf > leastHalf * (1 + rules.evenness)) return false
-    if (this.#turns.length > 2) {
-      if (swing >= rules.shrink * this.#swing) return false
-      const step = Math.log(this.#swing / swing)
-      const [leastStep, mostStep] = [Math.min(this.#steps.least, step), Math.max(this.#steps.most, step)]
+    const now = this.#now
+    const leastHalf = Math.min(now[1]!, half)
+    const mostHalf = Math.max(now[2]!, half)
+    if (half < rules.halfPeriodS[0] || half > rules.halfPeriodS[1] || mostHalf > leastHalf * (1 + rules.evenness)) return false
+    if (this.#held > 2) {
+      if (swing >= rules.shrink * now[0]!) return false
+      const step = Math.log(now[0]! / swing)
+      const leastStep = Math.min(now[3]!, step)
+      const mostStep = Math.max(now[4]!, step)
       if (mostStep > rules.steadiness * leastStep) return false
-      this.#steps.least = leastStep
-      this.#steps.most = mostStep
+      now[3] = leastStep
+      now[4] = mostStep
     }
-    this.#halves.least = leastHalf
-    this.#halves.most = mostHalf
+    now[1] = leastHalf
+    now[2] = mostHalf
     return true
   }
 
   /** Ends a run before its newest turn; the last swing may begin another. */
   #close(): void {
-    if (this.#turns.length > rules.fewestSwings + 1) this.#note(this.#turns.slice(0, -1))
-    const [before, last] = [this.#turns.at(-2)!, this.#turns.at(-1)!]
-    this.#turns = [before, last]
-    const half = last.time - before.time
-    this.#halves = { least: half, most: half }
-    this.#steps = { least: Infinity, most: 0 }
+    const held = this.#held
+    if (held > rules.fewestSwings + 1) this.#note(held - 1)
+    this.#turns.copyWithin(0, 2 * held - 4, 2 * held)
+    this.#held = 2
+    this.#forget()
+    this.#now.fill(this.#turns[2]! - this.#turns[0]!, 1, 3)
   }
 
-  #note(turns: readonly Turn[]): void {
-    const swings = swingsOf(turns)
-    if (swings.length < rules.fewestSwings) return
+  #forget(): void {
+    const now = this.#now
+    now[1] = Infinity
+    now[2] = 0
+    now[3] = Infinity
+    now[4] = 0
+  }
+
+  /** Takes up the run of the first turns, where it is one. */
+  #note(turns: number): void {
+    if (turns <= rules.fewestSwings) return
+    const times = Array.from({ length: turns }, (_, at) => this.#turns[2 * at]!)
+    const swings = Array.from({ length: turns - 1 }, (_, at) => Math.abs(this.#turns[2 * at + 3]! - this.#turns[2 * at + 1]!))
     const dampingRatio = ratioFromDecrement(decrement(swings), 'halfCycle')
-    const dampedHz = swings.length / (2 * (turns.at(-1)!.time - turns[0]!.time))
+    const dampedHz = swings.length / (2 * (times.at(-1)! - times[0]!))
     this.#count++
     if (this.#found.length < mostKept) {
-      this.#found.push({ atS: turns[0]!.time, swings: swings.length, dampingRatio, dampedHz, naturalHz: dampedHz / Math.sqrt(1 - dampingRatio ** 2) })
+      this.#found.push({ atS: times[0]!, swings: swings.length, dampingRatio, dampedHz, naturalHz: dampedHz / Math.sqrt(1 - dampingRatio ** 2) })
     }
   }
 
   /** A gap, or the end of the log. */
   finish(): void {
-    this.#note(this.#turns)
-    this.#turns = []
-    this.#halves = { least: Infinity, most: 0 }
-    this.#steps = { least: Infinity, most: 0 }
+    this.#note(this.#held)
+    this.#held = 0
+    this.#forget()
   }
 
   summary(): DecayStatistics | undefined {
@@ -115,10 +129,6 @@ export class FreeDecays {
       dampingRatioFrom: middle(ratios, 0.25), dampingRatioTo: middle(ratios, 0.75), found: this.#found,
     }
   }
-}
-
-function swingsOf(turns: readonly Turn[]): number[] {
-  return turns.slice(1).map(({ mm }, at) => Math.abs(mm - turns[at]!.mm))
 }
 
 function middle(sorted: readonly number[], share: number): number {

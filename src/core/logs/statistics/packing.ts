@@ -1,10 +1,5 @@
 import { phrase } from '../../words/say'
 
-interface Turn {
-  time: number
-  mm: number
-}
-
 /** A run of quick hits: whether the end came out less far from hit to hit. */
 export interface Train {
   /** When its first hit was deepest, and how long until its last was. */
@@ -48,11 +43,10 @@ const mostKept = 1000
 export class Packing {
   readonly limits: PackingLimits
   readonly #trains: Train[] = []
-  /** Where each hit of the train that runs began, and when the first and the last were deepest. */
-  #starts: Turn[] = []
-  #lastHit = NaN
-  #firstHit = NaN
-  #before: Turn | undefined
+  /** Where each hit of the train that runs began, mm. */
+  #starts: number[] = []
+  /** When the first and the last hit were deepest, the time and the place of the turn before; doubles of their own would be made anew with every turn. */
+  readonly #now = new Float64Array(3).fill(NaN)
 
   /** Limits in mm follow from the travel; from 100 mm where it is not known. */
   constructor(travelMm = 100) {
@@ -61,31 +55,33 @@ export class Packing {
 
   /** The turning points of the movement, one after the other. */
   turn(time: number, mm: number): void {
-    const before = this.#before
-    this.#before = { time, mm }
-    if (!before || mm <= before.mm) return
-    if (mm - before.mm < this.limits.hitMm || time - this.#lastHit > this.limits.withinS) this.#close()
-    if (mm - before.mm < this.limits.hitMm) return
-    if (this.#starts.length === 0) this.#firstHit = time
+    const now = this.#now
+    const before = now[2]!
+    now[2] = mm
+    if (!(mm > before)) return
+    if (mm - before < this.limits.hitMm || time - now[1]! > this.limits.withinS) this.#close()
+    if (mm - before < this.limits.hitMm) return
+    if (this.#starts.length === 0) now[0] = time
     this.#starts.push(before)
-    this.#lastHit = time
+    now[1] = time
   }
 
   #close(): void {
     const starts = this.#starts
+    if (starts.length === 0) return
     this.#starts = []
     if (starts.length < this.limits.fewestHits || this.#trains.length === mostKept) return
     // It packs within a few hits and stays there: what counts is that it does not come back out.
-    const later = starts.slice(Math.floor(starts.length / 2)).map(({ mm }) => mm)
-    const driftMm = Math.min(...later) - starts[0]!.mm
+    const later = starts.slice(Math.floor(starts.length / 2))
+    const driftMm = Math.min(...later) - starts[0]!
     const packed = driftMm >= this.limits.driftMm
-    this.#trains.push({ atS: this.#firstHit, forS: this.#lastHit - this.#firstHit, hits: starts.length, driftMm, packed })
+    this.#trains.push({ atS: this.#now[0]!, forS: this.#now[1]! - this.#now[0]!, hits: starts.length, driftMm, packed })
   }
 
   /** A gap, or the end of the log. */
   finish(): void {
     this.#close()
-    this.#before = undefined
+    this.#now[2] = NaN
   }
 
   /** `undefined` where no train was found. Those in a braking do not count: there the load drives the fork in. */
