@@ -3,11 +3,13 @@
 //   npm run mutate -- rules       src/core/rules with their fixtures
 //   npm run mutate -- compute --only src/core/compute/sag/friction.ts,src/core/compute/sag/sag.ts
 // Works on a copy, and leaves its report in .cache/mutation. The tools are fetched on first use, apart from ours.
+// What is neither noticed nor explained in explained.json is told at the end, and ends it with exit code 1.
 import { spawnSync } from 'node:child_process'
 import { cpSync, existsSync, mkdirSync, readFileSync, writeFileSync } from 'node:fs'
 import { join } from 'node:path'
 import { parseArgs } from 'node:util'
 import { cache, npm, root } from '../workbench/install.mjs'
+import { holdAgainst, survivorsOf } from './survivors.ts'
 
 /** What is changed, and which tests are to notice. */
 const parts = {
@@ -31,7 +33,18 @@ for (const name of names) {
     mochaOptions: { 'no-config': true, spec }, jsonReporter: { fileName: join(folder, `${name}.report.json`) },
   }))
   const { status } = spawnSync(process.execPath, [join(tools, 'node_modules/@stryker-mutator/core/bin/stryker.js'), 'run', config], { cwd: root, stdio: 'inherit' })
-  if (status !== 0) process.exitCode = 1
+  if (status !== 0 || !tell(JSON.parse(readFileSync(join(folder, `${name}.report.json`), 'utf8')))) process.exitCode = 1
+}
+
+/** Says what is left; tells whether that is nothing. */
+function tell(report) {
+  const explained = JSON.parse(readFileSync(join(root, 'test/mutate/explained.json'), 'utf8'))
+  const survivors = survivorsOf(report)
+  const { unexplained, noticed } = holdAgainst(survivors, explained, Object.keys(report.files))
+  for (const { file, line, original, replacement } of unexplained) console.log(`${file}:${line}: ‘${original}’ may as well be ‘${replacement}’`)
+  for (const { file, original, replacement } of noticed) console.log(`${file}: ‘${original}’ as ‘${replacement}’ is explained in explained.json, and noticed by now`)
+  console.log(`${survivors.length} changes were not noticed, ${survivors.length - unexplained.length} of them explained, ${unexplained.length} not`)
+  return unexplained.length + noticed.length === 0
 }
 
 function install() {
