@@ -277,6 +277,8 @@ interface Dialect {
     quoted: boolean;
     /** The file is one of Parquet; what else is told here is how its columns were written as text. */
     parquet?: true;
+    /** Columns of a Parquet file that are left out: they hold lists or structures. */
+    unread?: readonly string[];
     columns: readonly Column[];
     /** Lines of the file, from 1; absent where there is no such line. */
     headerLine?: number;

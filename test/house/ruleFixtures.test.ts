@@ -6,6 +6,7 @@ import { readNotebook } from '../../src/core/notebook/readNotebook'
 import { checkNotebook } from '../../src/core/rules/checkNotebook'
 import { descriptions } from '../../src/core/rules/index'
 import { applyChanges, lineOf, lineStarts } from '../../src/core/text'
+import { fixturesTold, fixturesToldPath } from './docs/fixturesTold'
 import { fixKeeps, readMarks } from './marks'
 import { withLogsFrom } from './withLogsFrom'
 
@@ -58,6 +59,10 @@ describe('the fixtures of the rules', () => {
 
   it('are all named after a code', () => {
     assert.deepEqual(fixtures.filter(({ code }) => !codes.includes(code ?? '')).map(({ name }) => name), [])
+  })
+
+  it('tell what they told when somebody last looked: see what differs, and `npm run docs`', () => {
+    assert.equal(fixturesTold(), readFileSync(fixturesToldPath, 'utf8'))
   })
 
   for (const { name, code, ok, text } of fixtures) {

@@ -1,7 +1,9 @@
-// Writes the generated sections of the documents anew, the manual page, the library's types, and the log among the samples: `npm run docs`.
+// Writes the generated sections of the documents anew, the manual page, the library's types, the log among the samples, and what the
+// rules tell of their fixtures: `npm run docs`.
 import { readFileSync, writeFileSync } from 'node:fs'
 import { manualPage } from '../../../src/cli/manual'
 import { apiPath, apiReport } from './apiReport'
+import { fixturesTold, fixturesToldPath } from './fixturesTold'
 import { sampleLog, sampleLogPath } from './sampleLog'
 import { generated, withSections } from './sections'
 
@@ -19,3 +21,4 @@ for (const [file, sections] of Object.entries(generated)) {
 writeFileSync(sampleLogPath, sampleLog())
 writeFileSync(manualPath, manualPage())
 writeFileSync(apiPath, apiReport())
+writeFileSync(fixturesToldPath, fixturesTold())
