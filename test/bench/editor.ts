@@ -29,12 +29,18 @@ export function editor(): Promise<Benchmark> {
     measured.push({ what: `keystroke to findings painted, 95th percentile, ${entries} entries`, ms: percentile(ms) })
   }
   const typed = keystrokes.find(({ entries }) => entries === 1000)
+  const [least, most] = [keystrokes[0], keystrokes.at(-1)]
+  const grown = (what: string, of: 'bytes' | 'touched') => ({
+    what: `${what} at ${most?.entries} (${most?.[of]}) over ${least?.entries} (${least?.[of]})`, ...(least && most ? { ratio: most[of] / least[of] } : {}), atMost: 1.05,
+  })
   return Promise.resolve({
     name: 'editor', title: 'The grid in the running editor: a server, a browser without a screen, real keys', measured,
     targets: [
       { what: 'first paint of 3000 entries over 30', ratio: paintOf(openings, 3000) / paintOf(openings, 30), atMost: 1.3 },
       { what: 'frame end to end at 3000, 95th percentile, ms', ratio: percentile(frames.filter(({ entries }) => entries === 3000).flatMap(({ ms }) => ms)), atMost: 17 },
       { what: 'keystroke to findings painted at 1000, 95th percentile, ms', ...(typed ? { ratio: percentile(typed.ms) } : {}), atMost: 50 },
+      grown('bytes of what the host says to a keystroke', 'bytes'),
+      grown('elements of the grid changed by one', 'touched'),
     ],
   })
 }

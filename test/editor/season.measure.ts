@@ -9,7 +9,8 @@ import { closeEverything, openGrid, write } from './workspace'
 /** What is measured in the window as a person has it; `npm run bench -- editor` runs this and says what it is held to. */
 export interface EditorFigures {
   opened: { entries: number; untilSeenMs: number; paintMs: number; messageBytes: number }[]
-  keystrokes: { entries: number; ms: number[] }[]
+  /** `bytes` and `touched`: of what the host says to a keystroke, as JSON, and the elements of the grid that change by it; the most of any. */
+  keystrokes: { entries: number; ms: number[]; bytes: number; touched: number }[]
   frames: { entries: number; ms: number[] }[]
 }
 
@@ -23,16 +24,21 @@ const frames = 180
  */
 const watch = `(() => {
   if (window.top === window) return
-  const seen = window.measured = { keys: [], shown: [], changed: [] }
-  const painted = (into, from, data) => requestAnimationFrame(() => setTimeout(() => into.push({ from, to: performance.now(), data })))
+  const seen = window.measured = { keys: [], shown: [], changed: [], touched: 0 }
+  const bytesOf = (said) => {
+    let binary = 0
+    return JSON.stringify(said, (_, each) => (ArrayBuffer.isView(each) ? (binary += each.byteLength, 0) : each)).length + binary
+  }
+  const watchGrid = () => new MutationObserver((records) => { seen.touched += new Set(records.map(({ target }) => target)).size }).observe(document.querySelector('.grid'), { subtree: true, childList: true, characterData: true, attributes: true })
+  const painted = (into, from, data) => requestAnimationFrame(() => setTimeout(() => into.push({ from, to: performance.now(), bytes: bytesOf(data) })))
   const add = EventTarget.prototype.addEventListener
   EventTarget.prototype.addEventListener = function (type, listener, options) {
     const isOurs = (this === window || this === undefined) && type === 'message' && document.getElementById('app')
     if (isOurs) {
       add.call(window, 'message', (event) => {
         const from = performance.now()
-        if (event.data?.type === 'gridShown') painted(seen.shown, from, event.data)
-        if (event.data?.type === 'gridChanged') painted(seen.changed, from)
+        if (event.data?.type === 'gridShown') { painted(seen.shown, from, event.data); setTimeout(watchGrid, 100) }
+        if (event.data?.type === 'gridChanged') painted(seen.changed, from, event.data)
       })
       add.call(window, 'keydown', (event) => { if (event.key === 'Enter') seen.keys.push(event.timeStamp) }, { capture: true })
     }
@@ -61,7 +67,7 @@ async function open(entries: number): Promise<Frame> {
   const grid = await gridFrame()
   await until('it is painted', () => grid.evaluate<boolean>('window.measured?.shown.length > 0'), 50_000)
   const untilSeenMs = performance.now() - started
-  const { paintMs, messageBytes } = await grid.evaluate<{ paintMs: number; messageBytes: number }>('({ paintMs: measured.shown[0].to - measured.shown[0].from, messageBytes: JSON.stringify(measured.shown[0].data).length })')
+  const { paintMs, messageBytes } = await grid.evaluate<{ paintMs: number; messageBytes: number }>('({ paintMs: measured.shown[0].to - measured.shown[0].from, messageBytes: measured.shown[0].bytes })')
   figures.opened.push({ entries, untilSeenMs, paintMs, messageBytes })
   return grid
 }
@@ -77,20 +83,23 @@ describe('a season in one file', () => {
       await closeEverything()
     })
   }
-  for (const entries of [30, 1000]) {
+  for (const entries of [30, 1000, 3000]) {
     it(`is typed into, with ${entries} entries`, async () => {
       const grid = await open(entries)
       await takeKeyboard(grid)
       await press('Home', 'End')
       const typed: number[] = []
-      figures.keystrokes.push({ entries, ms: typed })
+      const figure = { entries, ms: typed, bytes: 0, touched: 0 }
+      figures.keystrokes.push(figure)
       for (let time = 0; time < keystrokes; time++) {
-        await grid.evaluate('measured.keys.length = measured.changed.length = 0')
+        await grid.evaluate('measured.keys.length = measured.changed.length = measured.touched = 0')
         // Beyond its range and within it by turns, so that a finding comes and goes with each of them.
         await type(time % 2 === 0 ? `${30 + time} in` : '3 in')
         await press('Enter')
         const ms = await until('it is painted', () => grid.evaluate<number | undefined>('measured.keys.length > 0 && measured.changed.length > 0 ? measured.changed[0].to - measured.keys[0] : undefined'))
         typed.push(ms)
+        const { bytes, touched } = await grid.evaluate<{ bytes: number; touched: number }>('({ bytes: measured.changed.reduce((sum, each) => sum + each.bytes, 0), touched: measured.touched })')
+        Object.assign(figure, { bytes: Math.max(figure.bytes, bytes), touched: Math.max(figure.touched, touched) })
         await press('ArrowUp')
       }
     })

@@ -1,14 +1,14 @@
 import assert from 'node:assert/strict'
 import { spokenMore, spokenName, withUnit } from '../../../webview/grid/model/describe'
 import { GridModel } from '../../../webview/grid/model/gridModel'
-import { finding, smallView } from './small'
+import { arrived, finding, smallView } from './small'
 
 describe('what a screen reader is told of a cell', () => {
   const model = new GridModel()
   const view = smallView(2, [finding(1, 'warning', 'rebound', 'e1')])
   view.cells[1]![1] = { ...view.cells[1]![1]!, text: '3 out', about: 'as in e0', remark: 'counted twice' }
   view.cells[5]![1] = { state: 'empty', text: '' }
-  model.show(view)
+  model.show(arrived(view))
 
   it('is its text, its row and its entry', () => {
     assert.equal(spokenName(model, { row: 1, column: 1 }, undefined), '3 out, Rebound left, e1')

@@ -1,19 +1,19 @@
 import assert from 'node:assert/strict'
-import { countFindings, listedFindings, nextFinding } from '../../../webview/grid/model/findingsOrder'
+import { listedFindings, nextFinding } from '../../../webview/grid/model/findingsOrder'
 import { GridModel } from '../../../webview/grid/model/gridModel'
-import { finding, smallView } from './small'
+import { arrived, finding, smallView } from './small'
 
 describe('the order of findings', () => {
   const model = new GridModel()
-  model.show(smallView(3, [
+  model.show(arrived(smallView(3, [
     finding(1, 'info'), finding(2, 'warning', 'laps', 'e0'), finding(3, 'warning', 'rebound', 'e2'), finding(4, 'error', 'rebound', 'e1'), finding(5, 'warning', undefined, 'e2'),
-  ]))
+  ])))
 
   it('lists the worst first, then the newest entry, then from the top', () => {
     assert.deepEqual(listedFindings(model).map(({ id }) => id), [4, 5, 3, 2, 1])
   })
   it('counts by severity', () => {
-    assert.deepEqual(countFindings(model.view.findings), { error: 1, warning: 3, info: 1 })
+    assert.deepEqual(model.view.findings.counts, { error: 1, warning: 3, info: 1 })
   })
   it('goes from finding to finding entry by entry, headers too, round and round', () => {
     let spot = { row: 1, column: 0 }
@@ -29,7 +29,7 @@ describe('the order of findings', () => {
   })
   it('goes nowhere when there is none in the grid', () => {
     const bare = new GridModel()
-    bare.show(smallView(2, [finding(1, 'info')]))
+    bare.show(arrived(smallView(2, [finding(1, 'info')])))
     assert.equal(nextFinding(bare, { row: 1, column: 0 }, false), undefined)
   })
 })

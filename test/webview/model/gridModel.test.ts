@@ -1,12 +1,12 @@
 import assert from 'node:assert/strict'
 import { GridModel } from '../../../webview/grid/model/gridModel'
-import { finding, smallView } from './small'
+import { arrived, finding, smallView } from './small'
 
 describe('the model of the grid', () => {
   const frame = { title: 'Small', state: 'ready' as const }
   const shown = (entries = 3) => {
     const model = new GridModel()
-    model.show(smallView(entries, [finding(4, 'error', 'rebound', 'e1')]))
+    model.show(arrived(smallView(entries, [finding(4, 'error', 'rebound', 'e1')])))
     return model
   }
 

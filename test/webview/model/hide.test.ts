@@ -9,7 +9,7 @@ import { receive } from '../../../webview/grid/model/receive'
 import { spokenMore } from '../../../webview/grid/model/describe'
 import { readSavedState } from '../../../webview/grid/model/savedState'
 import { beginEdit } from '../../../webview/grid/model/write'
-import { finding, openSession, smallView } from './small'
+import { arrived, finding, openSession, smallView } from './small'
 
 type Opened = ReturnType<typeof openSession>
 const give = (opened: Opened, command: GridCommand) => receive(opened.session, { type: 'commandGiven', command })
@@ -169,20 +169,21 @@ describe('a filter', () => {
     const opened = mixed()
     filterEntries(opened.session, 'e1')
     receive(opened.session, { type: 'gridChanged', version: 2, patch: { title: 'Small', state: 'ready', columns: [[0, { ...smallView().columns[0]!, reason: 'dry' }]], cells: [[1, 0, { state: 'set', text: 'hidden' }], [1, 1, { state: 'set', text: 'shown' }]] } })
-    assert.equal(opened.session.model.view.cells[1]![0]!.text, 'shown')
+    assert.equal(opened.session.model.cell({ row: 1, column: 0 })!.text, 'shown')
     assert.deepEqual(opened.changes.flatMap((change) => (change.kind === 'cells' ? change.touched.cells : [])), [{ row: 1, column: 0 }])
     give(opened, 'showAll')
-    assert.deepEqual([opened.session.model.view.cells[1]![0]!.text, opened.session.model.view.columns[0]!.reason], ['hidden', 'dry'])
+    assert.deepEqual([opened.session.model.cell({ row: 1, column: 0 })!.text, opened.session.model.view.columns[0]!.reason], ['hidden', 'dry'])
   })
   it('keeps every cell in its row and column, whatever is hidden', () => {
     fc.assert(fc.property(fc.subarray(['g1', 'g2']), fc.constantFrom('all' as const, 'changed' as const, 'findings' as const), fc.constantFrom('', 'e', 'e1', '2026-04-02'), (folded, rows, entries) => {
       const opened = mixed()
       hide(opened.session, { folded: new Set(folded), rows, entries })
-      const { view, all } = opened.session.model
+      const { model } = opened.session
+      const { view, all } = model
       const { rows: shown, columns } = shownOf(all, opened.session.model.hiding)
       view.rows.forEach((row, y) => {
         assert.equal(row, all.rows[shown[y]!])
-        if (row.kind !== 'group') view.columns.forEach((_, x) => assert.equal(view.cells[y]![x], all.cells[shown[y]!]![columns[x]!]))
+        if (row.kind !== 'group') view.columns.forEach((_, x) => assert.equal(model.cell({ row: y, column: x }), all.cells.at(shown[y]!, columns[x]!) ?? 'there is one'))
       })
     }))
   })
@@ -190,10 +191,10 @@ describe('a filter', () => {
 
 describe('finding', () => {
   it('goes through headers, labels and cells in reading order, round and round', () => {
-    assert.deepEqual(findMatches(smallView(), '2.1'), [{ row: 'preload', column: 'e1' }])
-    assert.deepEqual(findMatches(smallView(), 'E1'), [{ column: 'e1' }])
-    assert.deepEqual(findMatches(smallView(), 'rebound LEFT'), [{ row: 'rebound' }])
-    assert.deepEqual(findMatches(smallView(), ' '), [])
+    assert.deepEqual(findMatches(arrived(smallView()), '2.1'), [{ row: 'preload', column: 'e1' }])
+    assert.deepEqual(findMatches(arrived(smallView()), 'E1'), [{ column: 'e1' }])
+    assert.deepEqual(findMatches(arrived(smallView()), 'rebound LEFT'), [{ row: 'rebound' }])
+    assert.deepEqual(findMatches(arrived(smallView()), ' '), [])
     const opened = openSession()
     opened.session.find.text = '.2'
     const seen = Array.from({ length: 6 }, () => {

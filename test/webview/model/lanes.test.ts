@@ -5,6 +5,7 @@ import { readNotebook } from '../../../src/core/notebook/readNotebook'
 import { historyMore, spokenMore } from '../../../webview/grid/model/describe'
 import { GridModel } from '../../../webview/grid/model/gridModel'
 import { lanesOf, parentOf } from '../../../webview/grid/model/lanes'
+import { arrived } from './small'
 
 /** A notebook of entries, each with what it says it comes from. */
 const columnsOf = (entries: readonly [id: string, from?: string][]) =>
@@ -56,7 +57,7 @@ describe('the lanes of a history', () => {
 
   it('are told in words to those who do not see them', () => {
     const model = new GridModel()
-    model.show(buildGrid(readNotebook('entries:\n  - {id: a}\n  - {id: b}\n  - {id: a2, from: a}\n  - {id: c}\n'), []))
+    model.show(arrived(buildGrid(readNotebook('entries:\n  - {id: a}\n  - {id: b}\n  - {id: a2, from: a}\n  - {id: c}\n'), [])))
     assert.deepEqual([0, 1, 2, 3].map((at) => historyMore(model, at)), [['leads on to b, a2'], ['from a', 'tried and left'], ['from a'], ['from a2']])
     assert.match(spokenMore(model, { row: -1, column: 2 }, undefined), /from a/)
   })
@@ -64,7 +65,7 @@ describe('the lanes of a history', () => {
   it('change with a patch of the columns', () => {
     const model = new GridModel()
     const view = buildGrid(readNotebook('entries:\n  - {id: a}\n  - {id: b}\n  - {id: c}\n'), [])
-    model.show(view)
+    model.show(arrived(view))
     const columns = columnsOf([['a'], ['b'], ['c', 'a']])
     const patch = { title: '', state: view.state, cells: [] }
     assert.equal(model.apply({ ...patch, columns: columns.map((column, at): [number, typeof column] => [at, column]) })?.lanes, true)

@@ -2,11 +2,11 @@ import assert from 'node:assert/strict'
 import { GridModel } from '../../../webview/grid/model/gridModel'
 import { layPaste } from '../../../webview/grid/model/paste'
 import { only } from '../../../webview/grid/model/selection'
-import { smallView } from './small'
+import { arrived, smallView } from './small'
 
 describe('pasting', () => {
   const model = new GridModel()
-  model.show(smallView())
+  model.show(arrived(smallView()))
   const place = (row: string, column: string, text: string) => ({ row, column, text })
 
   it('lays a block from the selected cell on', () => {

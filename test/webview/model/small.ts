@@ -4,6 +4,7 @@ import type { FromWebview } from '../../../src/protocol'
 import { receive } from '../../../webview/grid/model/receive'
 import type { SavedState } from '../../../webview/grid/model/savedState'
 import { Session, type Change, type Manner } from '../../../webview/grid/model/session'
+import { unpackView, type PageView } from '../../../webview/grid/model/unpackView'
 
 /** A small grid for tests: two groups, five rows that can be edited or not, as many entries as asked for. */
 export function smallView(entries = 3, findings: GridFinding[] = []): GridView {
@@ -22,6 +23,9 @@ export function smallView(entries = 3, findings: GridFinding[] = []): GridView {
   }
   return { title: 'Small', state: 'ready', columns, rows, findings, cautions: [], cells: rows.map((each, y) => (each.kind === 'group' ? [] : columns.map((_, x) => cell(y, x)))) }
 }
+
+/** A view as it has arrived at the page. */
+export const arrived = (view: GridView): PageView => unpackView(structuredClone(packView(view)))
 
 export const finding = (id: number, severity: GridFinding['severity'], row?: string, column?: string): GridFinding =>
   ({ id, code: 'test', severity, message: `finding ${id}`, line: id, fixes: [], ...(row && { row }), ...(column && { column }) })

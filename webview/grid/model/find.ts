@@ -1,4 +1,3 @@
-import type { GridView } from '../../../src/core/grid/view'
 import { say } from '../strings'
 import { spotName } from './describe'
 import { whyNotEdited } from './editing'
@@ -6,6 +5,7 @@ import { uncover } from './hide'
 import { nothingHidden, shownOf } from './hiding'
 import type { Session } from './session'
 import { LABELS } from './spot'
+import type { PageView } from './unpackView'
 import { sendTexts } from './write'
 
 /** What a person looks for in the grid. */
@@ -22,14 +22,14 @@ export interface Match {
 }
 
 /** All places of a view that hold a text, in whatever case, in reading order: headers, then row by row. */
-export function findMatches(view: GridView, text: string): Match[] {
+export function findMatches(view: PageView, text: string): Match[] {
   const wanted = text.trim().toLowerCase()
   if (wanted === '') return []
   const has = (...texts: (string | undefined)[]) => texts.some((each) => each !== undefined && each.toLowerCase().includes(wanted))
   const headers = view.columns.flatMap(({ key, id, date, reason }) => (has(id, date, reason) ? [{ column: key }] : []))
   const cells = view.rows.flatMap(({ key, label, detail }, row) => [
     ...(has(label, detail && `${label} ${detail}`) ? [{ row: key }] : []),
-    ...view.columns.flatMap((column, at) => (has(view.cells[row]![at]?.text) ? [{ row: key, column: column.key }] : [])),
+    ...view.columns.flatMap((column, at) => (has(view.cells.said(row, at)?.text) ? [{ row: key, column: column.key }] : [])),
   ])
   return [...headers, ...cells]
 }
@@ -67,7 +67,7 @@ export function findNext(session: Session, back = false, { stay = false } = {}):
 }
 
 /** In reading order: a header before all rows, a label before the cells of its row. */
-function rankOf({ rows, columns }: GridView, { row, column }: Match): number {
+function rankOf({ rows, columns }: Pick<PageView, 'rows' | 'columns'>, { row, column }: Match): number {
   const y = row === undefined ? -1 : rows.findIndex(({ key }) => key === row)
   const x = column === undefined ? LABELS : columns.findIndex(({ key }) => key === column)
   return (y + 1) * (columns.length + 1) + x + 1
@@ -100,7 +100,7 @@ export function replaceAll(session: Session): void {
   const columns = new Map(model.all.columns.map(({ key }, index) => [key, index]))
   const cells = found(session).flatMap(({ row, column }) => {
     const found = row === undefined ? undefined : rows.get(row)
-    const cell = found && column !== undefined ? model.all.cells[found.index]![columns.get(column)!] : undefined
+    const cell = found && column !== undefined ? model.all.cells.said(found.index, columns.get(column)!) : undefined
     // What is carried changes where it was set.
     return cell?.state === 'set' ? [{ row: row!, column: column!, text: replaced(cell.text, find) }] : []
   })

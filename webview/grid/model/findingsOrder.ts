@@ -9,8 +9,8 @@ export const severities: readonly Severity[] = ['error', 'warning', 'info']
 
 /** For the list: worst first, and among equals the newest entry first, then down the rows. */
 export function listedFindings(model: GridModel): GridFinding[] {
-  const spots = new Map(model.view.findings.map((finding) => [finding, spotOfFinding(model, finding)]))
-  return [...model.view.findings].sort((a, b) => {
+  const spots = new Map(model.view.findings.list.map((finding) => [finding, spotOfFinding(model, finding)]))
+  return [...model.view.findings.list].sort((a, b) => {
     const first = spots.get(a)
     const second = spots.get(b)
     return weight[a.severity] - weight[b.severity]
@@ -18,12 +18,6 @@ export function listedFindings(model: GridModel): GridFinding[] {
       || (first?.row ?? -2) - (second?.row ?? -2)
       || (a.line ?? 0) - (b.line ?? 0)
   })
-}
-
-export function countFindings(findings: readonly GridFinding[]): Record<Severity, number> {
-  const counts = { error: 0, warning: 0, info: 0 }
-  for (const { severity } of findings) counts[severity]++
-  return counts
 }
 
 /** Where a finding shows: its cell, else its entry's header, else its row's label; undefined when nowhere. */
@@ -34,7 +28,7 @@ export function spotOfFinding(model: GridModel, { row, column }: GridFinding): S
 /** The next spot with findings after one, entry by entry and down each, round and round. */
 export function nextFinding(model: GridModel, from: Spot, back: boolean): Spot | undefined {
   const rank = ({ row, column }: Spot) => column * (model.ground.rows.length + 1) + (row - HEADER)
-  const spots = model.view.findings.flatMap((finding) => spotOfFinding(model, finding) ?? [])
+  const spots = model.view.findings.list.flatMap((finding) => spotOfFinding(model, finding) ?? [])
     .filter(({ row, column }) => !(row === HEADER && column === LABELS))
     .sort((a, b) => (back ? rank(b) - rank(a) : rank(a) - rank(b)))
   const here = rank(from)

@@ -1,10 +1,16 @@
-import type { Cell, Column, GridFinding, GridPlace, GridView, Row } from '../../../src/core/grid/view'
+import type { Cell, Column, GridFinding, GridPlace, Row } from '../../../src/core/grid/view'
 import type { GridPatch } from '../../../src/protocol'
 import { nothingHidden, shownOf, type Hiding } from './hiding'
 import { lanesOf } from './lanes'
+import { Cells } from './cells'
+import { Findings } from './findings'
 import { HEADER, isCell, LABELS, type Ground, type Spot } from './spot'
+import type { PageView } from './unpackView'
 
-const nothing: GridView = { title: '', state: 'ready', columns: [], rows: [], cells: [], findings: [], cautions: [] }
+const nothing: PageView = {
+  title: '', state: 'ready', columns: [], rows: [], cautions: [],
+  cells: new Cells({ cells: new Uint32Array(), marks: new Uint32Array() }, [], { rows: [], columns: [] }), findings: new Findings(new Int32Array(), { wordings: [], names: [] }),
+}
 
 /** What a patch touched, so that no more than that is drawn again. */
 export interface Touched {
@@ -20,9 +26,9 @@ export interface Touched {
 /** What the host last told, with the way from keys to indices and back. Holds nothing else. */
 export class GridModel {
   /** What there is to see: all of it, or what is left when something is hidden. */
-  view: GridView = nothing
+  view: Omit<PageView, 'cells'> = nothing
   /** All that the host told. */
-  all: GridView = nothing
+  all: PageView = nothing
   hiding: Hiding = nothingHidden
   ground: Ground = { rows: [], columns: 0 }
   /** The drawing of the history; absent where it does not branch. */
@@ -31,29 +37,28 @@ export class GridModel {
   pinned = 0
   pinnedRows = 0
   #order: readonly number[] = []
+  #rowOrder: readonly number[] = []
   #rows = new Map<string, number>()
   #columns = new Map<string, number>()
-  #findings = new Map<number, GridFinding>()
   #shownRows = new Map<number, number>()
   #shownColumns = new Map<number, number>()
 
-  show(all: GridView): void {
+  show(all: PageView): void {
     this.all = all
     const { rows, columns, pinned, pinnedRows } = shownOf(all, this.hiding)
     this.#shownRows = new Map(rows.map((row, index) => [row, index]))
     this.#shownColumns = new Map(columns.map((column, index) => [column, index]))
     this.#order = columns
+    this.#rowOrder = rows
     Object.assign(this, { pinned, pinnedRows })
     const isWhole = isAll(rows, all.rows.length) && isAll(columns, all.columns.length)
     const view = this.view = isWhole ? all : {
       ...all, rows: rows.map((row) => all.rows[row]!), columns: columns.map((column) => all.columns[column]!),
-      cells: rows.map((row) => (all.rows[row]!.kind === 'group' ? [] : columns.map((column) => all.cells[row]![column]!))),
     }
     this.ground = { rows: view.rows, columns: view.columns.length }
     this.#rows = new Map(view.rows.map((row, index) => [row.key, index]))
     this.#columns = new Map(view.columns.map((column, index) => [column.key, index]))
     this.lanes = this.#lanes()
-    this.#takeFindings(view.findings)
   }
 
   /** Shows what is left when this is hidden. Filters look at what the cells hold now, so that none goes while one works in it. */
@@ -65,16 +70,16 @@ export class GridModel {
   /** Takes what differs. Undefined when the patch does not fit what is shown: then ask for everything anew. */
   apply(patch: GridPatch): Touched | undefined {
     const { view, all } = this
-    const fits = patch.columns.every(([index]) => all.columns[index]) && patch.cells.every(([row, column]) => all.cells[row]?.[column])
+    const fits = patch.columns.every(([index]) => all.columns[index]) && patch.cells.every(([row, column]) => all.cells.at(row, column))
     if (!fits) return undefined
     const { columns, cells } = this.#shownOf(patch)
     const frame = patch.title !== view.title || patch.state !== view.state || patch.readOnly !== view.readOnly || !sameTrouble(patch, view)
-    const findings = patch.findings ? withFindings(all.findings, patch.findings) : all.findings
-    for (const each of new Set([view, all])) Object.assign(each, { title: patch.title, state: patch.state, readOnly: patch.readOnly, trouble: patch.trouble, findings })
+    if (patch.findings) all.findings.take(patch.findings)
+    for (const each of new Set([view, all])) Object.assign(each, { title: patch.title, state: patch.state, readOnly: patch.readOnly, trouble: patch.trouble })
     // All old names go before the new ones come: two entries may have changed names with each other.
     for (const [index] of columns) this.#columns.delete(view.columns[index]!.key)
     for (const [index, column] of patch.columns) all.columns[index] = column
-    for (const [row, column, cell] of patch.cells) all.cells[row]![column] = cell
+    for (const [row, column, cell] of patch.cells) all.cells.put(row, column, cell)
     for (const [index, column] of columns) {
       view.columns[index] = column
       this.#columns.set(column.key, index)
@@ -82,8 +87,6 @@ export class GridModel {
     const drawn = patch.columns.length > 0 ? this.#lanes() : this.lanes
     const lanes = drawn !== this.lanes && JSON.stringify(drawn) !== JSON.stringify(this.lanes)
     this.lanes = drawn
-    for (const [row, column, cell] of cells) view.cells[row]![column] = cell
-    if (patch.findings) this.#takeFindings(findings)
     return {
       cells: cells.map(([row, column]) => ({ row, column })),
       columns: columns.map(([index]) => index),
@@ -131,16 +134,17 @@ export class GridModel {
   }
 
   cell({ row, column }: Spot): Cell | undefined {
-    return this.view.cells[row]?.[column]
+    const [y, x] = [this.#rowOrder[row], this.#order[column]]
+    return y === undefined || x === undefined ? undefined : this.all.cells.at(y, x)
   }
 
   finding(id: number): GridFinding | undefined {
-    return this.#findings.get(id)
+    return this.all.findings.get(id)
   }
 
   /** Findings by ids, in the given order; ids that are not known are left out. */
   findingsOf(ids: readonly number[] | undefined): GridFinding[] {
-    return (ids ?? []).flatMap((id) => this.#findings.get(id) ?? [])
+    return (ids ?? []).flatMap((id) => this.all.findings.get(id) ?? [])
   }
 
   /** The findings about a cell, or about an entry as a whole when it is a header. */
@@ -171,24 +175,10 @@ export class GridModel {
   get writable(): boolean {
     return this.view.state === 'ready' && this.view.readOnly === undefined
   }
-
-  #takeFindings(findings: GridFinding[]): void {
-    this.#findings = new Map(findings.map((finding) => [finding.id, finding]))
-  }
 }
 
 const isAll = (indices: readonly number[], count: number) => indices.length === count && indices.every((index, at) => index === at)
 
-function withFindings(findings: readonly GridFinding[], { put, gone }: NonNullable<GridPatch['findings']>): GridFinding[] {
-  const [out, now] = [new Set(gone), new Map(put.map((finding) => [finding.id, finding]))]
-  const kept = findings.filter(({ id }) => !out.has(id)).map((finding) => {
-    const changed = now.get(finding.id)
-    now.delete(finding.id)
-    return changed ?? finding
-  })
-  return [...kept, ...now.values()]
-}
-
-function sameTrouble(a: Pick<GridView, 'trouble'>, b: Pick<GridView, 'trouble'>): boolean {
+function sameTrouble(a: Pick<PageView, 'trouble'>, b: Pick<PageView, 'trouble'>): boolean {
   return a.trouble?.message === b.trouble?.message && a.trouble?.line === b.trouble?.line
 }

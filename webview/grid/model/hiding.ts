@@ -1,4 +1,4 @@
-import type { Cell, GridView } from '../../../src/core/grid/view'
+import type { PageView } from './unpackView'
 import { entryFilter } from './entryFilter'
 
 /** Which rows are shown besides headings. */
@@ -31,11 +31,11 @@ export interface Shown {
  * A folded heading stays, to be opened again; one without a row that passes the filter goes. Pinned entries and rows come first and
  * pass every filter: they are there to hold the others against.
  */
-export function shownOf(view: GridView, { folded, rows: filter, entries, pinned, pinnedRows }: Hiding): Shown {
+export function shownOf(view: PageView, { folded, rows: filter, entries, pinned, pinnedRows }: Hiding): Shown {
   const passing = entryFilter(entries)
   const pins = indicesOf(view.columns, pinned)
   const columns = [...pins, ...view.columns.flatMap((column, index) => (!pins.includes(index) && passing(column) ? [index] : []))]
-  const isShown = (index: number) => filter === 'all' || columns.some((column) => passes(view.cells[index]![column]!, filter))
+  const isShown = (index: number) => filter === 'all' || columns.some((column) => passes(view.cells, index, column, filter))
   const frozen = indicesOf(view.rows, pinnedRows).filter((index) => view.rows[index]!.kind !== 'group')
   const rows = [...frozen]
   let heading: number | undefined
@@ -58,6 +58,6 @@ function indicesOf(all: readonly { key: string }[], keys: readonly string[]): nu
   return keys.length === 0 ? [] : all.flatMap(({ key }, index) => (keys.includes(key) ? [index] : []))
 }
 
-function passes(cell: Cell, filter: RowFilter): boolean {
-  return filter === 'changed' ? cell.changed === true : filter === 'findings' ? (cell.findings?.length ?? 0) > 0 : true
+function passes(cells: PageView['cells'], row: number, column: number, filter: RowFilter): boolean {
+  return filter === 'changed' ? cells.said(row, column)?.changed === true : filter === 'findings' ? cells.isMarked(row, column) : true
 }

@@ -1,8 +1,8 @@
-import type { GridView } from '../../../src/core/grid/view'
 import { say } from '../strings'
 import { hide } from './hide'
 import { blockOf } from './selection'
 import type { Session } from './session'
+import type { PageView } from './unpackView'
 
 /** Keeps the selected entries in sight beside the labels; where all of them are, lets go of them. */
 export function togglePin(session: Session): void {
@@ -38,7 +38,7 @@ function told(on: boolean, names: readonly string[], what: 'pin' | 'pinRow'): st
 }
 
 /** An entry under another name stays pinned and as wide as it was drawn. To be called before the view with the new name is shown. */
-export function followRename({ model, widths }: Session, view: GridView): void {
+export function followRename({ model, widths }: Session, view: Pick<PageView, 'columns'>): void {
   const before = model.all.columns
   const renamed = before.length === view.columns.length ? view.columns.flatMap(({ key }, at) => (before[at]!.key === key ? [] : [[before[at]!.key, key] as const])) : []
   const [old, now] = renamed[0] ?? []

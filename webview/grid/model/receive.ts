@@ -1,4 +1,4 @@
-import type { GridPlace, GridView } from '../../../src/core/grid/view'
+import type { GridPlace } from '../../../src/core/grid/view'
 import type { GridCommand, GridPatch, ToWebview } from '../../../src/protocol'
 import { findingName } from './describe'
 import { findNext, openFind } from './find'
@@ -9,7 +9,7 @@ import type { KeyedSpot } from './savedState'
 import type { Session } from './session'
 import { nearestSpot, sameSpot, type Spot } from './spot'
 import { keepHomeless, restoreForm, restoreTyped } from './restore'
-import { unpackView } from './unpackView'
+import { unpackView, type PageView } from './unpackView'
 import { goToFinding, selectWhole } from './walk'
 import { stepWidth } from './widths'
 import { beginEdit, clearSelected, openForm, sendOpenCell } from './write'
@@ -44,7 +44,7 @@ function reveal(session: Session, place: GridPlace, edit: boolean): boolean {
   return true
 }
 
-function showView(session: Session, view: GridView): void {
+function showView(session: Session, view: PageView): void {
   const first = !session.shown
   const { active, anchor } = session.selection
   const saved = session.saved.active && { active: session.saved.active, anchor: session.saved.anchor ?? session.saved.active }

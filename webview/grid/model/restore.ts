@@ -11,7 +11,7 @@ export function restoreTyped(session: Session): void {
   const textAt = (place: GridPlace) => {
     const { rows, columns, cells } = model.all
     const [y, x] = [rows.findIndex(({ key }) => key === place.row), columns.findIndex(({ key }) => key === place.column)]
-    return cells[y]?.[x]?.text
+    return cells.said(y, x)?.text
   }
   session.pending.keep(saved.unwritten.filter((typed) => textAt(typed) !== typed.text), say('refused.unsent'))
   const { open } = saved
@@ -27,7 +27,7 @@ export function restoreForm(session: Session): void {
   if (!open) return
   const spot = model.spotOf(open)
   if (open.form === 'accept') {
-    const finding = model.view.findings.find(({ message }) => message === open.finding)
+    const finding = model.view.findings.list.find(({ message }) => message === open.finding)
     if (finding && model.writable) return session.ports.changed({ kind: 'accept', finding, values: open.values })
   } else if (model.writable && (open.form === 'entry' || spot)) {
     if (open.form !== 'entry' && spot) session.select(spot)

@@ -1,7 +1,16 @@
-import type { PackedView } from '../../../src/core/grid/packView'
+import type { PackedView, PackedWords } from '../../../src/core/grid/packView'
 import type { GridView } from '../../../src/core/grid/view'
+import { Cells } from './cells'
+import { Findings } from './findings'
 
-/** The grid that was packed for its way here. Cells that say the same are one object: who changes one puts another in its place. */
-export function unpackView({ kinds, ...view }: PackedView): GridView {
-  return { ...view, cells: view.cells.map((row) => row.map((kind) => kinds[kind]!)) }
+/** A grid as the page holds it. */
+export interface PageView extends Omit<GridView, 'cells' | 'findings'> {
+  cells: Cells
+  findings: Findings
+}
+
+/** The grid that was packed for its way here: nothing is made of a cell or a finding before it is looked at. */
+export function unpackView(packed: PackedView): PageView {
+  const { view, kinds, ...words } = JSON.parse(packed.words) as PackedWords
+  return { ...view, cells: new Cells(packed, kinds, view), findings: new Findings(packed.findings, words) }
 }

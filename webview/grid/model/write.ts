@@ -122,7 +122,7 @@ export function copiedBlock(session: Session): string[][] {
   const { top, bottom, left, right } = blockOf(session.selection)
   const lines: string[][] = []
   for (let row = top; row <= bottom; row++) {
-    if (model.row(row)?.kind !== 'group') lines.push(model.view.cells[row]!.slice(left, right + 1).map(({ text }) => text))
+    if (model.row(row)?.kind !== 'group') lines.push(Array.from({ length: right + 1 - left }, (_, at) => model.cell({ row, column: left + at })?.text ?? ''))
   }
   return lines
 }

@@ -1,9 +1,10 @@
 import { createButton } from '../../controls'
+import type { Severity } from '../../../src/core/finding'
 import type { GridFinding } from '../../../src/core/grid/view'
 import { say } from '../strings'
 import { Axis, scrollToShow } from '../model/axis'
 import { spotName } from '../model/describe'
-import { countFindings, listedFindings, severities, spotOfFinding } from '../model/findingsOrder'
+import { listedFindings, severities, spotOfFinding } from '../model/findingsOrder'
 import { uncover } from '../model/hide'
 import type { Session } from '../model/session'
 import { make, setAttribute } from './dom'
@@ -113,8 +114,7 @@ export class FindingsPanel {
 }
 
 /** `2 errors, 1 warning` in words, for a button's name. */
-export function countsInWords(findings: readonly GridFinding[]): string {
-  const counts = countFindings(findings)
+export function countsInWords(counts: Readonly<Record<Severity, number>>): string {
   const parts = severities.filter((severity) => counts[severity] > 0)
     .map((severity) => `${counts[severity]} ${say(counts[severity] === 1 ? `severity.${severity}` : `severity.${severity}.many`)}`)
   return parts.join(', ') || say('bar.findings.none')

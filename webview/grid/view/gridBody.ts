@@ -1,10 +1,10 @@
-import type { GridView } from '../../../src/core/grid/view'
 import { say } from '../strings'
 import { Axis } from '../model/axis'
 import type { KeyedScroll } from '../model/savedState'
 import { only } from '../model/selection'
 import type { Session } from '../model/session'
 import { HEADER, LABELS, type Spot } from '../model/spot'
+import type { PageView } from '../model/unpackView'
 import { menuOf } from '../model/menuOf'
 import { make, setAttribute } from './dom'
 import { labelLines, labelsWidth } from '../model/labels'
@@ -35,7 +35,7 @@ export class GridBody {
   /** What the pointer acts on: the grid, and the labels, which belong to its rows but stand beside it. */
   readonly surface = make('div', 'surface', {}, this.grid)
   readonly #content = make('div', 'content', {}, this.surface, this.overlay)
-  #view: GridView | undefined
+  #view: Pick<PageView, 'rows' | 'columns'> | undefined
   /** The selection as it is drawn. */
   #selection = only({ row: HEADER, column: LABELS })
   readonly places = new Places(this.scroller, this.#content)

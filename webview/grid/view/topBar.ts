@@ -1,6 +1,6 @@
 import { createButton } from '../../controls'
 import { say } from '../strings'
-import { countFindings, severities } from '../model/findingsOrder'
+import { severities } from '../model/findingsOrder'
 import type { Session } from '../model/session'
 import { openForm } from '../model/write'
 import { make, setAttribute } from './dom'
@@ -51,9 +51,8 @@ export class TopBar {
   }
 
   #drawCounts(open: boolean): void {
-    const { findings } = this.session.model.view
-    const counts = countFindings(findings)
-    const words = countsInWords(findings)
+    const { counts } = this.session.model.view.findings
+    const words = countsInWords(counts)
     setAttribute(this.#counts, 'aria-expanded', String(open))
     setAttribute(this.#counts, 'title', words)
     const marks = severities.filter((severity) => counts[severity] > 0)
