@@ -5,7 +5,6 @@ import type { Finding } from '../core/finding'
 import { plainNumber } from '../core/export/plainNumber'
 import { analyseLog, planLog, type LogReport, type LogRequest } from '../core/logs/analyseLog'
 import { told } from '../core/logs/problem'
-import { emptyTally } from '../core/logs/reading/tally'
 import { describeDialect } from '../core/logs/reading/dialect'
 import { logCsv } from '../core/logs/report/logCsv'
 import { logText } from '../core/logs/report/logText'
@@ -57,13 +56,7 @@ async function readBoth(path: string, { notebookFile, window }: { notebookFile: 
 /** A large file is read on a thread of its own, with the same outcome. */
 async function reportOn(path: string, request: LogRequest, { stream, thread }: { stream: NonNullable<World['stream']>; thread: RowsThread | undefined }): Promise<LogReport> {
   const plan = thread && planLog(await headOf(stream(path)), false, request)
-  if (thread && plan && 'take' in plan) {
-    const end = await thread.read({ path, dialect: plan.dialect, wanted: plan.wanted }, (block) => {
-      plan.take(block)
-      return plan.wantsMore()
-    })
-    return plan.end(end?.tally ?? emptyTally(plan.wanted.length), end?.problem)
-  }
+  if (thread && plan && 'sink' in plan) return plan.end(await thread.read(path, plan.task, plan.sink))
   const analysis = analyseLog(request)
   for await (const chunk of stream(path)) if (!analysis.feed(chunk)) break
   return analysis.end()

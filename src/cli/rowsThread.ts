@@ -1,23 +1,10 @@
 import { parentPort, Worker, type MessagePort } from 'node:worker_threads'
-import type { LogProblem } from '../core/logs/problem'
-import type { Dialect } from '../core/logs/reading/dialect'
-import { blockRows, readTable, type RowBlock, type Wanted } from '../core/logs/reading/readTable'
-import type { Tally } from '../core/logs/reading/tally'
+import { blockRows } from '../core/logs/reading/readTable'
+import { readRows, type RowsEnd, type RowsTask } from '../core/logs/readRows'
+import type { PipeStart, RowSink } from '../core/logs/rowPipe'
+import type { TakeRows } from '../core/logs/series/rows'
 import { UsageError } from './outcome'
 import { streamFile } from './streamFile'
-
-/** What there is to read, and how. */
-export interface RowsTask {
-  path: string
-  dialect: Dialect
-  wanted: readonly Wanted[]
-}
-
-/** How a reading ended. */
-export interface RowsEnd {
-  tally: Tally
-  problem?: LogProblem
-}
 
 /** Blocks one behind the other in one of the drawers, with their rows and whether any is missing. */
 interface Batch {
@@ -26,7 +13,7 @@ interface Batch {
   holes: boolean[]
 }
 
-type FromThread = { batch: Batch } | { end: RowsEnd } | { unreadable: string }
+type FromThread = { start: PipeStart } | { batch: Batch } | { end: RowsEnd } | { unreadable: string }
 
 /** So many blocks to a drawer, and so many drawers: memory stays where it is, however long the file. */
 const blocksTogether = 16
@@ -39,7 +26,7 @@ interface Chest {
   emptied: SharedArrayBuffer
 }
 
-/** The drawers' columns: those that are wanted, and the lines last. A drawer belongs to one thread at a time. */
+/** The drawers' columns: the times, then the channels. A drawer belongs to one thread at a time. */
 function drawersOf({ memory }: Chest): Float64Array[][] {
   const rows = blockRows * blocksTogether
   const columns = memory.byteLength / 8 / rows / drawerCount
@@ -52,14 +39,15 @@ function newChest(columns: number): Chest {
 
 /** What a thread is handed with its task. */
 interface Begin {
+  path: string
   task: RowsTask
   chest: Chest
 }
 
 /** A thread for the rows of a file, started before it is known what is to be read: that takes as long as a million rows do. */
 export interface RowsThread {
-  /** Ends with nothing where `take` wants no more. @throws UsageError where the file cannot be read */
-  read: (task: RowsTask, take: (block: RowBlock) => boolean) => Promise<RowsEnd | undefined>
+  /** As `readRows` does. @throws UsageError where the file cannot be read */
+  read: (path: string, task: RowsTask, sink: RowSink) => Promise<RowsEnd>
   /** Ends the thread, read or not. */
   stop: () => Promise<unknown>
 }
@@ -73,32 +61,33 @@ export function startRows(script: string): RowsThread {
   // It may fail before anyone listens; whoever reads is told then.
   const failed = new Promise<never>((_, reject) => thread.on('error', reject))
   failed.catch(() => undefined)
-  const read: RowsThread['read'] = (task, take) => Promise.race([failed, new Promise<RowsEnd | undefined>((resolve, reject) => {
-    const chest = newChest(task.wanted.length + 1)
+  const read: RowsThread['read'] = (path, task, sink) => Promise.race([failed, new Promise<RowsEnd>((resolve, reject) => {
+    const chest = newChest(1 + channelsOf(task))
     const [drawers, emptied] = [drawersOf(chest), new Int32Array(chest.emptied)]
-    let enough = false
     thread.on('message', (message: FromThread) => {
-      if (enough) return
       if ('end' in message) resolve(message.end)
       else if ('unreadable' in message) reject(new UsageError(message.unreadable))
-      else if (takeAll(message.batch, drawers, take)) {
+      else if ('start' in message) sink.begin(message.start)
+      else {
+        takeAll(message.batch, drawers[message.batch.drawer]!, sink)
         Atomics.add(emptied, 0, 1)
         Atomics.notify(emptied, 0)
-      } else {
-        enough = true
-        resolve(undefined)
       }
     })
-    thread.postMessage({ task, chest } satisfies Begin)
+    thread.postMessage({ path, task, chest } satisfies Begin)
   })])
   return { read, stop: () => thread.terminate() }
 }
 
-function takeAll({ drawer, rows, holes }: Batch, drawers: readonly Float64Array[][], take: (block: RowBlock) => boolean): boolean {
-  return rows.every((count, at) => {
-    const [from, to] = [at * blockRows, (at + 1) * blockRows]
-    const slots = drawers[drawer]!.map((column) => column.subarray(from, to))
-    return take({ rows: count, slots: slots.slice(0, -1), lines: slots.at(-1)!, holes: holes[at]! })
+/** Positions, and what is held between samples. */
+function channelsOf({ resolved: { ends, brake, lap } }: RowsTask): number {
+  return [ends.front, ends.rear, brake, lap].filter((channel) => channel !== undefined).length
+}
+
+function takeAll({ rows, holes }: Batch, drawer: readonly Float64Array[], sink: RowSink): void {
+  rows.forEach((count, at) => {
+    const [times, ...channels] = drawer.map((column) => column.subarray(at * blockRows, (at + 1) * blockRows))
+    sink.take(times!, channels, count, holes[at]!)
   })
 }
 
@@ -108,26 +97,22 @@ export function serveRows(): void {
   port?.once('message', (begin: Begin) => void layOut(begin, port))
 }
 
-async function layOut({ task, chest }: Begin, port: MessagePort): Promise<void> {
+async function layOut({ path, task, chest }: Begin, port: MessagePort): Promise<void> {
   const outbox = new Outbox(port, chest)
-  const reader = readTable(task.dialect, task.wanted, (block) => outbox.put(block))
+  const reader = readRows(task, outbox)
   try {
-    for await (const chunk of streamFile(task.path)) {
-      reader.feed(chunk)
-      if (reader.problem()) break
-    }
+    for await (const chunk of streamFile(path)) if (!reader.feed(chunk)) break
   } catch (error) {
     port.postMessage({ unreadable: (error as Error).message } satisfies FromThread)
     return
   }
-  reader.end()
+  const end = reader.end()
   outbox.send()
-  const problem = reader.problem()
-  port.postMessage({ end: { tally: reader.tally, ...(problem ? { problem } : {}) } } satisfies FromThread)
+  port.postMessage({ end } satisfies FromThread)
 }
 
 /** Lays blocks into the drawers in turn, and waits where none has been emptied yet. */
-class Outbox {
+class Outbox implements RowSink {
   readonly #drawers: readonly Float64Array[][]
   readonly #emptied: Int32Array
   #sent = 0
@@ -138,12 +123,15 @@ class Outbox {
     this.#emptied = new Int32Array(chest.emptied)
   }
 
-  put({ rows, slots, lines, holes }: RowBlock): void {
+  readonly begin = (start: PipeStart): void => this.port.postMessage({ start } satisfies FromThread)
+
+  readonly take: TakeRows = (times, channels, rows, holes) => {
     const batch = this.#batch ??= { drawer: this.#nextDrawer(), rows: [], holes: [] }
-    const columns = this.#drawers[batch.drawer]!
+    const drawer = this.#drawers[batch.drawer]!
     const from = batch.rows.length * blockRows
-    slots.forEach((slot, at) => columns[at]!.set(rows === blockRows ? slot : slot.subarray(0, rows), from))
-    columns.at(-1)!.set(rows === blockRows ? lines : lines.subarray(0, rows), from)
+    const lay = (column: Float64Array, values: Float64Array) => column.set(rows === values.length ? values : values.subarray(0, rows), from)
+    lay(drawer[0]!, times)
+    channels.forEach((values, at) => lay(drawer[at + 1]!, values))
     batch.rows.push(rows)
     batch.holes.push(holes)
     if (batch.rows.length === blocksTogether) this.send()

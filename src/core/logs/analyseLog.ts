@@ -2,16 +2,17 @@ import type { PlaneGeometry } from '../compute/geometry/attitude'
 import { say } from '../words/say'
 import type { EndFacts, EndName, LoggerMapping } from './mapping/mapping'
 import { proposeMapping, type ProposedMapping } from './mapping/proposeMapping'
-import { resolveMapping } from './mapping/resolveMapping'
+import { resolveMapping, type Resolved } from './mapping/resolveMapping'
 import { notesOf, ofColumns } from './notes'
 import { usualOptions, type LogOptions } from './options'
 import { isLogProblem, type LogProblem } from './problem'
 import { detectDialect, headBytes } from './reading/detectDialect'
 import type { Dialect } from './reading/dialect'
-import { readTable, type RowBlock, type Wanted } from './reading/readTable'
-import type { Tally } from './reading/tally'
-import { RowPipe } from './rowPipe'
+import { readTable } from './reading/readTable'
+import { readRows, type RowsEnd, type RowsTask } from './readRows'
+import { emptyWindow, type RowSink } from './rowPipe'
 import type { Window } from './series/rows'
+import { LogRun } from './statistics/logRun'
 import type { LogStatistics } from './statistics/logStatistics'
 
 /** What is asked of a log. All of it may be left out. */
@@ -84,29 +85,18 @@ const ended = (report: LogReport): Begun => ({ feed: () => false, end: () => rep
 
 function beginReading(head: Uint8Array, whole: boolean, request: LogRequest): Begun {
   const plan = planLog(head, whole, request)
-  if (!('take' in plan)) return ended(plan)
-  const reader = readTable(plan.dialect, plan.wanted, plan.take)
-  return {
-    feed(chunk) {
-      reader.feed(chunk)
-      return !reader.problem() && plan.wantsMore()
-    },
-    end() {
-      reader.end()
-      return plan.end(reader.tally, reader.problem())
-    },
-  }
+  if (!('sink' in plan)) return ended(plan)
+  const reader = readRows(plan.task, plan.sink)
+  return { feed: reader.feed, end: () => plan.end(reader.end()) }
 }
 
 /** What is to be read of a log, for whoever reads its rows: on another thread, say. */
 export interface LogPlan {
-  dialect: Dialect
-  wanted: readonly Wanted[]
-  /** Takes the next rows, no more at once than `blockRows`; their arrays are written into. */
-  take: (block: RowBlock) => void
-  /** False where there is no need of more rows. */
-  wantsMore: () => boolean
-  end: (tally: Tally, problem: LogProblem | undefined) => LogReport
+  /** What `readRows` is to be told. */
+  task: RowsTask
+  /** Where its rows go. */
+  sink: RowSink
+  end: (rows: RowsEnd) => LogReport
 }
 
 /**
@@ -121,21 +111,27 @@ export function planLog(head: Uint8Array, whole: boolean, request: LogRequest = 
   const known = { dialect, mapping, ...(proposed ? { proposed } : {}) }
   const resolved = resolveMapping(mapping, dialect, request.facts ?? {})
   if ('problems' in resolved) return { ...known, notes: [], problem: { message: resolved.problems.join('; ') } }
-
+  const { geometry, window = {} } = request
   const options = { ...usualOptions, ...request.options }
-  const pipe = new RowPipe({ resolved, options, window: request.window ?? {}, ...(request.geometry ? { geometry: request.geometry } : {}) })
+  let run: LogRun | undefined
   return {
-    dialect, wanted: pipe.wanted,
-    take: (block) => pipe.push(block),
-    wantsMore: () => !pipe.problem && !pipe.done,
-    end(tally, readingProblem) {
-      const problem = readingProblem ?? pipe.problem
-      const statistics = problem ? undefined : pipe.finish(tally.rows)
-      const notes = [...ofColumns(dialect), ...notesOf(tally, pipe, resolved)]
-      if (statistics) return { ...known, statistics, notes }
-      return { ...known, notes, problem: problem ?? pipe.problem ?? { message: say('no row of it can be used') } }
+    task: { dialect, resolved: asPlainData(resolved), options, window },
+    sink: {
+      begin: (start) => run = new LogRun({ resolved, options, ...start, ...(geometry ? { geometry } : {}) }),
+      take: (times, channels, rows, holes) => run!.even.push(times, channels, rows, holes),
+    },
+    end({ tally, pipe, problem = pipe.problem }) {
+      const statistics = problem ? undefined : run?.finish(tally.rows)
+      const notes = [...ofColumns(dialect), ...notesOf({ tally, pipe, run }, resolved)]
+      if (!statistics) return { ...known, notes, problem: problem ?? emptyWindow(window, pipe) ?? { message: say('no row of it can be used') } }
+      return { ...known, statistics: Object.keys(window).length > 0 ? { ...statistics, window } : statistics, notes }
     },
   }
+}
+
+/** Without the functions that lead to the wheel, which is gone to after the rows are read. */
+function asPlainData({ ends, ...others }: Resolved): Resolved {
+  return { ...others, ends: Object.fromEntries(Object.entries(ends).map(([end, { toWheel: _, ...plain }]) => [end, plain])) }
 }
 
 /** Some of the first rows in all their columns, to propose a mapping from. */
@@ -143,6 +139,7 @@ export function firstRows(head: Uint8Array, dialect: Dialect): number[][] {
   const rows: number[][] = []
   const reader = readTable(dialect, dialect.columns.map((_, column) => ({ column })), (block) => {
     for (let row = 0; row < Math.min(200, block.rows) && rows.length < 200; row++) rows.push(block.slots.map((slot) => slot[row]!))
+    return rows.length < 200
   })
   reader.feed(head)
   reader.end()

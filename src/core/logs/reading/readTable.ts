@@ -40,9 +40,10 @@ const raggedAllowed = { lines: 20, share: 0.05 }
 
 /**
  * Reads a table from bytes as they come, into blocks of numbers; memory does not grow with the file. What is no number is
- * NaN and counted. A line with another number of fields is left out and counted; too many of them end the reading.
+ * NaN and counted. A line with another number of fields is left out and counted; too many of them end the reading. So does
+ * `emit`, where it returns false: what is behind those rows is not looked at then, however the bytes came.
  */
-export function readTable(dialect: Dialect, wanted: readonly Wanted[], emit: (block: RowBlock) => void): TableReader {
+export function readTable(dialect: Dialect, wanted: readonly Wanted[], emit: (block: RowBlock) => boolean): TableReader {
   const tally = emptyTally(wanted.length)
   const scanner = rowScanner(dialect, wanted, tally, emit)
   const lines = wholeLines(scanner.scan, dialect.quoted)
@@ -51,13 +52,13 @@ export function readTable(dialect: Dialect, wanted: readonly Wanted[], emit: (bl
   return {
     tally,
     feed(chunk) {
-      if (tooLong || scanner.problem()) return
+      if (tooLong || scanner.ended()) return
       const from = Math.min(skip, chunk.length)
       skip -= from
-      if (from < chunk.length && !lines.feed(from === 0 ? chunk : chunk.subarray(from))) tooLong = endless(scanner.line(), dialect)
+      if (from < chunk.length && !lines.feed(from === 0 ? chunk : chunk.subarray(from)) && !scanner.ended()) tooLong = endless(scanner.line(), dialect)
     },
     end() {
-      tally.cutLastLine = lines.rest().some((byte) => byte > 32)
+      if (!scanner.ended()) tally.cutLastLine = lines.rest().some((byte) => byte > 32)
       scanner.flush()
     },
     problem: () => tooLong ?? scanner.problem(),
@@ -69,7 +70,7 @@ function endless(line: number, { quoted }: Dialect): LogProblem {
 }
 
 /** Reads whole lines into blocks. */
-function rowScanner(dialect: Dialect, wanted: readonly Wanted[], tally: Tally, emit: (block: RowBlock) => void) {
+function rowScanner(dialect: Dialect, wanted: readonly Wanted[], tally: Tally, emit: (block: RowBlock) => boolean) {
   const width = dialect.columns.length
   const slotOf = Int32Array.from({ length: width }, (_, column) => wanted.findIndex((each) => each.column === column))
   const slots = wanted.map(() => new Float64Array(blockRows))
@@ -78,7 +79,7 @@ function rowScanner(dialect: Dialect, wanted: readonly Wanted[], tally: Tally, e
   const read = plainNumbers({ separator: byteOf(dialect.separator), decimal: byteOf(dialect.decimal) })
   let [row, line] = [0, dialect.dataLine]
   let problem: LogProblem | undefined
-  let holes = false
+  let [holes, enough] = [false, false]
 
   function flush(): void {
     tally.rows += row
@@ -86,7 +87,7 @@ function rowScanner(dialect: Dialect, wanted: readonly Wanted[], tally: Tally, e
     row = 0
     const block = { rows, slots, lines, holes }
     holes = false
-    if (rows > 0 && !problem) emit(block)
+    if (rows > 0 && !problem) enough = !emit(block)
   }
 
   /** A row, from its first byte; returns the place behind its line end. */
@@ -124,7 +125,7 @@ function rowScanner(dialect: Dialect, wanted: readonly Wanted[], tally: Tally, e
   function scan(chunk: Uint8Array, from: number, to: number): void {
     // What is behind the last whole line is not to be read by a field whose quote is never closed.
     const bytes = to === chunk.length ? chunk : chunk.subarray(0, to)
-    for (let at = from; at < to && !problem;) {
+    for (let at = from; at < to && !problem && !enough;) {
       const [begin, first] = [at, bytes[at]!]
       if (first === hash || first === lineFeed || first === carriageReturn) {
         tally.remarks++
@@ -135,7 +136,7 @@ function rowScanner(dialect: Dialect, wanted: readonly Wanted[], tally: Tally, e
     }
   }
 
-  return { scan, flush, problem: () => problem, line: () => line }
+  return { scan, flush, problem: () => problem, ended: () => enough || problem !== undefined, line: () => line }
 }
 
 /** How many lines a row takes: more than one where a line end stands inside quotes. */

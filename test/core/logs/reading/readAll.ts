@@ -29,6 +29,7 @@ export function readAll(text: string | Uint8Array, { chunk = 1 << 16, clocks = [
       rows.push(block.slots.map((slot) => slot[row]!))
       lines.push(block.lines[row]!)
     }
+    return true
   })
   for (let at = 0; at < whole.length; at += chunk) reader.feed(whole.slice(at, at + chunk))
   reader.end()
