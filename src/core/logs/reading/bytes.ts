@@ -16,7 +16,14 @@ export function byteOf(character: string): number {
  * belongs to the host; headings are short, so this need not be quick.
  */
 export function decodeText(bytes: Uint8Array, from: number, to: number): string {
-  return decodeUtf8(bytes, from, to) ?? Array.from(bytes.subarray(from, to), (byte) => String.fromCharCode(byte)).join('')
+  return decodeAscii(bytes, from, to) ?? decodeUtf8(bytes, from, to) ?? Array.from(bytes.subarray(from, to), (byte) => String.fromCharCode(byte)).join('')
+}
+
+/** Nearly all of a log is so. Short enough to be handed over as arguments, or not at all. */
+function decodeAscii(bytes: Uint8Array, from: number, to: number): string | undefined {
+  if (to - from > 1000) return undefined
+  for (let at = from; at < to; at++) if (bytes[at]! >= 0x80) return undefined
+  return String.fromCharCode(...bytes.subarray(from, to))
 }
 
 function decodeUtf8(bytes: Uint8Array, from: number, to: number): string | undefined {

@@ -10,7 +10,7 @@ export function notText(head: Uint8Array): string | undefined {
   if (columns) return say`this is a file of ${columns}, whose columns are not read here; save it as CSV`
   if (head[0] === 0x50 && head[1] === 0x4b) return say('this is a packed file or a workbook of a spreadsheet program; export it as CSV')
   let strange = 0
-  for (const byte of head) if (isControl(byte)) strange++
+  for (let at = 0; at < head.length; at++) if (isControl(head[at]!)) strange++
   if (strange > 0 && strange * 200 > head.length) return say('this is not text but a binary file; export it from the logger’s program as CSV')
   return head.includes(10) || !head.includes(13) ? undefined : say('its lines end with a carriage return alone, as on very old computers; save it with usual line ends')
 }

@@ -11,8 +11,8 @@ export class Averaged {
   readonly #emit: (block: EvenBlock) => void
   readonly #times = new Float64Array(room)
   readonly #out: Float64Array[]
+  /** Of the group that is not full: the times, then the channels. */
   readonly #sums: Float64Array
-  #timeSum = 0
   #inGroup = 0
   #count = 0
   #fresh = true
@@ -22,7 +22,7 @@ export class Averaged {
     this.#by = by
     this.#emit = emit
     this.#out = Array.from({ length: channels }, () => new Float64Array(room))
-    this.#sums = new Float64Array(channels)
+    this.#sums = new Float64Array(channels + 1)
   }
 
   push(block: EvenBlock): void {
@@ -33,43 +33,36 @@ export class Averaged {
     if (block.fresh) this.#restart()
     this.#holes ||= block.holes
     const { count, times, channels } = block
-    let inGroup = this.#inGroup
-    let out = this.#count
-    let timeSum = this.#timeSum
-    const begunWith = { inGroup, out }
-    for (let at = 0; at < count; at++) {
-      timeSum += times[at]!
-      if (++inGroup < this.#by) continue
-      this.#times[out++] = timeSum / this.#by
-      timeSum = 0
-      inGroup = 0
-    }
-    channels.forEach((values, channel) => this.#average(values, count, channel, begunWith))
-    this.#inGroup = inGroup
-    this.#count = out
-    this.#timeSum = timeSum
-    if (out > room / 2) this.finish()
+    this.#average(times, count, this.#times, 0)
+    channels.forEach((values, channel) => this.#average(values, count, this.#out[channel]!, channel + 1))
+    const all = this.#inGroup + count
+    this.#count += Math.floor(all / this.#by)
+    this.#inGroup = all % this.#by
+    if (this.#count > room / 2) this.finish()
   }
 
-  #average(values: Float64Array, count: number, channel: number, begun: { inGroup: number; out: number }): void {
-    const [by, into] = [this.#by, this.#out[channel]!]
-    let { inGroup, out } = begun
-    let sum = this.#sums[channel]!
-    for (let at = 0; at < count; at++) {
-      sum += values[at]!
-      if (++inGroup < by) continue
+  /** From where the last block ended; that is moved on when all columns are done. */
+  #average(values: Float64Array, count: number, into: Float64Array, column: number): void {
+    const by = this.#by
+    let out = this.#count
+    let missing = by - this.#inGroup
+    let sum = this.#sums[column]!
+    for (let at = 0; at < count;) {
+      const end = Math.min(count, at + missing)
+      missing -= end - at
+      for (; at < end; at++) sum += values[at]!
+      if (missing > 0) break
       into[out++] = sum / by
       sum = 0
-      inGroup = 0
+      missing = by
     }
-    this.#sums[channel] = sum
+    this.#sums[column] = sum
   }
 
   #restart(): void {
     this.finish()
     this.#fresh = true
     this.#inGroup = 0
-    this.#timeSum = 0
     this.#sums.fill(0)
   }
 

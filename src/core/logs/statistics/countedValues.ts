@@ -69,9 +69,8 @@ export class CountedValues {
     for (let at = from; at < to; at++) {
       const place = values[at]! * scale + shift
       const step = place | 0
-      const off = place - step - 0.5
       // Written so that NaN is off the grid as well, and so is what is too large for a whole number.
-      if (!(off <= tolerance && off >= -tolerance && place >= 0 && step < counts.length)) return at
+      if (!(Math.abs(place - step - 0.5) <= tolerance && place >= 0 && step < counts.length)) return at
       counts[step] = (counts[step]! + 1) | 0
     }
     return to

@@ -62,10 +62,31 @@ export class EndRun {
   }
 
   #stretch(times: Float64Array, wheel: Float64Array, from: number, to: number): void {
-    const { deepest, least } = this.#positions.extremes(times, wheel, from, to)
-    for (const stop of this.#stops) stop.add(times, wheel, { from, to, extreme: stop.sign > 0 ? deepest : least })
+    if (!this.#isInside(wheel, from, to)) {
+      const { deepest, least } = this.#positions.extremes(times, wheel, from, to)
+      for (const stop of this.#stops) stop.add(times, wheel, { from, to, extreme: stop.sign > 0 ? deepest : least })
+    }
     this.#velocity.push(wheel, from, to)
     this.#trace?.add(times, wheel, from, to)
+  }
+
+  /** Nothing is further than all that came before, and nothing near a stop: most of the time it is so, and quickly seen. */
+  #isInside(wheel: Float64Array, from: number, to: number): boolean {
+    let { deepest: high, least: low } = this.#positions.furthest
+    for (const stop of this.#stops) {
+      if (stop.sign > 0) high = Math.min(high, stop.from)
+      else low = Math.max(low, stop.from)
+    }
+    const middle = (high + low) / 2
+    // A little less, for what lies on the limit to the last bit is looked at closely; before the first samples it is no number.
+    const reach = (high - low) / 2 - 1e-9 * (Math.abs(high) + Math.abs(low))
+    let at = from
+    // Four at a time, which a loop of one is not made into.
+    for (; at + 3 < to; at += 4) {
+      if (!(Math.abs(wheel[at]! - middle) < reach && Math.abs(wheel[at + 1]! - middle) < reach && Math.abs(wheel[at + 2]! - middle) < reach && Math.abs(wheel[at + 3]! - middle) < reach)) return false
+    }
+    for (; at < to; at++) if (!(Math.abs(wheel[at]! - middle) < reach)) return false
+    return true
   }
 
   #break(): void {

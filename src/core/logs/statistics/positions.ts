@@ -23,6 +23,11 @@ export class Positions {
     this.#counted.add(values, from, to)
   }
 
+  /** The furthest so far, at the wheel. */
+  get furthest(): { deepest: number; least: number } {
+    return { deepest: this.#deepest.mm, least: this.#least.mm }
+  }
+
   /** The furthest of the samples, at the wheel; both are returned, for whoever watches the stops. */
   extremes(times: Float64Array, wheel: Float64Array, from: number, to: number): { deepest: number; least: number } {
     let deep = from

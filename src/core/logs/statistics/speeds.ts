@@ -50,7 +50,8 @@ export class Speeds {
     const counts = this.#counts
     for (let at = 0; at < count; at++) {
       const place = values[at]! * perStep + (side + 0.5 + rounding)
-      const step = place >= 0 && place < 2 * side + 1 ? place | 0 : place < 0 ? 0 : 2 * side
+      const near = place | 0
+      const step = place >= 0 && near >>> 0 < 2 * side + 1 ? near : place < 0 ? 0 : 2 * side
       counts[step] = (counts[step]! + 1) | 0
     }
     this.#count += count

@@ -54,6 +54,11 @@ export class Stops {
     }
   }
 
+  /** Samples nearer the middle of the travel than this place need not be given: they change nothing. While on the stop there is no such place. */
+  get from(): number {
+    return this.#on ? -this.sign * Infinity : this.sign * this.#enter
+  }
+
   #stay(time: number, value: number): void {
     // Time on the stop ends with the last sample within the limit, not when it is far enough away again.
     if (this.sign * value >= this.#enter) this.#now.forS = time - this.#now.atS
