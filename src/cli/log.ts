@@ -42,9 +42,9 @@ export async function log(args: readonly string[], world: World): Promise<Outcom
   return { out: format === 'json' ? `${JSON.stringify(plain, null, 2)}\n` : logCsv(plain), code: 0 }
 }
 
-/** The notebook, where one is named, and what the log says by it. A thread takes a while to start: the notebook is read meanwhile. */
+/** The notebook, where one is named, and what the log says by it. The thread for its rows, where there is one, starts meanwhile. */
 async function readBoth(path: string, { notebookFile, window }: { notebookFile: string | undefined; window: Window }, world: World): Promise<{ notebook: Notebook | undefined; report: LogReport }> {
-  const thread = world.threadScript === undefined ? undefined : await world.rows?.(world.threadScript, path)
+  const thread = path === '-' ? undefined : world.rows
   try {
     const notebook = notebookFile === undefined ? undefined : readWhole(notebookFile, world)
     return { notebook, report: await reportOn(path, { ...(notebook ? machineOf(notebook) : {}), window }, { stream: world.stream!, thread }) }

@@ -1,5 +1,6 @@
 import module from 'node:module'
 import { isMainThread, workerData } from 'node:worker_threads'
+import { earlyThread } from './earlyThread'
 import { quickAnswer } from './quickAnswer'
 import { wantsHelp } from './toldOrThrown'
 
@@ -12,7 +13,8 @@ function main(args: readonly string[]): unknown {
   const answer = quickAnswer(args)
   if (answer !== undefined) return process.stdout.write(answer)
   if (args[0] === 'check' && !wantsHelp(args)) return import('./checkProgram').then(({ checkProgram }) => checkProgram(args.slice(1), __filename))
-  return import('./program').then(({ program }) => program(args, __filename))
+  const thread = wantsHelp(args) ? undefined : earlyThread(args, __filename)
+  return import('./program').then(({ program }) => program(args, __filename, thread))
 }
 
 function thread(): unknown {

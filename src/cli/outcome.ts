@@ -28,8 +28,8 @@ export interface World {
    * Absent where commands get no bytes. @throws UsageError where it cannot be read
    */
   stream?: (path: string) => AsyncIterable<Uint8Array>
-  /** Starts another thread for the rows of a large file, to be stopped by whoever asked; `undefined` where it is not worth one. */
-  rows?: (script: string, path: string) => Promise<RowsThread> | undefined
+  /** Another thread that waits for the rows of a large log, to be stopped by whoever reads them; absent where it is not worth one. */
+  rows?: RowsThread
   /** Checks many files on several threads; `undefined` where that is not worth it. @throws UsageError where one cannot be read */
   checks?: (script: string, paths: readonly string[], logs: boolean) => Promise<CheckedFile[]> | undefined
   /** The program that serves as such a thread. */

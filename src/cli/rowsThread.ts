@@ -1,4 +1,4 @@
-import { parentPort, Worker, type MessagePort } from 'node:worker_threads'
+import { parentPort, type MessagePort, type Worker } from 'node:worker_threads'
 import { blockRows } from '../core/logs/reading/readTable'
 import { readRows, type RowsEnd, type RowsTask } from '../core/logs/readRows'
 import type { PipeStart, RowSink } from '../core/logs/rowPipe'
@@ -44,7 +44,7 @@ interface Begin {
   chest: Chest
 }
 
-/** A thread for the rows of a file, started before it is known what is to be read: that takes as long as a million rows do. */
+/** A thread for the rows of a file, which waits to be told what is to be read. */
 export interface RowsThread {
   /** As `readRows` does. @throws UsageError where the file cannot be read */
   read: (path: string, task: RowsTask, sink: RowSink) => Promise<RowsEnd>
@@ -54,10 +54,9 @@ export interface RowsThread {
 
 /**
  * Reads the rows of a file on a thread of its own, while this one works on those before: numbers from text are half of
- * all the work. `script` is the program that calls `serveRows` when it is started as a thread.
+ * all the work. `thread` is one that called `serveRows` when it was started.
  */
-export function startRows(script: string): RowsThread {
-  const thread = new Worker(script, { workerData: { rows: true } })
+export function rowsFrom(thread: Worker): RowsThread {
   // It may fail before anyone listens; whoever reads is told then.
   const failed = new Promise<never>((_, reject) => thread.on('error', reject))
   failed.catch(() => undefined)
@@ -74,6 +73,7 @@ export function startRows(script: string): RowsThread {
         Atomics.notify(emptied, 0)
       }
     })
+    thread.ref()
     thread.postMessage({ path, task, chest } satisfies Begin)
   })])
   return { read, stop: () => thread.terminate() }

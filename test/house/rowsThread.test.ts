@@ -2,9 +2,10 @@ import assert from 'node:assert/strict'
 import { mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs'
 import { tmpdir } from 'node:os'
 import { join } from 'node:path'
+import { Worker } from 'node:worker_threads'
 import { buildSync } from 'esbuild'
 import { analyseLog, planLog, type LogPlan, type LogReport, type LogRequest } from '../../src/core/logs/analyseLog'
-import { startRows, type RowsThread } from '../../src/cli/rowsThread'
+import { rowsFrom, type RowsThread } from '../../src/cli/rowsThread'
 
 const folder = mkdtempSync(join(tmpdir(), 'detent-'))
 const script = join(folder, 'cli.cjs')
@@ -22,7 +23,7 @@ const hostile = [
 
 /** Reads on a thread that has ended when it is told. */
 async function read(...args: Parameters<RowsThread['read']>) {
-  const thread = startRows(script)
+  const thread = rowsFrom(new Worker(script, { workerData: { rows: true } }))
   try {
     return await thread.read(...args)
   } finally {
@@ -44,7 +45,7 @@ function here(path: string, asked = request, chunk = 1 << 19): LogReport {
   return analysis.end()
 }
 
-describe('startRows', () => {
+describe('rowsFrom', () => {
   before(() => {
     buildSync({ entryPoints: ['src/cli/main.ts'], outfile: script, bundle: true, platform: 'node', format: 'cjs', target: 'es2022', logLevel: 'error' })
     writeFileSync(log, lines.join(''))
