@@ -45,7 +45,9 @@ function here(path: string, asked = request, chunk = 1 << 19): LogReport {
   return analysis.end()
 }
 
-describe('rowsFrom', () => {
+describe('rowsFrom', function () {
+  this.timeout(20_000)
+
   before(() => {
     buildSync({ entryPoints: ['src/cli/main.ts'], outfile: script, bundle: true, platform: 'node', format: 'cjs', target: 'es2022', logLevel: 'error' })
     writeFileSync(log, lines.join(''))
@@ -66,8 +68,7 @@ describe('rowsFrom', () => {
     assert.ok(report.notes.length >= 8, report.notes.join('\n'))
   })
 
-  it('leads to the same report of a window, of a lap, with a leverage on the way to the wheel, and without a time', async function () {
-    this.timeout(20_000)
+  it('leads to the same report of a window, of a lap, with a leverage on the way to the wheel, and without a time', async () => {
     const path = join(folder, 'laps.csv')
     writeFileSync(path, lines.map((line, at) => `${line.trimEnd()},${at % 5000 < 900 ? 1 : 0},${1 + Math.floor(at / 50_000)}\n`).join(''))
     const more: LogRequest = { mapping: { ...request.mapping, brake: { column: 4 }, lap: { column: 5 } }, facts: { front: { travelMm: 120 }, rear: { travelMm: 260, leverage: { table: [[0, 0], [130, 50], [260, 110]] } } } }
