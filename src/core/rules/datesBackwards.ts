@@ -47,8 +47,7 @@ function datedAbove(entry: Entry, entries: readonly Entry[]): Dated | undefined 
 /** Where one of the two has no time, only the days can be compared. */
 function isBefore(a: string, b: string): boolean {
   const [one, other] = [comparable(a), comparable(b)]
-  const length = Math.min(one.length, other.length)
-  return one.slice(0, length) < other.slice(0, length)
+  return one < other.slice(0, one.length)
 }
 
 function comparable(date: string): string {

@@ -27,11 +27,8 @@ export function findingsOf(entry: Entry, guard: unknown, find: () => readonly Fi
 
 function placedOf<Reported extends Movable>(entry: Entry, key: unknown, guard: unknown, work: () => readonly Reported[], mayStay: (reported: Reported) => boolean): readonly Reported[] {
   const place = entry.node.range
-  const known = recall(entry, key, guard, (): Placed<Reported> => {
-    const reported = work()
-    // Most rules find nothing in most entries.
-    return reported.length > 0 ? { place, reported } : { place, reported, lasts: true }
-  })
+  const known = recall(entry, key, guard, (): Placed<Reported> => ({ place, reported: work() }))
+  // Most rules find nothing in most entries.
   if (known.reported.length === 0) return known.reported
   if (known.lasts && known.place.start === place.start) return known.reported
   const reported = moved(known.reported, place.start - known.place.start)
@@ -48,7 +45,7 @@ function staysWithin({ range, fixes = [] }: Movable, place: Range): boolean {
 }
 
 function moved<Reported extends Movable>(reports: readonly Reported[], by: number): readonly Reported[] {
-  if (by === 0 || reports.length === 0) return reports
+  if (by === 0) return reports
   const move = <Placed extends Range | TextChange>(placed: Placed): Placed => ({ ...placed, start: placed.start + by, end: placed.end + by })
   return reports.map((report) => ({
     ...report, range: move(report.range),

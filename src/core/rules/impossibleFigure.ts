@@ -86,7 +86,7 @@ function rake(notebook: Notebook): Report[] {
 function coils(notebook: Notebook): Report[] {
   return ends.flatMap((end) => {
     const [wire, outer] = ['wire', 'outer_diameter'].map((key) => factAt(notebook, ['machine', end, 'spring', key], 'length'))
-    if (!wire || !outer || !(wire.base > 0) || !(outer.base > 0) || 2 * wire.base < outer.base) return []
+    if (!wire || !outer || !(outer.base > 0) || 2 * wire.base < outer.base) return []
     return [isNot(names[end].outer, outer, say('more than twice its wire'))]
   })
 }

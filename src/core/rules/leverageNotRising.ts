@@ -13,7 +13,7 @@ export const leverageNotRising: NotebookRule = {
   checkNotebook: (notebook) => {
     const facts = leverageOf(notebook)
     const list = nodeAt(notebook.root, ['machine', 'rear', 'leverage'])
-    if (!facts || !('table' in facts) || list?.kind !== 'list' || facts.table.length < 2) return []
+    if (!facts || !('table' in facts) || list?.kind !== 'list') return []
     if (!facts.table.flat().every(Number.isFinite) || !isMissing(readLeverage(facts))) return []
     const { table } = facts
     const row = table.findIndex(([wheel, shock], at) => at > 0 && (wheel <= table[at - 1]![0] || shock <= table[at - 1]![1]))

@@ -25,10 +25,10 @@ export const sagLongerThanExtended: EntryRule = {
     }),
 }
 
-function lengths(entry: Entry, end: End): { extended?: Measured; loaded: Measured[] } {
+function lengths(entry: Entry, end: End): { extended: Measured | undefined; loaded: Measured[] } {
   const cases = loads.map((load) => sagLengthsOf(entry, end, load))
   const loaded = cases.flatMap(({ lifted, pushed }) => [lifted, pushed].flatMap((length) => (length ? [length] : [])))
-  return cases[0]?.extended ? { extended: cases[0].extended, loaded } : { loaded }
+  return { extended: cases[0]?.extended, loaded }
 }
 
 /** Only where the two being swapped would explain every length. */

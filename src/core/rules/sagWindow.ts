@@ -32,7 +32,7 @@ function windowRule(code: string, load: LoadCase, why: string): EntryRule {
         const at = lifted ?? pushed
         const travel = travelOf(notebook, end)
         // What cannot be is reported as such, not as a window missed.
-        if (!value || !target || !at || value.value < 0 || (travel !== undefined && value.value > travel)) return []
+        if (!value || !target || !at || value.value > (travel ?? Infinity)) return []
         const { where, byMm } = judgeSag(value, target)
         if (where === 'within') return []
         const window = say`${printNumber(target.lowMm, 1)} to ${printNumber(target.highMm, 1)} mm (${say(target.source)})`

@@ -16,7 +16,7 @@ export const unknownLeg: EntryRule = {
     const unwritten = new Map<Adjuster, readonly string[]>()
     return entry.strangers.flatMap((stranger) => {
       const { adjuster } = stranger
-      if (stranger.leg === undefined || !adjuster || hasOddLegs(root, adjuster)) return []
+      if (!adjuster || hasOddLegs(root, adjuster)) return []
       const legs = unwritten.get(adjuster) ?? unwrittenLegs(entry, adjuster)
       unwritten.set(adjuster, legs)
       return [report(text, stranger, adjuster, legs)]

@@ -77,4 +77,26 @@ describe('an acceptance that accepts nothing', () => {
     assert.ok(!codesOf(`${idle}rules: {accepted-for-nothing: off}\n`).includes('accepted-for-nothing'))
     assert.equal(findingsOf(`${idle}rules: {accepted-for-nothing: error}\n`).find(({ code }) => code === 'accepted-for-nothing')?.severity, 'error')
   })
+
+  it('is told with the entry, and with what it is about, where either is named', () => {
+    const words = (rest: string) => findingsOf(`${twoAdjusters}accepted: [{finding: no-reason${rest}, reason: known}]\n`).at(-1)!.message
+    assert.deepEqual(['', ', entry: two', ', about: fork_rebound', ', entry: two, about: fork_rebound'].map(words), ['here', 'in two', 'about fork_rebound', 'in two about fork_rebound']
+      .map((where) => `‘no-reason’ is not found ${where} any more: take this acceptance out`))
+  })
+
+  it('has no fix where others stand on its line, or the list is used elsewhere too', () => {
+    const acceptance = '{finding: no-reason, reason: known}'
+    for (const list of [`[${acceptance}, ${acceptance}]`, `&list\n  - ${acceptance}\nmore: *list`]) {
+      const idle = findingsOf(`${twoAdjusters}accepted: ${list}\n`).find(({ code }) => code === 'accepted-for-nothing')!
+      assert.equal(idle.fixes, undefined, list)
+    }
+  })
+})
+
+describe('a finding about the machine', () => {
+  it('is in no entry and about no adjuster, so that no acceptance for one covers it', () => {
+    for (const rest of ['entry: two', 'about: fork_rebound']) {
+      assert.ok(codesOf(`${twoAdjusters}machine: {front: {travel: 0}}\naccepted: [{finding: impossible-figure, ${rest}, reason: known}]\n`).includes('impossible-figure'), rest)
+    }
+  })
 })

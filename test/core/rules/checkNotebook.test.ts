@@ -70,3 +70,40 @@ describe('checkNotebook', () => {
     assert.deepEqual(checkNotebook(readNotebook(uneven), new Map(), [rule]).map(({ code, place }) => [code, place]), [['always', { entry: 'as-found' }]])
   })
 })
+
+describe('a notebook that is checked again', () => {
+  const saying = (code: string, lengths: readonly number[] = [1]): EntryRule => ({
+    code, severity: 'info', says: '', why: '', checkEntry: ({ range: { start } }) => lengths.map((length) => ({ message: 'here', range: { start, end: start + length } })),
+  })
+  const [one, two, three] = [saying('one'), saying('two'), saying('three')]
+
+  it('is told as loudly as is asked for this time', () => {
+    const notebook = readNotebook(uneven)
+    const severities = (said?: 'error' | 'info' | 'off') => checkNotebook(notebook, said && new Map([['legs-differ', said]])).map(({ severity }) => severity)
+    assert.deepEqual([severities(), severities('error'), severities(), severities('info'), severities('off')], [['warning'], ['error'], ['warning'], ['info'], []])
+  })
+
+  it('is told by the rules that are asked this time, if only one of them is another', () => {
+    const notebook = readNotebook(uneven)
+    const codes = (...rules: EntryRule[]) => checkNotebook(notebook, new Map(), rules).map(({ code }) => code)
+    assert.deepEqual([codes(one, two), codes(one, three), codes(two, one), codes(one), codes(one, two)], [['one', 'two'], ['one', 'three'], ['two', 'one'], ['one'], ['one', 'two']])
+  })
+
+  it('is not asked again for what the same rules told', () => {
+    let asked = 0
+    const counting: EntryRule = { ...one, checkEntry: () => (asked++, []) }
+    const notebook = readNotebook(uneven)
+    for (const rules of [[counting, two], [one], [counting, two]]) checkNotebook(notebook, new Map(), rules)
+    assert.equal(asked, 1)
+  })
+
+  it('tells the shorter of two that begin alike first', () => {
+    assert.deepEqual(checkNotebook(readNotebook(uneven), new Map(), [saying('long', [5, 2]), saying('short', [1])]).map(({ range }) => range.end - range.start), [1, 2, 5])
+  })
+})
+
+describe('a finding about no entry', () => {
+  it('has no place in the grid', () => {
+    assert.ok(!('place' in findingsOf('format: 1\nmachine: {front: {travel: 0}}\n')[0]!))
+  })
+})

@@ -8,6 +8,7 @@ describe('freeId', () => {
   it('counts on from the number at the end', () => {
     assert.equal(free('run-3', 'run-3'), 'run-4')
     assert.equal(free('7', '7'), '8')
+    assert.equal(free('run-19', 'run-19'), 'run-20')
   })
 
   it('passes over what is taken', () => {

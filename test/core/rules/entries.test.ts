@@ -9,6 +9,7 @@ describe('parent-loop', () => {
   it('says whether an entry comes from itself or over others', () => {
     assert.match(told('id: one, from: one')[0]!, /^‘one’ cannot come from itself/)
     assert.deepEqual(told('id: egg, from: hen', 'id: hen, from: egg').map((message) => message.slice(0, 26)), ['‘hen’ leads back to ‘egg’:'])
+    assert.match(told('from: hen', 'id: hen')[0]!, /^‘hen’ leads back to this entry:/)
     assert.deepEqual(told('id: egg', 'id: hen, from: egg'), [])
   })
 
@@ -19,6 +20,13 @@ describe('parent-loop', () => {
     assert.equal(titleOf(first), 'Take `from` out: the history begins here')
     assert.equal(titleOf(later), 'Take `from` out: it then comes from the entry before')
     assert.equal(fixedBy('parent-loop', first), notebook('id: one, reason: r', 'id: two'))
+  })
+})
+
+describe('unknown-parent', () => {
+  it('offers a name that is near, from an entry without a name too, and never its own', () => {
+    assert.match(messagesOf('unknown-parent', notebook('id: baseline', 'from: basline'))[0]!, /^no entry is called ‘basline’; did you mean baseline\?$/)
+    assert.match(messagesOf('unknown-parent', notebook('id: a', 'id: baseline, from: basline'))[0]!, /, so nothing is carried into this one$/)
   })
 })
 

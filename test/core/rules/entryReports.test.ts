@@ -10,9 +10,9 @@ const longer = text.replace('reason: first', 'reason: first of all')
 const moved = longer.length - text.length
 
 /** What is reported of the second entry of three versions, the later two further down, and how often the rule was asked for it. */
-function told(report: (entry: Entry, notebook: Notebook) => Report): { asked: number; reports: Report[] } {
+function told(...report: ((entry: Entry, notebook: Notebook) => Report)[]): { asked: number; reports: Report[] } {
   let asked = 0
-  const rule: EntryRule = { code: 'mine', severity: 'info', says: '', why: '', checkEntry: (entry, notebook) => (asked++, [report(entry, notebook)]) }
+  const rule: EntryRule = { code: 'mine', severity: 'info', says: '', why: '', checkEntry: (entry, notebook) => (asked++, report.map((each) => each(entry, notebook))) }
   let before: Notebook | undefined
   const reports = [text, longer, longer.replace('first of all', 'first of all five')].map((each) => {
     const notebook = before = readNotebook(each, before)
@@ -37,7 +37,9 @@ describe('what was reported of an entry', () => {
     assert.ok(!('fixes' in told(({ node: { range } }) => ({ message: 'here', range })).reports[1]!))
   })
 
-  it('is asked for anew in each version where it is about another entry', () => {
+  it('is asked for anew in each version where it, or another report, is about another entry', () => {
+    const [here, there] = [({ node: { range } }: Entry) => ({ message: 'here', range }), ({ node: { range } }: Entry, { entries }: Notebook) => ({ message: 'there', range, entry: entries[0]! })]
+    assert.deepEqual([told(here, there).asked, told(there, here).asked, told(here, here).asked], [3, 3, 1])
     assert.equal(told(({ node: { range } }, { entries }) => ({ message: 'there', range, entry: entries[0]! })).asked, 3)
   })
 

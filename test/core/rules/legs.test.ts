@@ -50,6 +50,11 @@ describe('legs-differ', () => {
     assert.deepEqual(rows('pair: {left: 3, right: 4}', 'shock: 2'), [{ entry: 'e0', row: 'settings/pair/right' }])
   })
 
+  it('says nothing of an entry that sets a leg to what cannot be read', () => {
+    const codes = findingsOf(pairs('pair: {left: 3, right: 6}', 'pair: {right: four}')).map(({ code, place }) => `${code} ${place?.entry}`)
+    assert.deepEqual(codes, ['legs-differ e0', 'unreadable-position e1'])
+  })
+
   it('needs both legs, and both as a count', () => {
     for (const settings of ['pair: {left: 3}', 'pair: {right: 3}', 'pair: {left: 3, right: 2 turns}', 'pair: {left: 2 turns, right: 3}', 'left_only: 3', 'right_only: 4']) {
       assert.ok(!codesOf(one(settings)).includes('legs-differ'), settings)

@@ -17,7 +17,8 @@ describe('below-zero', () => {
 
   it('lets heights, and the numbers of a dial that is counted from no end, lie on either side', () => {
     assert.deepEqual(told('below-zero', 'on: fork, controls: fork_height, counts: mm', '-2'), [])
-    assert.deepEqual(told('below-zero', 'on: shock, controls: low_speed_compression, counts: dial, from: nothing', '-2'), [])
+    assert.deepEqual(told('below-zero', 'on: shock, controls: low_speed_compression, counts: dial', '-2'), [])
+    assert.equal(told('below-zero', 'on: shock, controls: low_speed_compression, counts: dial, counted: out', '-2').length, 1)
   })
 
   it('has nothing against nought', () => {
@@ -81,7 +82,8 @@ describe('left-at-stop', () => {
 
   it('speaks of damping alone, and of no adjuster without ends', () => {
     assert.deepEqual(of('on: fork, controls: preload, counts: turns, range: 12', '0'), [])
-    assert.deepEqual(of('on: shock, controls: rebound, counts: dial, from: nothing', '0'), [])
+    assert.deepEqual(of('on: shock, controls: rebound, counts: dial', '0'), [])
+    assert.deepEqual(of('on: shock, controls: rebound, counts: dial', '0 out'), [])
   })
 
   it('lets a steering damper be open, not closed', () => {
@@ -108,6 +110,7 @@ describe('wrong-end', () => {
     assert.deepEqual(told('wrong-end', ranged, 'fully open'), [])
     assert.equal(told('wrong-end', clicks, 'fully open').length, 1)
     assert.equal(told('wrong-end', ranged, '0 in').length, 1)
+    assert.equal(told('wrong-end', 'on: shock, controls: high_speed_compression, counts: turns, range: 3', '½ turn in').length, 1)
   })
 
   it('leaves a count in another unit to the rule about units', () => {

@@ -52,6 +52,13 @@ describe('rider-sag-below-static', () => {
   it('needs both, and takes a reading that was only pushed', () => {
     assert.deepEqual([...told('rider-sag-below-static', 'extended: 150, bike: 120'), ...told('rider-sag-below-static', 'extended: 150, rider: 120')], [])
     assert.equal(told('rider-sag-below-static', 'extended: 150, bike: 120, rider: {pushed: 125}').length, 1)
+    assert.deepEqual(told('rider-sag-below-static', 'extended: 150, bike: 120, rider: 160'), [])
+  })
+})
+
+describe('the ends', () => {
+  it('are told apart', () => {
+    assert.match(messagesOf('sag-longer-than-extended', notebook('extended: 150').replace('sag: {front: {', 'sag: {rear: {bike: 151, '))[0]!, /^Rear: /)
   })
 })
 
