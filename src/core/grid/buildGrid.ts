@@ -7,13 +7,13 @@ import { wordsAt } from '../notebook/machine'
 import { recall } from '../notebook/content'
 import type { Entry, Notebook } from '../notebook/notebook'
 import { originOf, scalarAt } from '../notebook/tree'
-import { lineOf, lineStarts } from '../text'
 import { say } from '../words/say'
 import { branchesOf } from './branches'
 import { cautions } from './cautions'
 import { inRows } from './cellColumns'
 import { findingIds } from './findingIds'
-import { basisOf, knownCell } from './knownCells'
+import { foundByEntry, markCells, nothingFound, type Found } from './found'
+import { basisOf, knownCell, type Basis } from './knownCells'
 import { rowsOf, type RowSource } from './rows'
 import type { Cell, Column, GridFinding, GridView } from './view'
 
@@ -23,14 +23,18 @@ export function buildGrid(notebook: Notebook, findings: readonly Finding[], unit
   const lineAt = linesOf(notebook.text)
   const ids = findingIds(findings)
   const shown = findings.map((finding, at) => listFinding(finding, ids[at]!, lineAt))
-  const rows = sources.map(({ row }) => row.key)
-  const about = byColumn(shown, rows)
+  const rows = new Map(sources.map(({ row }, at) => [row.key, at]))
+  const named = nameOfRows(sources)
+  const about = foundByEntry(shown, notebook.entries)
   const branches = branchesOf(notebook.entries)
   const columns = notebook.entries.map((entry, at): Column => {
-    const column = columnOf(entry, about.get(entry.key)?.beside ?? [])
+    const column = columnOf(entry, about.get(entry.key) ?? nothingFound, rows, named)
     return branches ? { ...column, branch: branches[at]! } : column
   })
-  const cells = cellsOf(notebook, sources, units, (entry, column) => markCells(column, about.get(entry.key)?.marks ?? []))
+  const cells = inRows(
+    unmarkedOf(notebook, sources, named, units).map((column, at) => markCells(column, about.get(notebook.entries[at]!.key) ?? nothingFound, rows)),
+    sources.length, (row) => sources[row]!.kind !== 'group',
+  )
   const beginnings = notebook.root ? [] : architectures.map(({ key, label, about }) => ({ key, label: say(label), about: say(about) }))
   const empty = notebook.adjusters.size === 0 && notebook.entries.length === 0
   return {
@@ -43,18 +47,36 @@ export function buildGrid(notebook: Notebook, findings: readonly Finding[], unit
   }
 }
 
-/** Row by row; those of an entry that is the same, and of which all that they stand on is, are the same as last time. */
-function cellsOf(notebook: Notebook, sources: readonly RowSource[], units: DisplayUnits, mark: (entry: Entry, column: readonly Cell[]) => readonly Cell[]): Cell[][] {
+/** The columns made last of a list of entries, and what they stand on. */
+interface Made {
+  rows: string
+  bases: Basis[]
+  columns: (readonly Cell[])[]
+}
+
+const made = new WeakMap<readonly Entry[], Made>()
+
+/** The entries of the grid made last: mostly those of the same notebook before a keystroke, of which nearly all are the very same. */
+let entriesBefore = new WeakRef<readonly Entry[]>([])
+
+/** The cells of each entry, without what is found; those of one that is the same, and of which all that they stand on is, are the same as last time. */
+function unmarkedOf(notebook: Notebook, sources: readonly RowSource[], rows: string, units: DisplayUnits): (readonly Cell[])[] {
   const datum = geometryDatum(notebook)
-  const rows = nameOfRows(sources)
   const withoutLog = basisOf(units, `${datum} `)
-  const columns = notebook.entries.map((entry) => {
+  const { entries } = notebook
+  const old = entriesBefore.deref()
+  const before = old && made.get(old)
+  const known = before?.rows === rows ? before : undefined
+  const bases: Basis[] = []
+  const columns = entries.map((entry, at) => {
     const stamp = logAtHandOf(notebook, entry)?.stamp
-    const basis = stamp === undefined ? withoutLog : basisOf(units, `${datum} ${stamp}`)
-    const column = recall(entry, rows, basis, () => sources.map((source) => (source.kind === 'group' ? nothing : knownCell(source, notebook, entry, basis))))
-    return mark(entry, column)
+    const basis = bases[at] = stamp === undefined ? withoutLog : basisOf(units, `${datum} ${stamp}`)
+    if (known && old![at] === entry && known.bases[at] === basis) return known.columns[at]!
+    return recall(entry, rows, basis, () => sources.map((source) => (source.kind === 'group' ? nothing : knownCell(source, notebook, entry, basis))))
   })
-  return inRows(columns, sources.length, (row) => sources[row]!.kind !== 'group')
+  made.set(entries, { rows, bases, columns })
+  entriesBefore = new WeakRef(entries)
+  return columns
 }
 
 let rowsBefore = ''
@@ -68,10 +90,17 @@ function nameOfRows(sources: readonly RowSource[]): string {
 
 type LineAt = (offset: number) => number
 
-/** Lines from 1; the text is looked through when a first one is asked for, which mostly nobody does. */
+/** Lines from 1. Findings come in the order of the text, so that it is looked through once, and no further than to the last that is asked for. */
 function linesOf(text: string): LineAt {
-  let starts: number[] | undefined
-  return (offset) => lineOf(starts ??= lineStarts(text), offset) + 1
+  let [from, line] = [0, 1]
+  return (offset) => {
+    if (offset < from) [from, line] = [0, 1]
+    for (let at = text.indexOf('\n', from); at >= 0 && at < offset; at = text.indexOf('\n', from)) {
+      from = at + 1
+      line++
+    }
+    return line
+  }
 }
 
 const listed = new WeakMap<Finding, GridFinding>()
@@ -94,37 +123,16 @@ function makeFinding(finding: Finding, id: number, lineAt: LineAt): GridFinding 
   }
 }
 
-/** What is found about an entry: about cells of it, by their row's index, and about it as a whole. */
-interface About {
-  marks: { at: number; finding: GridFinding }[]
-  beside: number[]
-}
-
-function byColumn(findings: readonly GridFinding[], rows: readonly string[]): Map<string, About> {
-  const rowAt = new Map(rows.map((key, index) => [key, index]))
-  const found = new Map<string, About>()
-  for (const finding of findings) {
-    if (finding.column === undefined) continue
-    const about = found.get(finding.column) ?? { marks: [], beside: [] }
-    found.set(finding.column, about)
-    const at = rowAt.get(finding.row ?? '')
-    if (at === undefined) about.beside.push(finding.id)
-    else about.marks.push({ at, finding })
-  }
-  return found
-}
-
 /** By where their entry first stood: it may have moved since. */
-const columns = new WeakMap<object, { key: string; findings: string; column: Column }>()
+const columns = new WeakMap<object, { key: string; rows: string; found: Found; column: Column }>()
 
 /** The same object as long as the entry says the same and the same is found about it. */
-function columnOf(entry: Entry, beside: number[]): Column {
+function columnOf(entry: Entry, found: Found, rowAt: ReadonlyMap<string, number>, rows: string): Column {
   const origin = originOf(entry.node)
   const known = columns.get(origin)
-  const findings = beside.join()
-  if (known?.key === entry.key && known.findings === findings) return known.column
-  const column = makeColumn(entry, beside)
-  columns.set(origin, { key: entry.key, findings, column })
+  if (known?.key === entry.key && known.found === found && known.rows === rows) return known.column
+  const column = makeColumn(entry, found.flatMap(({ id, row }) => (row !== undefined && rowAt.has(row) ? [] : [id])))
+  columns.set(origin, { key: entry.key, rows, found, column })
   return column
 }
 
@@ -144,25 +152,5 @@ function makeColumn(entry: Entry, findings: number[]): Column {
   }
 }
 
-const rank = { error: 0, warning: 1, info: 2 }
-
 /** A group's row has no cells. */
 const nothing: Cell = { state: 'empty', text: '' }
-
-const marked = new WeakMap<readonly Cell[], { signature: string; cells: readonly Cell[] }>()
-
-/** The cells of an entry with what is found about them, the same as last time where both are. */
-function markCells(column: readonly Cell[], marks: About['marks']): readonly Cell[] {
-  if (marks.length === 0) return column
-  const signature = marks.map(({ at, finding: { id, severity } }) => `${at} ${id} ${severity}`).join()
-  const known = marked.get(column)
-  if (known?.signature === signature) return known.cells
-  const cells = [...column]
-  for (const { at, finding } of [...marks].sort((a, b) => rank[a.finding.severity] - rank[b.finding.severity])) {
-    const cell = cells[at]!
-    // The cell itself is known for the next version, which may have other findings.
-    cells[at] = { ...cell, findings: [...(cell.findings ?? []), finding.id], worst: cell.worst ?? finding.severity }
-  }
-  marked.set(column, { signature, cells })
-  return cells
-}

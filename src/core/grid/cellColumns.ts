@@ -9,9 +9,24 @@ export function columnsOf(cells: GridView['cells']): Columns | undefined {
   return columns.get(cells)
 }
 
+/** The cells made last: mostly those of the same notebook before a keystroke, so that its rows are copied whole but for what differs. */
+let last = new WeakRef<GridView['cells']>([])
+
 /** The cells row by row, as a view has them: those of each row, by its index, that `hasCells`. */
 export function inRows(made: Columns, rows: number, hasCells: (row: number) => boolean): Cell[][] {
-  const cells = Array.from({ length: rows }, (_, row) => (hasCells(row) ? made.map((column) => column[row]!) : []))
+  const before = last.deref()
+  const old = before && columns.get(before)
+  const differing = old?.length === made.length ? made.flatMap((column, at) => (column === old[at] ? [] : [at])) : undefined
+  const isNearlyAll = differing !== undefined && differing.length < made.length / 4
+  const rowOf = (row: number) => {
+    const kept = isNearlyAll ? before?.[row] : undefined
+    if (!kept || kept.length !== made.length) return made.map((column) => column[row]!)
+    const copy = kept.slice()
+    for (const at of differing!) copy[at] = made[at]![row]!
+    return copy
+  }
+  const cells = Array.from({ length: rows }, (_, row) => (hasCells(row) ? rowOf(row) : []))
   columns.set(cells, made)
+  last = new WeakRef(cells)
   return cells
 }

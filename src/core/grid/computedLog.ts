@@ -10,7 +10,7 @@ import { printShown, shownUnit, type DisplayUnits } from '../notation/displayUni
 import { measured } from '../notebook/fields'
 import type { Entry, Notebook } from '../notebook/notebook'
 import { phrase, say } from '../words/say'
-import type { Computed, NumberRow } from './computedRow'
+import { anyEntry, type Computed, type NumberRow } from './computedRow'
 
 /** A figure of one end of a log. */
 interface Figure {
@@ -117,7 +117,7 @@ function together(figure: Together): NumberRow {
     const value = pick(log)
     return value === undefined ? { missing: [say(figure.needs)] } : result(value, figure, entry, sampling(log))
   }
-  return { key: `log.${name}`, group: 'log', label, unit, digits, about, compute, wanted: (notebook) => notebook.entries.some((entry) => !isMissing(compute(notebook, entry))) }
+  return { key: `log.${name}`, group: 'log', label, unit, digits, about, compute, wanted: anyEntry((notebook, entry) => !isMissing(compute(notebook, entry))) }
 }
 
 function result(value: number, { unit, method }: Pick<Figure, 'unit' | 'method'>, entry: Entry, assumptions: string[]): Result {

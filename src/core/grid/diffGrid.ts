@@ -35,14 +35,14 @@ function changedColumns(before: GridView['cells'], after: GridView['cells']): nu
   return old && now ? all.filter((at) => old[at] !== now[at]) : all
 }
 
-/** What both begin and end with is the very same, as nearly all of it is after a keystroke; what is between is compared by ids. */
+/** What both begin and end with is the same, as nearly all of it is after a keystroke; what is between is compared by ids. */
 function diffFindings(before: readonly GridFinding[], after: readonly GridFinding[]): GridDifference['findings'] {
   const [fewer, more] = [Math.min(before.length, after.length), Math.max(before.length, after.length)]
   let start = 0
-  while (start < fewer && before[start] === after[start]) start++
+  while (start < fewer && same(before[start], after[start])) start++
   if (start === more) return undefined
   let end = 0
-  while (end < fewer - start && before[before.length - 1 - end] === after[after.length - 1 - end]) end++
+  while (end < fewer - start && same(before[before.length - 1 - end], after[after.length - 1 - end])) end++
   return diffById(before.slice(start, before.length - end), after.slice(start, after.length - end))
 }
 
