@@ -65,14 +65,15 @@ const figures: readonly Figure[] = [
 ]
 
 const byLogAndTie = { front: phrase('front, log / tie'), rear: phrase('rear, log / tie') } as const
-const hasEnd = (end: EndName) => (notebook: Notebook): boolean => notebook.entries.some((entry) => found(endOfLog(notebook, entry, end)) !== undefined)
+const endFound = (end: EndName) => anyEntry((notebook, entry) => found(endOfLog(notebook, entry, end)) !== undefined)
+const hasEnd = { front: endFound('front'), rear: endFound('rear') }
 
 /** What was read of the logs that entries name, beside what ties and people say. */
 export const computedLog: readonly Computed[] = [
   { key: 'log.read', group: 'log', label: phrase('Log'), about: phrase('What was read of the log this entry names, or why it could not be read.'), say: stateOf,
     wanted: (notebook) => notebook.logs !== undefined && notebook.entries.some((entry) => logPathOf(entry) !== undefined) },
   ...(['front', 'rear'] as const).flatMap((end): Computed[] => [
-    { key: `log.${end}_used`, group: 'log', label: phrase('Travel used'), detail: byLogAndTie[end], wanted: hasEnd(end), say: (notebook, entry, units) => logAndTie(notebook, entry, end, units),
+    { key: `log.${end}_used`, group: 'log', label: phrase('Travel used'), detail: byLogAndTie[end], wanted: hasEnd[end], say: (notebook, entry, units) => logAndTie(notebook, entry, end, units),
       about: phrase('The deepest point of the log beside what the cable tie showed. A tie that slipped, or a log that began late, shows here.') },
     ...figures.map((figure) => rowOf(figure, end)),
   ]),
@@ -89,7 +90,7 @@ export const computedLog: readonly Computed[] = [
 function rowOf(figure: Figure, end: EndName): NumberRow {
   const { name, label, unit, digits, about } = figure
   return {
-    key: `log.${end}_${name}`, group: 'log', label, detail: end, unit, digits, about, wanted: hasEnd(end),
+    key: `log.${end}_${name}`, group: 'log', label, detail: end, unit, digits, about, wanted: hasEnd[end],
     compute(notebook, entry) {
       const of = endOfLog(notebook, entry, end)
       if (isMissing(of)) return of
