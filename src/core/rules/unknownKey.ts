@@ -58,8 +58,8 @@ function quoteFix({ pairs, ...map }: MapNode, pair: Pair, text: string): Fix[] {
   let last = first
   while (isRest(first)) first--
   while (isRest(last + 1)) last++
-  const begun = pairs[first]?.value
-  if (begun?.kind !== 'scalar' || begun.style !== 'plain' || begun.alias || begun.shared) return []
+  const begun = pairs[first]!.value
+  if (begun.kind !== 'scalar' || begun.style !== 'plain' || begun.alias || begun.shared) return []
   const range = { start: begun.range.start, end: pairs[last]!.key.range.end }
   const sentence = text.slice(range.start, range.end)
   // A comment in between would become part of the sentence.

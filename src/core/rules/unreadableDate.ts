@@ -23,8 +23,8 @@ export function isDay(text: string): boolean {
   if (!match) return false
   const [year, month, day] = [Number(match[1]), Number(match[2]), Number(match[3])]
   const leap = year % 4 === 0 && (year % 100 !== 0 || year % 400 === 0)
-  const days = [31, leap ? 29 : 28, 31, 30, 31, 30, 31, 31, 30, 31, 30, 31][month - 1]
-  return days !== undefined && day >= 1 && day <= days && Number(match[4] ?? 0) < 24 && Number(match[5] ?? 0) < 60
+  const days = [31, leap ? 29 : 28, 31, 30, 31, 30, 31, 31, 30, 31, 30, 31][month - 1] ?? 0
+  return day >= 1 && day <= days && Number(match[4] ?? 0) < 24 && Number(match[5] ?? 0) < 60
 }
 
 const yearFirst = /^(\d{4})(?:[-./ ](\d{1,2})[-./ ](\d{1,2})|(\d\d)(\d\d))((?:[T ]+\d\d?:\d\d)?)$/

@@ -4,6 +4,7 @@ import type { Entry, Notebook } from '../notebook/notebook'
 import { readOnce } from '../notebook/readOnce'
 import { rootSchemas, schemasBelow, type SchemaNode } from '../notebook/schemaKeys'
 import { pairOf, type ScalarNode, type TreeNode } from '../notebook/tree'
+import type { Reading } from '../notation/reading'
 import type { Dimension } from '../notation/units'
 import { phrase, say } from '../words/say'
 import type { EntryRule, Report } from './rule'
@@ -21,14 +22,14 @@ export const unreadableValue: EntryRule = {
 function facts({ root, text }: Notebook): Report[] {
   return ['machine', 'rider'].flatMap((key) => {
     const pair = pairOf(root, key)
-    return pair ? unreadable(pair.value, schemasBelow(rootSchemas, key), { key }).flatMap((found) => reportOn(text, found, keyWords(found))) : []
+    return pair ? unreadable(pair.value, schemasBelow(rootSchemas, key), { key }).map((found) => reportOn(text, found, keyWords(found))) : []
   })
 }
 
 function measurements(text: string, entry: Entry): Report[] {
-  return unreadable(entry.node, entrySchemas).flatMap((found) => {
+  return unreadable(entry.node, entrySchemas).map((found) => {
     const field = fields.filter((each) => fieldNodes(entry, each).includes(found.node)).at(-1)
-    return reportOn(text, found, field ? say(field.label) : keyWords(found)).map((report) => ({ ...report, ...(field ? { row: field.key } : {}) }))
+    return { ...reportOn(text, found, field ? say(field.label) : keyWords(found)), ...(field ? { row: field.key } : {}) }
   })
 }
 
@@ -43,7 +44,10 @@ interface Below {
 interface Found {
   node: ScalarNode
   below: Below | undefined
-  dimensions: readonly [Dimension, ...Dimension[]]
+  /** What it is first of all. */
+  dimension: Dimension
+  problem: string
+  suggestion: string | undefined
 }
 
 /** Every value below a node that the schema calls a quantity, and that cannot be read as one. */
@@ -57,10 +61,14 @@ function unreadable(node: TreeNode, schemas: readonly SchemaNode[], below?: Belo
   } else {
     const dimensions = dimensionsOf(schemas)
     const isWritten = typeof node.value === 'number' || typeof node.value === 'string'
-    if (dimensions && isWritten && readOnce(node, dimensions).problem !== undefined) found.push({ node, below, dimensions })
+    if (!dimensions || !isWritten) return found
+    const { problem, suggestion } = asRead(readOnce(node, dimensions))
+    if (problem !== undefined) found.push({ node, below, dimension: dimensions[0], problem, suggestion })
   }
   return found
 }
+
+const asRead = (reading: Reading<unknown>): { problem?: string | undefined; suggestion?: string | undefined } => reading
 
 function keyWords({ below }: Found): string {
   const path: string[] = []
@@ -72,15 +80,8 @@ const examples: Partial<Record<Dimension, string>> = {
   length: phrase('128 or 5 in'), mass: phrase('84 or 185 lb'), stiffness: phrase('9.5 or 0.95 kgf/mm'), temperature: phrase('21 or 70 °F'), pressure: phrase('2.3 or 33 psi'), angle: '24.5',
 }
 
-function exampleOf(dimension: Dimension): string | undefined {
-  const example = examples[dimension]
-  return example && say(example)
-}
-
-function reportOn(text: string, { node, below, dimensions }: Found, label: string): Report[] {
-  const reading = readOnce(node, dimensions)
-  if (reading.value) return []
-  const example = below?.key === 'altitude' ? '650 m' : exampleOf(dimensions[0])
-  const fixes = reading.suggestion === undefined ? [] : writeInstead(text, node, reading.suggestion)
-  return [{ message: example ? say`${label}: ‘${node.text}’ cannot be read: ${reading.problem}; write it like ${example}` : say`${label}: ‘${node.text}’ cannot be read: ${reading.problem}`, range: node.range, fixes }]
+function reportOn(text: string, { node, below, dimension, problem, suggestion }: Found, label: string): Report {
+  const example = below?.key === 'altitude' ? '650 m' : say(examples[dimension] ?? '')
+  const fixes = suggestion === undefined ? [] : writeInstead(text, node, suggestion)
+  return { message: example ? say`${label}: ‘${node.text}’ cannot be read: ${problem}; write it like ${example}` : say`${label}: ‘${node.text}’ cannot be read: ${problem}`, range: node.range, fixes }
 }

@@ -9,7 +9,7 @@ describe('isDay', () => {
 
   it('takes a time of the day behind it', () => {
     for (const day of ['2026-04-18 00:00', '2026-04-18T23:59', '2026-04-18T14:30:15', '2026-04-18T14:30:00Z', '2026-04-18T14:30+02:00']) assert.ok(isDay(day), day)
-    for (const day of ['2026-04-18 24:00', '2026-04-18 12:60', '2026-04-18 9:00', '2026-04-18 morning']) assert.ok(!isDay(day), day)
+    for (const day of ['on 2026-04-18', '2026-04-18 24:00', '2026-04-18 12:60', '2026-04-18 9:00', '2026-04-18 morning']) assert.ok(!isDay(day), day)
   })
 })
 
@@ -32,9 +32,11 @@ describe('likelyDay', () => {
   it('keeps the time', () => {
     assert.equal(likelyDay('2026/4/8 9:05'), '2026-04-08 09:05')
     assert.equal(likelyDay('18.4.2026T14:30'), '2026-04-18 14:30')
+    assert.equal(likelyDay('2026/4/8T14:05'), '2026-04-08 14:05')
+    for (const text of ['18.4.2026  9:05', '2026/4/18  9:05']) assert.equal(likelyDay(text), '2026-04-18 09:05', text)
   })
 
   it('finds no day where there is none', () => {
-    for (const text of ['', 'Sunday', '31.4.2026', '2026-02-30', '18.4.26', '2026-04-18 25:00']) assert.equal(likelyDay(text), undefined, text)
+    for (const text of ['', 'Sunday', '31.4.2026', '2026-02-30', '18.4.26', '2026-04-18 25:00', 'on 2026.4.18', '2026.4.18 or so', 'on 18.4.2026', '18.4.2026 or so']) assert.equal(likelyDay(text), undefined, text)
   })
 })
