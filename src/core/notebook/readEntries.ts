@@ -12,6 +12,8 @@ interface Draft {
   key: string
   index: number
   parent?: Draft
+  /** What became of it. */
+  linked?: LinkedEntry
 }
 
 /**
@@ -22,47 +24,60 @@ export function readEntries(root: MapNode | undefined, adjusters: ReadonlyMap<st
   const list = nodeAt(root, ['entries'])
   if (list?.kind !== 'list') return []
   const before = earlier as readonly LinkedEntry[]
-  const known = new Map(before.map((entry) => [entry.node, entry]))
+  const byNode = later(() => new Map(before.map((entry) => [entry.node, entry])))
   const drafts: Draft[] = []
-  list.items.forEach((item) => {
-    if (item.kind === 'map') drafts.push({ said: known.get(item)?.said ?? readEntry(item, adjusters), key: '', index: drafts.length })
-  })
+  for (const item of list.items) {
+    if (item.kind !== 'map') continue
+    const index = drafts.length
+    const known = before[index]?.node === item ? before[index] : byNode().get(item)
+    drafts.push({ said: known?.said ?? readEntry(item, adjusters), key: '', index })
+  }
   nameKeys(drafts)
   linkParents(drafts)
-  const settled = settle(ancestorsFirst(drafts), before)
-  return drafts.map((draft) => settled.get(draft)!)
+  settle(ancestorsFirst(drafts), before)
+  return drafts.map(({ linked }) => linked!)
+}
+
+/** Made when first asked for: in most versions of a text nearly every entry is where it was, and no table of them is wanted. */
+function later<Value>(make: () => Value): () => Value {
+  let made: { value: Value } | undefined
+  return () => (made ??= { value: make() }).value
 }
 
 /**
  * Links each entry, after the one it comes from. An earlier entry that is the same in everything takes its place; one that
  * says the same hands on its `content`, less what looked at anything that differs in what it inherits.
  */
-function settle(ancestorsFirst: readonly Draft[], earlier: readonly LinkedEntry[]): Map<Draft, LinkedEntry> {
-  const byNode = new Map(earlier.map((entry) => [originOf(entry.node), entry]))
-  const byKey = new Map(earlier.map((entry) => [entry.key, entry]))
-  const settled = new Map<Draft, LinkedEntry>()
-  /** The earlier version of an entry, and what differs for those that come from it. */
-  const passed = new Map<LinkedEntry, { before: LinkedEntry; down: Difference | undefined }>()
+function settle(ancestorsFirst: readonly Draft[], earlier: readonly LinkedEntry[]): void {
+  const byNode = later(() => new Map(earlier.map((entry) => [originOf(entry.node), entry])))
+  const byKey = later(() => new Map(earlier.map((entry) => [entry.key, entry])))
+  const passed = new Map<LinkedEntry, Passed>()
+  const passedBy = (entry: LinkedEntry) => passed.get(entry) ?? (earlier[entry.index] === entry ? { before: entry, down: undefined } : undefined)
   for (const draft of ancestorsFirst) {
-    const parent = draft.parent && settled.get(draft.parent)
-    const known = byNode.get(originOf(draft.said.node))
-    const before = known?.key === draft.key ? known : byKey.get(draft.key)
-    if (before && before === known && before.node === draft.said.node && before.index === draft.index && LinkedEntry.parentOf(before) === parent) {
-      settled.set(draft, before)
-      passed.set(before, { before, down: undefined })
+    const parent = draft.parent?.linked
+    const there = earlier[draft.index]
+    if (there && there.node === draft.said.node && there.key === draft.key && LinkedEntry.parentOf(there) === parent) {
+      draft.linked = there
       continue
     }
-    const inherited = before && inheritedBy(before, parent, parent && passed.get(parent))
+    const known = byNode().get(originOf(draft.said.node))
+    const before = known?.key === draft.key ? known : byKey().get(draft.key)
+    const inherited = before && inheritedBy(before, parent, parent && passedBy(parent))
     const content = before && before === known ? before.content : new Content()
     const entry = new LinkedEntry(draft.said, draft.key, draft.index, parent, content)
     if (inherited && before === known) content.forget(inherited)
     if (before) passed.set(entry, { before, down: handedDown(entry, before, inherited) })
-    settled.set(draft, entry)
+    draft.linked = entry
   }
-  return settled
 }
 
-function inheritedBy(before: LinkedEntry, parent: LinkedEntry | undefined, passed: { before: LinkedEntry; down: Difference | undefined } | undefined): Difference | undefined {
+/** The earlier version of an entry, and what differs for those that come from it. */
+interface Passed {
+  before: LinkedEntry
+  down: Difference | undefined
+}
+
+function inheritedBy(before: LinkedEntry, parent: LinkedEntry | undefined, passed: Passed | undefined): Difference | undefined {
   const from = LinkedEntry.parentOf(before)
   if (!parent && !from) return undefined
   return passed && passed.before === from ? passed.down : anotherParent(parent, from)
@@ -124,23 +139,34 @@ function readFor(node: ScalarNode, adjuster: Adjuster): Setting['reading'] {
 const placeLike = /^#\d+$/
 
 function nameKeys(entries: readonly Draft[]): void {
-  const counts = new Map<string, number>()
-  for (const { said: { id } } of entries) if (id) counts.set(id.value, (counts.get(id.value) ?? 0) + 1)
+  const ids = new Set<string>()
+  const twice = new Set<string>()
+  for (const { said: { id } } of entries) if (id) (ids.has(id.value) ? twice : ids).add(id.value)
   for (const entry of entries) {
     const { id } = entry.said
-    const isKey = id && counts.get(id.value) === 1 && !placeLike.test(id.value)
+    const isKey = id && !twice.has(id.value) && !placeLike.test(id.value)
     entry.key = isKey ? id.value : `#${entry.index + 1}`
   }
 }
 
 function linkParents(entries: readonly Draft[]): void {
-  const byId = new Map<string, Draft>()
-  for (const entry of entries) if (entry.said.id && !byId.has(entry.said.id.value)) byId.set(entry.said.id.value, entry)
+  const byId = later(() => firstOfEachId(entries))
   for (const entry of entries) {
-    const parent = entry.said.from ? byId.get(entry.said.from.value) : entries[entry.index - 1]
+    const parent = entry.said.from ? byId().get(entry.said.from.value) : entries[entry.index - 1]
     if (parent && parent !== entry) entry.parent = parent
   }
-  breakLoops(entries)
+  if (!areInOrder(entries)) breakLoops(entries)
+}
+
+function firstOfEachId(entries: readonly Draft[]): Map<string, Draft> {
+  const byId = new Map<string, Draft>()
+  for (const entry of entries) if (entry.said.id && !byId.has(entry.said.id.value)) byId.set(entry.said.id.value, entry)
+  return byId
+}
+
+/** Whether each stands below the one it comes from, as in nearly every notebook: then nothing leads in a circle. */
+function areInOrder(entries: readonly Draft[]): boolean {
+  return entries.every(({ parent, index }) => !parent || parent.index < index)
 }
 
 /** Where following parents leads in a circle, the first of them in the file that names its parent loses it. */
@@ -160,7 +186,8 @@ function breakLoops(entries: readonly Draft[]): void {
 }
 
 /** Every entry after the one it comes from, which may stand later in the file. */
-function ancestorsFirst(entries: readonly Draft[]): Draft[] {
+function ancestorsFirst(entries: readonly Draft[]): readonly Draft[] {
+  if (areInOrder(entries)) return entries
   const done = new Set<Draft>()
   const ordered: Draft[] = []
   for (const entry of entries) {

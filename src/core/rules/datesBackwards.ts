@@ -9,17 +9,17 @@ export const datesBackwards: NotebookRule = {
   severity: 'warning',
   says: 'An entry is dated before the entry it comes from, or before one that stands above it.',
   why: 'Nothing can come from what was not yet, and the history runs oldest first. One of the two dates is a slip.',
-  checkNotebook: ({ entries }) => entries.flatMap((entry) => check(entry, entries).map((report) => ({ ...report, entry }))),
+  checkNotebook: ({ entries }) => entries.flatMap((entry) => check(entry, entries)),
 }
 
 function check(entry: Entry, entries: readonly Entry[]): Report[] {
   const { date } = entry
   if (!isDated(entry) || !date) return []
   const from = datedAncestor(entry)
-  if (from && isBefore(date.value, from.date.value)) return [{ message: say`${date.value} is before ${from.date.value}, the date of ‘${from.key}’, which this comes from: correct one of them`, range: date.range }]
+  if (from && isBefore(date.value, from.date.value)) return [{ message: say`${date.value} is before ${from.date.value}, the date of ‘${from.key}’, which this comes from: correct one of them`, range: date.range, entry }]
   const above = datedAbove(entry, entries)
   return above && isBefore(date.value, above.date.value)
-    ? [{ message: say`${date.value} is before ${above.date.value}, the date of ‘${above.key}’ above it: entries run oldest first`, range: date.range }]
+    ? [{ message: say`${date.value} is before ${above.date.value}, the date of ‘${above.key}’ above it: entries run oldest first`, range: date.range, entry }]
     : []
 }
 

@@ -1,3 +1,4 @@
+import { idsOf } from '../notebook/idsOf'
 import { say } from '../words/say'
 import type { NotebookRule } from './rule'
 import { writeInstead } from '../notebook/edits/writeInstead'
@@ -8,7 +9,9 @@ export const duplicateEntry: NotebookRule = {
   says: 'Two entries have the same id.',
   why: 'Going back to an entry, and coming from one, needs a name that means just one.',
   checkNotebook: ({ entries, text }) => {
-    const ids = new Set(entries.flatMap((entry) => (entry.id ? [entry.id.value] : [])))
+    const known = idsOf(entries)
+    if (known.size === entries.length) return []
+    const ids = new Set(known)
     const seen = new Set<string>()
     const given = new Map<string, string>()
     return entries.flatMap((entry) => {

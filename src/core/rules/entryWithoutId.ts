@@ -1,6 +1,7 @@
 import type { Fix } from '../finding'
 import { offer } from '../notebook/edits/offer'
 import { asProse, setPath } from '../notebook/edits/setPath'
+import { idsOf } from '../notebook/idsOf'
 import type { Entry, Notebook } from '../notebook/notebook'
 import { say } from '../words/say'
 import { freeId } from './duplicateEntry'
@@ -12,7 +13,7 @@ export const entryWithoutId: NotebookRule = {
   says: 'An entry has no id.',
   why: 'Only an entry with a name can be gone back to, compared or come from.',
   checkNotebook: (notebook) => {
-    const taken = new Set(notebook.entries.flatMap((each) => (each.id ? [each.id.value] : [])))
+    const taken = idsOf(notebook.entries)
     return notebook.entries.filter(({ id }) => !id).map((entry) => ({ message: say('this entry has no `id`: give it a short name'), range: entry.range, entry, fixes: nameFix(entry, notebook, taken) }))
   },
 }

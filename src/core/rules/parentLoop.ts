@@ -2,6 +2,7 @@ import type { Fix } from '../finding'
 import { offer } from '../notebook/edits/offer'
 import { removePath } from '../notebook/edits/setPath'
 import type { Entry } from '../notebook/notebook'
+import { idsOf } from '../notebook/idsOf'
 import { say } from '../words/say'
 import type { NotebookRule } from './rule'
 
@@ -11,7 +12,7 @@ export const parentLoop: NotebookRule = {
   says: 'An entry comes from itself, directly or over others.',
   why: 'A history has a beginning. In a loop no position can be resolved.',
   checkNotebook: ({ entries, text }) => {
-    const ids = new Set(entries.flatMap((entry) => (entry.id ? [entry.id.value] : [])))
+    const ids = idsOf(entries)
     // Reading leaves a parent out where `from` is known all the same: it led back to the entry.
     return entries.flatMap((entry) => {
       const { from, parent, id } = entry

@@ -24,15 +24,20 @@ function walk(node: TreeNode, schemas: readonly SchemaNode[], text: string): Rep
     return node.items.flatMap((each) => walk(each, item, text))
   }
   const known = keysOf(schemas)
-  const written = new Set(node.pairs.map(({ key }) => key.text))
-  // A key that stands here already would stand here twice.
-  const free = [...(known ?? [])].filter((name) => !written.has(name))
+  const isKnown = ({ key }: Pair) => known === undefined || known.has(key.text)
+  const free = node.pairs.every(isKnown) ? [] : freeKeys(node, known ?? new Set())
   return node.pairs.flatMap((pair) => {
     const { key, value } = pair
-    if (known !== undefined && !known.has(key.text)) return [isRestOfSentence(node, pair) ? cutSentence(node, pair, text) : unknown(pair, free, text)]
+    if (!isKnown(pair)) return [isRestOfSentence(node, pair) ? cutSentence(node, pair, text) : unknown(pair, free, text)]
     // Entries are looked at one by one.
     return schemas === rootSchemas && key.text === 'entries' ? [] : walk(value, schemasBelow(schemas, key.text), text)
   })
+}
+
+/** What may be meant: a key that stands here already would stand here twice. */
+function freeKeys({ pairs }: MapNode, known: ReadonlySet<string>): string[] {
+  const written = new Set(pairs.map(({ key }) => key.text))
+  return [...known].filter((name) => !written.has(name))
 }
 
 function unknown({ key }: Pair, free: readonly string[], text: string): Report {

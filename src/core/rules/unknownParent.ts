@@ -1,3 +1,4 @@
+import { idsOf } from '../notebook/idsOf'
 import { say } from '../words/say'
 import { meantName } from './meantName'
 import type { NotebookRule } from './rule'
@@ -9,7 +10,7 @@ export const unknownParent: NotebookRule = {
   says: '`from` names no entry of this notebook.',
   why: 'What an entry does not list it takes from the entry it comes from; without that one the state is unknown.',
   checkNotebook: ({ entries, text }) => {
-    const ids = new Set(entries.flatMap((entry) => (entry.id ? [entry.id.value] : [])))
+    const ids = idsOf(entries)
     return entries.flatMap((entry) => {
       const { from, id } = entry
       if (!from || ids.has(from.value)) return []
