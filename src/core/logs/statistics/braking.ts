@@ -33,37 +33,43 @@ export class Braking {
   count = 0
   #totalS = 0
   readonly #events: BrakingEvent[] = []
-  #now: { from: number; last: number; deepest: number; sum: number; n: number; leastRear: number } | undefined
+  #on = false
+  /** When it began and its newest sample, then of the front the deepest, the sum and how many, and the least rear; numbers of an object would be made anew with every sample. */
+  readonly #now = new Float64Array(6)
 
   constructor(readonly from: BrakingStatistics['from'], readonly limits: BrakingLimits) {}
 
   /** Whether it is braking now; whoever adds samples watches the limits. */
   get isOn(): boolean {
-    return this.#now !== undefined
+    return this.#on
   }
 
   /** A sample while braking, which begins with the first: both positions in mm, NaN where one is not known. */
   add(time: number, front: number, rear: number): void {
-    const now = this.#now ??= { from: time, last: time, deepest: -Infinity, sum: 0, n: 0, leastRear: Infinity }
-    now.last = time
+    const now = this.#now
+    if (!this.#on) now.set([time, time, -Infinity, 0, 0, Infinity])
+    this.#on = true
+    now[1] = time
     if (!Number.isNaN(front)) {
-      now.deepest = Math.max(now.deepest, front)
-      now.sum += front
-      now.n++
+      if (front > now[2]!) now[2] = front
+      now[3]! += front
+      now[4]!++
     }
-    if (rear < now.leastRear) now.leastRear = rear
+    if (rear < now[5]!) now[5] = rear
   }
 
   /** A gap, or the end of the log. */
   finish(): void {
+    if (!this.#on) return
+    this.#on = false
     const now = this.#now
-    this.#now = undefined
-    if (!now || now.n === 0 || now.last - now.from < this.limits.atLeastS) return
+    const [atS, forS, n] = [now[0]!, now[1]! - now[0]!, now[4]!]
+    if (n === 0 || forS < this.limits.atLeastS) return
     this.count++
-    this.#totalS += now.last - now.from
+    this.#totalS += forS
     if (this.#events.length === mostKept) return
-    const leastRearMm = Number.isFinite(now.leastRear) ? { leastRearMm: now.leastRear } : {}
-    this.#events.push({ atS: now.from, forS: now.last - now.from, deepestFrontMm: now.deepest, meanFrontMm: now.sum / now.n, ...leastRearMm })
+    const leastRearMm = Number.isFinite(now[5]!) ? { leastRearMm: now[5]! } : {}
+    this.#events.push({ atS, forS, deepestFrontMm: now[2]!, meanFrontMm: now[3]! / n, ...leastRearMm })
   }
 
   summary(): BrakingStatistics | undefined {
