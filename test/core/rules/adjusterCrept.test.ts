@@ -35,6 +35,7 @@ describe('adjuster-crept', () => {
   it('tells legs apart that crept differently', () => {
     assert.deepEqual(crept(pair, '3', '{left: 5, right: 3}').map((message) => message.slice(0, 12)), ['It, left leg'])
     assert.equal(crept(pair, '{left: 3, right: 4}', '5').length, 2)
+    assert.deepEqual(crept(pair, '3', '{left: 5, right: 6}').map((message) => message.slice(0, 13)), ['It, left leg:', 'It, right leg'])
   })
 
   it('names what to look at: what holds it, a valve, the clamps, or who changed it', () => {

@@ -43,6 +43,10 @@ describe('the rules about changes', () => {
     assert.deepEqual(after('id: later, as_found: true, settings: {fork_rebound: 5, shock_rebound: 8}'), ['adjuster-crept', 'adjuster-crept'])
   })
 
+  it('see no change from a position that cannot be converted', () => {
+    assert.deepEqual(after('id: a, as_found: true, settings: {fork_rebound: 2 turns}', 'id: b, settings: {fork_rebound: 4}'), ['wrong-unit'])
+  })
+
   it('see no change in a position that cannot be read, and go on from the last that can', () => {
     assert.deepEqual(after('id: a, settings: {fork_rebound: four}'), ['unreadable-position'])
   })

@@ -114,6 +114,7 @@ describe('rider-adds-nothing', () => {
     assert.match(told(code, loads(90, 120), entry('bike: {rear: 130}'))[0]!, /^Rear: 120 kg .* 130 kg without/)
     assert.deepEqual(told(code, 'name: Tern 650', entry('bike: {rear: 130}')), [])
     assert.deepEqual(told(code, 'name: Tern 650', entry('rider: {rear: 130}')), [])
+    assert.equal(told(code, loads(90, 80), entry('bike: {front: 90}')).length, 1)
     assert.equal(told(code, loads(90, 80), 'entries: [{id: a, as_found: true}]\n').length, 1)
   })
 })
