@@ -13,7 +13,7 @@ import { holdAgainst, survivorsOf } from './survivors.ts'
 
 /** What is changed, and which tests are to notice. */
 const parts = {
-  compute: { mutate: ['src/core/compute/**/*.ts'], spec: ['test/core/compute/*/*.test.ts'] },
+  compute: { mutate: ['src/core/compute/**/*.ts'], spec: ['test/core/compute/*/*.test.ts', 'test/house/computedTold.test.ts'] },
   rules: { mutate: ['src/core/rules/**/*.ts', '!src/core/rules/index.ts'], spec: ['test/core/rules/**/*.test.ts', 'test/house/ruleFixtures.test.ts'] },
 }
 

@@ -1,8 +1,9 @@
-// Writes the generated sections of the documents anew, the manual page, the library's types, the log among the samples, and what the
-// rules tell of their fixtures: `npm run docs`.
+// Writes the generated sections of the documents anew, the manual page, the library's types, the log among the samples, and what is
+// told by the rules of their fixtures and by the calculations: `npm run docs`.
 import { readFileSync, writeFileSync } from 'node:fs'
 import { manualPage } from '../../../src/cli/manual'
 import { apiPath, apiReport } from './apiReport'
+import { computedTold, computedToldPath } from './computedTold'
 import { fixturesTold, fixturesToldPath } from './fixturesTold'
 import { sampleLog, sampleLogPath } from './sampleLog'
 import { generated, withSections } from './sections'
@@ -22,3 +23,4 @@ writeFileSync(sampleLogPath, sampleLog())
 writeFileSync(manualPath, manualPage())
 writeFileSync(apiPath, apiReport())
 writeFileSync(fixturesToldPath, fixturesTold())
+writeFileSync(computedToldPath, computedTold())
