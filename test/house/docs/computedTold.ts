@@ -29,10 +29,11 @@ function answersOf({ name, facts, of }: Call): string[] {
   }))]
 }
 
-/** The working without what the facts say already, the numbers without their last digits. */
+/** The working with no more of its inputs than their names: the facts say the rest. Numbers without their last digits. */
 function withWorking(key: string, value: unknown): unknown {
   if (typeof value === 'number') return Number.isFinite(value) ? Number(value.toPrecision(9)) : String(value)
-  return key === 'inputs' || key === 'source' ? undefined : value
+  if (key === 'inputs') return (value as WorkingInput[]).map(({ name }) => name)
+  return key === 'source' ? undefined : value
 }
 
 const short = (key: string, value: unknown): unknown => (key === 'working' ? undefined : withWorking(key, value))

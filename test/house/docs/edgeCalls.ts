@@ -48,6 +48,9 @@ import { changeTravel, firstRate, secondRate } from '../../../src/core/compute/s
 import { stagedDeflection, stagedForce } from '../../../src/core/compute/springs/stagedSprings'
 import { targetRate } from '../../../src/core/compute/springs/targetRate'
 import { travelUsed } from '../../../src/core/compute/travel/travelUsed'
+import { changeSince } from '../../../src/core/compute/working/changeSince'
+import { derive, given } from '../../../src/core/compute/working/derive'
+import type { Result } from '../../../src/core/compute/working/result'
 
 type Facts = Record<string, unknown>
 
@@ -65,6 +68,7 @@ const rising = { table: [[0, 0], [50, 20], [100, 52]] as [number, number][] }
 const leg = { sealDiameterMm: 48, boreMm: 46, oilLevelMm: 120, travelMm: 120, springVolumeMl: 60, gaugeBar: 0.5, atmosphereBar: 1.01325, exponent: 1.2 }
 const place = { massKg: 250, wheelbaseMm: 1400, aheadOfRearMm: 700, heightMm: 600 }
 const steering = { rakeDeg: 24, offsetMm: 30, frontRadiusMm: 300 }
+const length = (value: number): Result => ({ value, unit: 'mm', working: { formula: 'read', inputs: [], assumptions: [], source: 'made up' } })
 const window = { lowMm: 30, highMm: 40, source: 'made up' }
 
 /** Every calculation that works with numbers of its own; a new one gets a line here. */
@@ -78,6 +82,7 @@ export const edgeCalls: readonly Call[] = [
   call('dampedFrequency', dampedFrequency, { cycles: 1, seconds: 0.5 }), call('naturalFrequency', naturalFrequency, { dampedHz: 2.5, ratio: 0.3 }), call('naturalFrequency, critical', naturalFrequency, { dampedHz: 2.5, ratio: 1 }),
   call('frequencyFromRate', frequencyFromRate, { wheelRateNPerMm: 20, sprungLoadN: 900 }), call('frequencyFromDeflection', ({ mm }: { mm: number }) => frequencyFromDeflection(mm), { mm: 35 }),
   call('geometryNow', geometryNow, { ...steering, wheelbaseMm: 1400, rearRadiusMm: 310, moved: { forkUpMm: 5, rearRaisedMm: 3 } }),
+  call('geometryNow, an unsure tyre', geometryNow, { ...steering, wheelbaseMm: 1400, rearRadiusMm: { value: 310, u: 2 }, frontRadiusMm: { value: 300, u: 2 } }),
   call('geometryNow, other tyres', geometryNow, { ...steering, wheelbaseMm: 1400, rearRadiusMm: 310, moved: { frontRadiusMm: 295, rearRadiusMm: { value: 305, u: 1 } } }),
   call('raiseAtWheel', raiseAtWheel, { shockLongerMm: 4, motionRatio: 0.5 }),
   call('solveSteering', solveSteering, steering), call('solveSteering, written twice', solveSteering, { ...steering, trailMm: 101 }),
@@ -85,6 +90,7 @@ export const edgeCalls: readonly Call[] = [
   call('progressivity', ({ travelMm }: { travelMm: number }) => progressivity(rising, travelMm), { travelMm: 100 }), call('ratioProgress', ratioProgress, { ratioAtTop: 0.4, ratioAtEnd: 0.6 }),
   call('progressivity, resting start', ({ travelMm }: { travelMm: number }) => progressivity({ table: [[0, 0], [50, 0.0001], [100, 40]] }, travelMm), { travelMm: 100 }),
   call('wheelSpring', wheelSpring, { springRateNPerMm: 95, preloadMm: 8, leverage, wheelMm: 60 }), call('wheelSpring, at the end', wheelSpring, { springRateNPerMm: 95, preloadMm: 8, leverage, wheelMm: 100 }),
+  call('wheelSpring, of five points', wheelSpring, { springRateNPerMm: 95, preloadMm: 8, leverage: { table: [[0, 0], [25, 10], [50, 21], [75, 34], [100, 50]] as [number, number][] }, wheelMm: 95 }),
   call('wheelSpring, past the end', wheelSpring, { springRateNPerMm: 95, preloadMm: 8, leverage, wheelMm: 100.1 }),
   call('wheelSag', wheelSag, { springRateNPerMm: 95, preloadMm: 8, leverage, travelMm: 100, loadN: 900 }), call('wheelSag, light', wheelSag, { springRateNPerMm: 95, preloadMm: 8, leverage, travelMm: 100, loadN: 100 }),
   call('wheelSag, heavy', wheelSag, { springRateNPerMm: 95, preloadMm: 8, leverage, travelMm: 100, loadN: 9000 }),
@@ -98,6 +104,8 @@ export const edgeCalls: readonly Call[] = [
   call('riderFrontShare', riderFrontShare, { frontWithKg: 122, frontWithoutKg: 90, riderKg: 80 }), call('transferPerG', transferPerG, { massKg: 250, wheelbaseMm: 1400, heightMm: 600 }),
   ...([[8, 33], [8, 38], [15, 45], [3, 45], [15, 25], [0, 20], [8, 40]] as const).map(([bike, rider]) => call(`judgeSpring ${bike} and ${rider}`, ({ bikeU, riderU }: { bikeU: number; riderU: number }) => judgeSpring({ bikeSagMm: { value: bike, u: bikeU }, riderSagMm: { value: rider, u: riderU }, bikeWindow: { lowMm: 5, highMm: 10 }, riderWindow: { lowMm: 30, highMm: 40 } }), { bikeU: 0.5, riderU: 0.7 })),
   ...[30, 35, 40, 48, 24].flatMap((rider) => [0, 2, 100].map((highest) => call(`planPreload ${rider}, up to ${highest}`, ({ at }: { at: number }) => planPreload({ bikeSagMm: { value: 8 }, riderSagMm: { value: rider }, riderWindow: window, motionRatio: 1, adjuster: { at, mmPerCount: 1, lowest: 0, highest, step: 1 } }), { at: 0 }))),
+  call('planPreload, short and yet within', ({ highest }: { highest: number }) => planPreload({ riderSagMm: { value: 41 }, riderWindow: window, motionRatio: 1, adjuster: { at: 0, mmPerCount: 1, lowest: 0, highest, step: 1 } }), { highest: 4 }),
+  call('planPreload, beyond all numbers', ({ step }: { step: number }) => planPreload({ bikeSagMm: { value: 1e308 }, riderSagMm: { value: 0 }, riderWindow: { lowMm: 0.89e308, highMm: 0.89e308, source: 'made up' }, motionRatio: 1, adjuster: { at: 0, mmPerCount: 1, step } }), { step: 1.77e308 }),
   call('planPreload, coarse', ({ step }: { step: number }) => planPreload({ bikeSagMm: { value: 44 }, bikeWindow: { ...window, highMm: 31 }, motionRatio: 1, adjuster: { at: 0, mmPerCount: 1, step } }), { step: 30 }),
   call('planPreload, no adjuster', ({ sag, ratio }: { sag: number; ratio: number }) => planPreload({ riderSagMm: { value: sag }, riderWindow: window, motionRatio: ratio }), { sag: 50, ratio: 0.5 }),
   call('planPreload, out of all measure', ({ sag, ratio }: { sag: number; ratio: number }) => planPreload({ bikeSagMm: { value: 1 }, riderSagMm: { value: sag }, riderWindow: window, motionRatio: ratio }), { sag: 1e300, ratio: 1e-300 }),
@@ -113,7 +121,7 @@ export const edgeCalls: readonly Call[] = [
   call('friction', ({ lifted, pushed }: { lifted: number; pushed: number }) => friction([lifted, pushed]), { lifted: 128, pushed: 120 }), call('friction, swapped', ({ lifted, pushed }: { lifted: number; pushed: number }) => friction([lifted, pushed]), { lifted: 120, pushed: 128 }),
   call('friction, half read', ({ pushed }: { pushed: number }) => friction([NaN, pushed]), { pushed: 120 }), call('friction, the other half', ({ lifted }: { lifted: number }) => friction([lifted, NaN]), { lifted: 120 }),
   call('sagDifference', sagDifference, { bikeMm: [128, 120] as const, riderMm: [108] as const }), call('impliedWheelRate', impliedWheelRate, { riderLoadN: 450, bikeMm: [128, 120] as const, riderMm: [108, 100] as const }), call('impliedWheelRate, unread', ({ riderLoadN }: { riderLoadN: number }) => impliedWheelRate({ riderLoadN, bikeMm: undefined, riderMm: [100] }), { riderLoadN: 450 }),
-  ...(['bike', 'rider'] as const).flatMap((load) => (['front', 'rear'] as const).flatMap((end) => (['track', 'adventure', 'touring'] as const).map((use) => call(`sagTarget ${use}, ${end}, ${load}`, sagTarget, { use, end, load, travelMm: 120 })))),
+  ...(['bike', 'rider'] as const).flatMap((load) => (['front', 'rear'] as const).flatMap((end) => (['road', 'track', 'motocross', 'enduro', 'adventure', 'touring'] as const).map((use) => call(`sagTarget ${use}, ${end}, ${load}`, sagTarget, { use, end, load, travelMm: 120 })))),
   call('sagTarget, own', sagTarget, { use: undefined, end: 'front', load: 'rider', travelMm: 120, own: { low: 30, high: 30, unit: 'percent' } }),
   call('airSpring', (facts: typeof leg) => { const found = airSpring(facts); return 'at' in found ? found.at(60) : found }, leg), call('airSpring, full', (facts: typeof leg) => { const found = airSpring(facts); return 'at' in found ? found.at(120) : found }, { ...leg, springVolumeMl: 199.4 }),
   ...[0.1, 10_000].map((mm) => call(`airSpring, tubes of ${mm} mm`, (facts: typeof leg) => { const found = airSpring(facts); return 'at' in found ? found.at(0) : found }, { ...leg, sealDiameterMm: mm, boreMm: mm, oilLevelMm: mm, travelMm: mm, springVolumeMl: 0 })),
@@ -124,6 +132,7 @@ export const edgeCalls: readonly Call[] = [
   ...[0, 5, 10, 20].map((mm) => call(`dualRateForce at ${mm}`, (stack: Parameters<typeof crossOver>[0]) => [crossOver(stack), dualRateForce(stack, mm)], { softRateNPerMm: 10, stiffRateNPerMm: 10, softTravelMm: 5 })),
   ...[0, 1, 4].map((steps) => call(`forceCurve in ${steps} steps`, ({ travelMm }: { travelMm: number }) => forceCurve(travelMm, [{ name: 'spring', at: (x) => 20 * x }], steps), { travelMm: 100 })),
   call('forkRateAlongTubes', forkRateAlongTubes, { legRatesNPerMm: [9, 9], rakeDeg: 24 }), call('forkRateVertical', forkRateVertical, { legRatesNPerMm: [9, 9], rakeDeg: 24 }), call('forkRateVertical, one leg', forkRateVertical, { legRatesNPerMm: [9], rakeDeg: 24 }),
+  call('nearestRates, beyond all numbers', ({ step }: { step: number }) => nearestRates(1e308, step), { step: 1e-10 }),
   ...[9, 9.25, 9.3, 9.5].map((rate) => call(`nearestRates of ${rate}`, ({ step }: { step: number }) => nearestRates(rate, step), { step: 0.5 })),
   call('oilForLevelChange', oilForLevelChange, { boreMm: 43, changeMm: 10 }), call('levelChangeForOil', levelChangeForOil, { boreMm: 43, oilMl: 14.5 }), call('spacerDisplacement', spacerDisplacement, { lengthMm: 200, outerMm: 35, innerMm: 30, boreMm: 36.6 }), call('spacerDisplacement, no wall', spacerDisplacement, { lengthMm: 200, outerMm: 30, innerMm: 30, boreMm: 36.6 }),
   call('rateFromOutside', rateFromOutside, { wireMm: 2.5, outerMm: 31, activeCoils: 13, shearModulusGPa: 81 }), call('rateFromOutside, no modulus', rateFromOutside, { wireMm: 2.5, outerMm: 31, activeCoils: 13 }), call('rateFromOutside, all wire', rateFromOutside, { wireMm: 15.5, outerMm: 31, activeCoils: 13 }),
@@ -134,5 +143,7 @@ export const edgeCalls: readonly Call[] = [
   call('springForTargets', springForTargets, { bikeLoadN: 900, riderLoadN: 450, bikeSagMm: 10, riderSagMm: 35 }), call('targetRate', targetRate, { riderLoadN: 450, bikeSagMm: 10, riderSagMm: 35 }),
   call('firstRate', firstRate, { softRateNPerMm: 8, stiffRateNPerMm: 12 }), call('secondRate', secondRate, { stiffRateNPerMm: 12 }), call('changeTravel', changeTravel, { softRateNPerMm: 8, stiffRateNPerMm: 12, softTravelMm: 20, preloadMm: 5, motionRatio: 0.5 }),
   ...[0, 5, 10, 20].map((mm) => call(`stagedSprings at ${mm}`, ({ gap }: { gap: number }) => [stagedForce([{ rateNPerMm: 10, gapMm: 0 }, { rateNPerMm: 20, gapMm: gap }], mm), stagedDeflection([{ rateNPerMm: 10, gapMm: 0 }, { rateNPerMm: 20, gapMm: gap }], mm * 10)], { gap: 10 })),
-  ...[0, 12, 60, 80, 100, 110, 118, 120].map((usedMm) => call(`travelUsed ${usedMm}`, travelUsed, { usedMm, travelMm: 120 })),
+  call('an odd uncertainty', ({ u }: { u: number }) => derive({ formula: 'a', unit: 'mm', from: { a: given('length', 'mm', { value: 1, u }) }, by: ({ a }) => a, source: 'made up' }), { u: 0.5 }),
+  call('changeSince', ({ now, then }: { now: number; then: number }) => changeSince(length(now), length(then), 'run-1'), { now: 40, then: 35 }),
+  ...[0, 12, 60, 80, 100, 110, 116, 118, 120].map((usedMm) => call(`travelUsed ${usedMm}`, travelUsed, { usedMm, travelMm: 120 })),
 ]

@@ -32,9 +32,9 @@ export const visibleShare = 0.05
 export function describeRatio(ratio: number): string | undefined {
   const past = overshoot(ratio)
   if (past === undefined) return undefined
-  if (past < visibleShare) return say('comes back to its rest without passing it visibly')
+  if (past <= visibleShare) return say('comes back to its rest without passing it visibly')
   if (past === 1) return say('swings on without end')
   const swings = Math.ceil(Math.log(visibleShare) / Math.log(past))
   const [percent, small] = [Math.round(100 * past), 100 * visibleShare]
-  return swings === 1 ? say`swings ${percent} % past its rest and has settled to ${small} % after 1 swing` : say`swings ${percent} % past its rest and has settled to ${small} % after ${swings} swings`
+  return say`swings ${percent} % past its rest and has settled to ${small} % after ${swings} swings`
 }

@@ -37,7 +37,7 @@ export function perFlat(pitchMm: number): number {
 export function turnAdjuster(adjuster: PreloadAdjuster, changeMm: number): AdjusterMove | undefined {
   const { at, mmPerCount, lowest = -Infinity, highest = Infinity, step } = adjuster
   const wanted = at + changeMm / mmPerCount
-  if (![wanted, mmPerCount, step].every(Number.isFinite) || !(step > 0) || !(lowest <= highest)) return undefined
+  if (!(step > 0) || !(lowest <= highest)) return undefined
   // Steps are counted from where it stands: a collar at 3.3 turns has not slipped by being moved half a turn.
   const rounded = at + Math.round((wanted - at) / step) * step
   const to = Math.min(highest, Math.max(lowest, rounded))

@@ -80,4 +80,8 @@ describe('a calculation at its edges', () => {
     assert.deepEqual(turnAdjuster({ ...adjuster, lowest: 4, highest: 4 }, 2), { to: 4, byCounts: 0, givesMm: 0, shortMm: 2 })
     assert.equal(turnAdjuster(adjuster, NaN), undefined)
   })
+
+  it('tell what is missing from nothing at all', () => {
+    assert.deepEqual([isMissing({ missing: [] }), isMissing(null), isMissing(undefined), isMissing({})], [true, false, false, false])
+  })
 })
