@@ -144,6 +144,7 @@ export const edgeCalls: readonly Call[] = [
   call('firstRate', firstRate, { softRateNPerMm: 8, stiffRateNPerMm: 12 }), call('secondRate', secondRate, { stiffRateNPerMm: 12 }), call('changeTravel', changeTravel, { softRateNPerMm: 8, stiffRateNPerMm: 12, softTravelMm: 20, preloadMm: 5, motionRatio: 0.5 }),
   ...[0, 5, 10, 20].map((mm) => call(`stagedSprings at ${mm}`, ({ gap }: { gap: number }) => [stagedForce([{ rateNPerMm: 10, gapMm: 0 }, { rateNPerMm: 20, gapMm: gap }], mm), stagedDeflection([{ rateNPerMm: 10, gapMm: 0 }, { rateNPerMm: 20, gapMm: gap }], mm * 10)], { gap: 10 })),
   call('an odd uncertainty', ({ u }: { u: number }) => derive({ formula: 'a', unit: 'mm', from: { a: given('length', 'mm', { value: 1, u }) }, by: ({ a }) => a, source: 'made up' }), { u: 0.5 }),
+  ...[0.5, Infinity].map((unsure) => call(`a number given with ${unsure}`, ({ u }: { u: number }) => given('length', 'mm', { value: 1, u }), { u: unsure })),
   call('changeSince', ({ now, then }: { now: number; then: number }) => changeSince(length(now), length(then), 'run-1'), { now: 40, then: 35 }),
   ...[0, 12, 60, 80, 100, 110, 116, 118, 120].map((usedMm) => call(`travelUsed ${usedMm}`, travelUsed, { usedMm, travelMm: 120 })),
 ]
