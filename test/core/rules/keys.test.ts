@@ -87,3 +87,28 @@ describe('changes that rules count', () => {
     assert.ok(changed('4 out', '5 out', ', clicks_per_turn: 4, mm_per_click: 0.25, mm_per_turn: 1.5'))
   })
 })
+
+describe('what is written elsewhere as well', () => {
+  it('is not taken out with an acceptance that accepts nothing', () => {
+    const fixes = (text: string) => findingsOf(text).filter(({ code }) => code === 'accepted-for-nothing').map((finding) => finding.fixes?.length ?? 0)
+    const own = '  - {finding: no-reason, reason: x}\n  - {finding: several-changes, reason: y}\n'
+    assert.deepEqual(fixes(`format: 1\naccepted:\n${own}`), [1, 1])
+    assert.deepEqual(fixes(`format: 1\nmine: &x\n${own}accepted: *x\n`), [0, 0])
+    assert.deepEqual(fixes(`format: 1\naccepted: &x\n${own}mine: *x\n`), [0, 0])
+    assert.deepEqual(fixes(`format: 1\naccepted:\n${own.replace('{', '&x {')}mine: *x\n`), [0, 0])
+  })
+})
+
+describe('below-zero', () => {
+  it('looks at an entry that has one group of readings and no other', () => {
+    assert.equal(messagesOf('below-zero', 'format: 1\nentries:\n  - {id: one, as_found: true, ride: {front_travel_used: -3}}\n').length, 1)
+  })
+})
+
+describe('no-room-for-air', () => {
+  it('speaks of the machine’s oil level where the adjuster counts something else', () => {
+    const text = 'format: 1\nmachine:\n  front:\n    travel: 120\n    air: {seal_diameter: 43, bore: 38, oil_level: 20, spring_volume: 45}\nadjusters:\n  fork_oil: {on: fork, controls: oil_level, counts: steps}\nentries:\n  - {id: a, as_found: true, settings: {fork_oil: 3}}\n'
+    const found = findingsOf(text).find(({ code }) => code === 'no-room-for-air')!
+    assert.deepEqual([text.slice(found.range.start, found.range.end), found.place?.row], ['20', undefined])
+  })
+})
