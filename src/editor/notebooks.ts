@@ -72,7 +72,7 @@ export class Notebooks implements vscode.Disposable {
     return { notebook, findings: checkNotebook(notebook, this.#severities) }
   }
 
-  /** A notebook with a closer look at the log drawn for an entry, where a stretch of it is wanted; told anew once it is there. */
+  /** A notebook with a closer look at the log drawn for an entry, where a stretch of it is wanted; `logs.onDidLookCloser` tells when it is there. */
   closely(notebook: Notebook, uri: vscode.Uri, entry: string | undefined, within: Stretch | undefined): Notebook {
     const path = within && logTraced(notebook, entry)
     const closer = path && this.logs.closer(uri, path, within)

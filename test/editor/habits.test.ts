@@ -2,22 +2,12 @@ import assert from 'node:assert/strict'
 import type { Frame } from 'playwright-core'
 import * as vscode from 'vscode'
 import { becomes, openInGrid } from './openInGrid'
+import { found, head } from './shortTern'
 import { pause, until } from './waiting'
 import { gridFrame, page, press, takeKeyboard, type } from './window'
 import { openGrid, textOf, write } from './workspace'
 
-const head = `format: 1
-machine: {name: Tern 650, use: track}
-adjusters:
-  fork_rebound: {on: fork, legs: [left, right], controls: rebound, counts: clicks, range: 20}
-  shock_rebound: {on: shock, controls: rebound, counts: clicks, range: 22}
-entries:
-`
-const tern = `${head}  - id: as-found
-    date: 2026-04-18
-    as_found: true
-    settings: {fork_rebound: 5 out, shock_rebound: 7 out}   # counted twice
-  - id: run-1
+const tern = `${head}${found}  - id: run-1
     date: 2026-04-19
     reason: wanted to see
     settings: {shock_rebound: 8 out}

@@ -80,11 +80,12 @@ describe('logs beside the setup', () => {
     await goToCell(uri, grid, 'computed/log.read', 'one')
     await told(grid, '20 s', '2000 rows, 100 samples a second')
     // Whoever watches files for VS Code takes a while to begin, and is told of no change before.
-    for (let tries = 1; ; tries++) {
+    await until('the change is noticed', async () => {
       await pause(1500)
       writeFileSync(file.fsPath, aLog(25))
-      if (await told(grid, '25 s', '2500 rows').then(() => true, (error: unknown) => { if (tries === 3) throw error })) break
-    }
+      await told(grid, '25 s', '2500 rows')
+      return true
+    }, 30_000)
     rmSync(file.fsPath)
     await told(grid, 'there is no file logs/one.csv beside this notebook')
     writeFileSync(file.fsPath, aLog(5))

@@ -2,21 +2,10 @@ import assert from 'node:assert/strict'
 import type { Frame } from 'playwright-core'
 import type * as vscode from 'vscode'
 import { becomes, goToCell, openInGrid } from './openInGrid'
+import { found, head } from './shortTern'
 import { pause, until } from './waiting'
 import { page, press, type } from './window'
 
-const head = `format: 1
-machine: {name: Tern 650, use: track}
-adjusters:
-  fork_rebound: {on: fork, legs: [left, right], controls: rebound, counts: clicks, range: 20}
-  shock_rebound: {on: shock, controls: rebound, counts: clicks, range: 22}
-entries:
-`
-const found = `  - id: as-found
-    date: 2026-04-18
-    as_found: true
-    settings: {fork_rebound: 5 out, shock_rebound: 7 out}   # counted twice
-`
 const run = (n: number, shock: string) => `  - id: run-${n}
     date: 2026-04-2${n}
     reason: try ${n}

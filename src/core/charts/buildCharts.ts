@@ -2,6 +2,7 @@ import { fileUnits } from '../notation/displayUnits'
 import type { Entry, Notebook } from '../notebook/notebook'
 import { charts } from '.'
 import { phrase, say } from '../words/say'
+import { entryLookedAt } from './lookedAt'
 import type { ChartGroup, ChartsView } from './view'
 
 const groups: ChartsView['groups'] = [{ key: 'sag', label: phrase('Sag') }, { key: 'force', label: phrase('Force over travel') }, { key: 'geometry', label: phrase('Rake and trail') }, { key: 'log', label: phrase('Log') }]
@@ -12,7 +13,7 @@ const groups: ChartsView['groups'] = [{ key: 'sag', label: phrase('Sag') }, { ke
  */
 export function buildCharts(notebook: Notebook, group: ChartGroup, entryKey?: string, units = fileUnits, between: readonly string[] = []): ChartsView {
   const beside = runOf(notebook, between)
-  const entry = notebook.entries.find(({ key }) => key === entryKey) ?? notebook.entries.at(-1)
+  const entry = entryLookedAt(notebook, entryKey)
   return {
     group, groups: groups.map(({ key, label }) => ({ key, label: say(label) })),
     charts: charts.filter((chart) => chart.group === group && (chart.wanted?.(notebook, entry, beside) ?? true)).map((chart) => chart.build(notebook, entry, units, beside)),

@@ -9,6 +9,7 @@ import type { Entry, Notebook } from '../notebook/notebook'
 import { phrase, say } from '../words/say'
 import type { Chart } from './chart'
 import { endOf, logsDrawn, rounded, type LoggedEntry } from './logSeries'
+import { entryLookedAt } from './lookedAt'
 import { endOfTrace, tracePath } from './tracePath'
 import type { ChartSeries, ChartTable, ChartView } from './view'
 
@@ -38,8 +39,7 @@ export const logTrace: Chart = {
 
 /** The log that is drawn for an entry: the one a closer look is taken at. */
 export function logTraced(notebook: Notebook, entryKey: string | undefined): string | undefined {
-  const entry = notebook.entries.find(({ key }) => key === entryKey) ?? notebook.entries.at(-1)
-  const [logged] = logsDrawn(notebook, entry, [])
+  const [logged] = logsDrawn(notebook, entryLookedAt(notebook, entryKey), [])
   return logged && logPathOf(logged.entry)
 }
 

@@ -4,7 +4,6 @@ import type { Entry, Notebook } from '../notebook/notebook'
 import { readOnce } from '../notebook/readOnce'
 import { rootSchemas, schemasBelow, type SchemaNode } from '../notebook/schemaKeys'
 import { pairOf, type ScalarNode, type TreeNode } from '../notebook/tree'
-import type { Reading } from '../notation/reading'
 import type { Dimension } from '../notation/units'
 import { phrase, say } from '../words/say'
 import type { EntryRule, Report } from './rule'
@@ -62,13 +61,11 @@ function unreadable(node: TreeNode, schemas: readonly SchemaNode[], below?: Belo
     const dimensions = dimensionsOf(schemas)
     const isWritten = typeof node.value === 'number' || typeof node.value === 'string'
     if (!dimensions || !isWritten) return found
-    const { problem, suggestion } = asRead(readOnce(node, dimensions))
-    if (problem !== undefined) found.push({ node, below, dimension: dimensions[0], problem, suggestion })
+    const reading = readOnce(node, dimensions)
+    if (reading.problem !== undefined) found.push({ node, below, dimension: dimensions[0], problem: reading.problem, suggestion: reading.suggestion })
   }
   return found
 }
-
-const asRead = (reading: Reading<unknown>): { problem?: string | undefined; suggestion?: string | undefined } => reading
 
 function keyWords({ below }: Found): string {
   const path: string[] = []

@@ -54,6 +54,7 @@ export class GridSession implements vscode.Disposable {
       panel.webview.onDidReceiveMessage(fromPage('grid', (message) => this.#receive(message))),
       panel.onDidChangeViewState(() => this.tellContext()),
       notebooks.onDidChange((changed) => changed === document && this.#update()),
+      notebooks.logs.onDidLookCloser((uri) => uri.toString() === document.uri.toString() && this.#charts.update()),
       // A page that is hidden is gone, and says that it is ready when it is there again.
       panel.onDidChangeViewState(() => { if (!panel.visible) this.#ready = false }),
     ]

@@ -50,18 +50,21 @@ export class Logs implements vscode.Disposable {
   readonly #subscriptions: vscode.Disposable[]
   readonly #told = new Set<Book>()
   readonly #closer = new CloserLooks()
+  readonly #lookedCloser = new vscode.EventEmitter<vscode.Uri>()
   #stamps = 0
   #working = false
   #job: { book: Book; path: string; requestKey: string; stop: AbortController } | undefined
 
   /** Fires when more is known of the logs of a notebook. */
   readonly onDidChange = this.#changed.event
+  /** Fires when a closer look at a log of a notebook is there, which changes nothing that is found of it. */
+  readonly onDidLookCloser = this.#lookedCloser.event
 
   constructor(extension: vscode.Uri) {
     this.#thread = readOnThread(vscode.Uri.joinPath(extension, 'dist', 'threads.js').fsPath, vscode.l10n.bundle)
     this.#here = readHere(extension)
     this.#subscriptions = [
-      this.#changed, this.#watch,
+      this.#changed, this.#lookedCloser, this.#watch,
       vscode.workspace.onDidCloseTextDocument(({ uri }) => [...this.#books.values()].filter((book) => book.uri.toString() === uri.toString()).forEach(({ key }) => this.#close(key))),
       vscode.commands.registerCommand('detent.readLogs', () => this.#readAgain()),
       // What came while another program was in front, such as the logger's own, may not have been noticed.
@@ -87,7 +90,7 @@ export class Logs implements vscode.Disposable {
     return book.logs
   }
 
-  /** A stretch of a log that was read, in more detail; its notebook is told of anew once it is known. */
+  /** A stretch of a log that was read, in more detail; `onDidLookCloser` tells when it is known. */
   closer(uri: vscode.Uri, path: string, [fromS, toS]: Stretch): CloserLook | 'reading' | undefined {
     const book = [...this.#books.values()].find((each) => each.uri.toString() === uri.toString() && each.logs.has(path))
     const log = book?.logs.get(path)
@@ -97,7 +100,7 @@ export class Logs implements vscode.Disposable {
       const file = await findLog(folderOf(uri), path)
       if ('why' in file) return undefined
       return (await (await this.#readerOf(file)).analyse(file, request, { signal: new AbortController().signal, progress: () => undefined })).statistics
-    }, () => this.#tell(book))
+    }, () => this.#lookedCloser.fire(uri))
   }
 
   /** The first bytes of a log, for a look at its columns. */

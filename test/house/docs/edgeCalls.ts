@@ -71,6 +71,12 @@ const steering = { rakeDeg: 24, offsetMm: 30, frontRadiusMm: 300 }
 const length = (value: number): Result => ({ value, unit: 'mm', working: { formula: 'read', inputs: [], assumptions: [], source: 'made up' } })
 const window = { lowMm: 30, highMm: 40, source: 'made up' }
 
+const airAt = (travelMm: number) => (facts: typeof leg) => {
+  const found = airSpring(facts)
+  return 'at' in found ? found.at(travelMm) : found
+}
+const turned = ({ by, ...adjuster }: Parameters<typeof turnAdjuster>[0] & { by: number }) => turnAdjuster(adjuster, by)
+
 /** Every calculation that works with numbers of its own; a new one gets a line here. */
 export const edgeCalls: readonly Call[] = [
   call('dampingRatio, half cycles', ({ a, b, c }: { a: number; b: number; c: number }) => bounce.dampingRatio({ heightsMm: [a, b, c], spacing: 'halfCycle' }), { a: 40, b: 10, c: 3 }),
@@ -111,10 +117,10 @@ export const edgeCalls: readonly Call[] = [
   call('planPreload, out of all measure', ({ sag, ratio }: { sag: number; ratio: number }) => planPreload({ bikeSagMm: { value: 1 }, riderSagMm: { value: sag }, riderWindow: window, motionRatio: ratio }), { sag: 1e300, ratio: 1e-300 }),
   call('preloadChange', preloadChange, { sagMm: 40, targetMm: 35, motionRatio: 0.5 }), call('preloadAtSpring', preloadAtSpring, { wheelPreloadMm: 10, motionRatio: 0.5 }),
   call('sagsAfter', ({ bikeMm, riderMm, by }: { bikeMm: number; riderMm: number; by: number }) => sagsAfter({ bikeMm, riderMm }, by, 0.5), { bikeMm: 4, riderMm: 30, by: 2 }), call('sagsAfter, rider alone', ({ riderMm }: { riderMm: number }) => sagsAfter({ riderMm }, 2, 0.5), { riderMm: 30 }),
-  call('turnAdjuster', ({ by, ...adjuster }: Parameters<typeof turnAdjuster>[0] & { by: number }) => turnAdjuster(adjuster, by), { at: 3, mmPerCount: 1, lowest: 0, highest: 8, step: 0.25, by: 2.2 }),
-  call('turnAdjuster, to its end', ({ by, ...adjuster }: Parameters<typeof turnAdjuster>[0] & { by: number }) => turnAdjuster(adjuster, by), { at: 3, mmPerCount: 1, lowest: 1, highest: 8, step: 1, by: 5 }),
-  call('turnAdjuster, to its other end', ({ by, ...adjuster }: Parameters<typeof turnAdjuster>[0] & { by: number }) => turnAdjuster(adjuster, by), { at: 3, mmPerCount: 1, lowest: 1, highest: 8, step: 1, by: -2 }),
-  call('turnAdjuster, endless', ({ by, ...adjuster }: Parameters<typeof turnAdjuster>[0] & { by: number }) => turnAdjuster(adjuster, by), { at: 1e308, mmPerCount: 1e308, step: 1, by: 1e308 }),
+  call('turnAdjuster', turned, { at: 3, mmPerCount: 1, lowest: 0, highest: 8, step: 0.25, by: 2.2 }),
+  call('turnAdjuster, to its end', turned, { at: 3, mmPerCount: 1, lowest: 1, highest: 8, step: 1, by: 5 }),
+  call('turnAdjuster, to its other end', turned, { at: 3, mmPerCount: 1, lowest: 1, highest: 8, step: 1, by: -2 }),
+  call('turnAdjuster, endless', turned, { at: 1e308, mmPerCount: 1e308, step: 1, by: 1e308 }),
   call('heatedTo', heatedTo, { coldBar: 2, coldC: 20, hotBar: 2.3 }), call('heatedTo, empty', heatedTo, { coldBar: -1, coldC: 20, hotBar: 2.3, atmosphereBar: 1 }), call('heatedTo, frozen', heatedTo, { coldBar: 2, coldC: -273.15, hotBar: 2.3 }), call('pressureRise', pressureRise, { coldBar: 2, hotBar: 2.3 }),
   call('sealedPressure', sealedPressure, { gaugeBar: 2, fromC: 20, toC: 60, toAtmosphereBar: 0.9 }), call('sealedPressure, frozen', sealedPressure, { gaugeBar: 2, fromC: 20, toC: -273.15 }), call('sealedPressure, empty', sealedPressure, { gaugeBar: -1, fromC: 20, toC: 60, fromAtmosphereBar: 1 }),
   call('coldPressureFor', coldPressureFor, { wantedBar: 2.3, wantedAtC: 60, setAtC: 20 }),
@@ -123,9 +129,9 @@ export const edgeCalls: readonly Call[] = [
   call('sagDifference', sagDifference, { bikeMm: [128, 120] as const, riderMm: [108] as const }), call('impliedWheelRate', impliedWheelRate, { riderLoadN: 450, bikeMm: [128, 120] as const, riderMm: [108, 100] as const }), call('impliedWheelRate, unread', ({ riderLoadN }: { riderLoadN: number }) => impliedWheelRate({ riderLoadN, bikeMm: undefined, riderMm: [100] }), { riderLoadN: 450 }),
   ...(['bike', 'rider'] as const).flatMap((load) => (['front', 'rear'] as const).flatMap((end) => (['road', 'track', 'motocross', 'enduro', 'adventure', 'touring'] as const).map((use) => call(`sagTarget ${use}, ${end}, ${load}`, sagTarget, { use, end, load, travelMm: 120 })))),
   call('sagTarget, own', sagTarget, { use: undefined, end: 'front', load: 'rider', travelMm: 120, own: { low: 30, high: 30, unit: 'percent' } }),
-  call('airSpring', (facts: typeof leg) => { const found = airSpring(facts); return 'at' in found ? found.at(60) : found }, leg), call('airSpring, full', (facts: typeof leg) => { const found = airSpring(facts); return 'at' in found ? found.at(120) : found }, { ...leg, springVolumeMl: 199.4 }),
-  ...[0.1, 10_000].map((mm) => call(`airSpring, tubes of ${mm} mm`, (facts: typeof leg) => { const found = airSpring(facts); return 'at' in found ? found.at(0) : found }, { ...leg, sealDiameterMm: mm, boreMm: mm, oilLevelMm: mm, travelMm: mm, springVolumeMl: 0 })),
-  call('airSpring, at 1000 bar', (facts: typeof leg) => { const found = airSpring(facts); return 'at' in found ? found.at(60) : found }, { ...leg, gaugeBar: 999, atmosphereBar: 1 }), call('airSpring, empty', (facts: typeof leg) => { const found = airSpring(facts); return 'at' in found ? found.at(60) : found }, { ...leg, gaugeBar: -1, atmosphereBar: 1 }),
+  call('airSpring', airAt(60), leg), call('airSpring, full', airAt(120), { ...leg, springVolumeMl: 199.4 }),
+  ...[0.1, 10_000].map((mm) => call(`airSpring, tubes of ${mm} mm`, airAt(0), { ...leg, sealDiameterMm: mm, boreMm: mm, oilLevelMm: mm, travelMm: mm, springVolumeMl: 0 })),
+  call('airSpring, at 1000 bar', airAt(60), { ...leg, gaugeBar: 999, atmosphereBar: 1 }), call('airSpring, empty', airAt(60), { ...leg, gaugeBar: -1, atmosphereBar: 1 }),
   call('forceChangeOfLevel', ({ by, ...facts }: typeof leg & { by: number }) => forceChangeOfLevel(facts, by, 100), { ...leg, by: -10 }),
   ...([['airForce', airForce], ['airRate', airRate], ['airPressure', airPressure]] as const).flatMap(([name, of]) => [call(name, of, { ...leg, atMm: 60 }), call(`${name}, empty`, of, { ...leg, gaugeBar: -1, atmosphereBar: 1, atMm: 60 })]), call('airRoom', airRoom, leg),
   call('compareRates', compareRates, { impliedNPerMm: { value: 20, u: 1 }, fittedNPerMm: { value: 22, u: 0 } }), call('compareRates, exact', compareRates, { impliedNPerMm: 20, fittedNPerMm: 22 }),
