@@ -16,6 +16,8 @@ const { values: wanted } = util.parseArgs({ options: { unit: { type: 'boolean' }
 const inBrowser = '^the grid |^the workbench |^a notebook’s text |^a virtual workspace '
 const sums = { passed: 0, failed: 0, skipped: 0 }
 const failures = []
+/** What failed, once more at the end, where a forge that shows the last lines alone shows it. */
+const told = []
 let running
 
 endOnSignal(async () => {
@@ -30,6 +32,7 @@ try {
   fail('install')
 }
 if (failures.length > 0) console.log(`\nFailed: ${failures.join(', ')}`)
+for (const text of told) console.log(`  ${text.slice(0, 600).replaceAll('\n', '\n    ')}`)
 console.log(`\n${sums.passed} passed, ${sums.failed} failed${sums.skipped > 0 ? `, ${sums.skipped} skipped` : ''}`)
 process.exit(sums.failed > 0 ? 1 : 0)
 
@@ -118,12 +121,13 @@ async function suite(name, limitSeconds, command) {
   const started = Date.now()
   console.log(`\n${name}:`)
   const { code } = await run(command(results), limitSeconds, 'inherit')
-  const { passed = 0, failed = 0, skipped = 0, finished = false, running: last } = existsSync(results) ? JSON.parse(readFileSync(results, 'utf8')) : {}
+  const { passed = 0, failed = 0, skipped = 0, finished = false, running: last, told: these = [] } = existsSync(results) ? JSON.parse(readFileSync(results, 'utf8')) : {}
   rmSync(results, { force: true })
   sums.passed += passed
   sums.failed += failed
   sums.skipped += skipped
   if (failed > 0) failures.push(name)
+  told.push(...these)
   if (!finished) fail(`${name} (ended ${last ? `during "${last}"` : 'before the first test'})`)
   else if (code !== 0 && failed === 0) fail(`${name} (ended with code ${code})`)
   console.log(`${name}: ${passed} passed, ${failed} failed, ${skipped} skipped (${since(started)})\n`)

@@ -14,15 +14,17 @@ export function say(text: string): void {
 }
 
 /**
- * Keeps the sums in `file` as JSON for the runner, with the title of the test that is running: should the editor hang or
- * die, they tell where.
+ * Keeps the sums in `file` as JSON for the runner, with what failed, and the title of the test that is running: should the
+ * editor hang or die, they tell where.
  */
 export function keepSums(runner: Mocha.Runner, file: string): void {
+  const told: string[] = []
   const keep = (state: { running?: string; finished?: true }): void => {
     const { passes, failures, pending } = runner.stats ?? {}
-    writeFileSync(file, JSON.stringify({ passed: passes, failed: failures, skipped: pending, ...state }))
+    writeFileSync(file, JSON.stringify({ passed: passes, failed: failures, skipped: pending, told, ...state }))
   }
   runner.on('test', test => keep({ running: test.fullTitle() }))
+  runner.on('fail', (test, error: Error) => told.push(`${test.fullTitle()}: ${error.message}`))
   runner.once('end', () => keep({ finished: true }))
 }
 

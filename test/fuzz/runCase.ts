@@ -1,5 +1,6 @@
 import { readNotebook } from '../../src/core/notebook/readNotebook'
 import { checkNotebook } from '../../src/core/rules/checkNotebook'
+import { busyMs } from '../busyMs'
 import { chance } from './chance'
 import { driveLog, makeLog } from './driveLog'
 import { drivers } from './drivers'
@@ -29,13 +30,13 @@ export function runCase(number: number): Ran {
   const ran: Ran = { kind: kinds[turn] ?? 'log', size: 0, ms: {}, broken: [] }
   let input: string | Uint8Array = ''
   const attempt = (driver: string, act: () => void) => {
-    const started = performance.now()
-    try {
-      act()
-    } catch (error) {
-      ran.broken.push({ number, kind: ran.kind, driver, error, input })
-    }
-    ran.ms[driver] = performance.now() - started
+    ran.ms[driver] = busyMs(() => {
+      try {
+        act()
+      } catch (error) {
+        ran.broken.push({ number, kind: ran.kind, driver, error, input })
+      }
+    })
   }
   if (ran.kind === 'log') {
     const log = (input = makeLog(choices))

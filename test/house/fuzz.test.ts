@@ -10,7 +10,7 @@ import { runCase } from '../fuzz/runCase'
 
 const more = Number(process.env['DETENT_RUNS'] ?? 1)
 /** How long one text may keep everything that is done with it waiting: for what it is, and for each of its thousand characters. */
-const [baseMs, perThousandMs] = [1500, 400]
+const [baseMs, perThousandMs] = [6000, 1000]
 
 /** The same cases on every machine; `npm run fuzz` goes on from there. */
 const cases = (from: number, count: number) => {

@@ -1,13 +1,15 @@
-// A mocha reporter: a dot for each test, then what failed; the sums go as JSON to the file named in the option `file`.
+// A mocha reporter: a dot for each test, then what failed; the sums and what failed go as JSON to the file named in the option `file`.
 const { writeFileSync } = require('node:fs')
 const { Dot } = require('mocha').reporters
 
 module.exports = class extends Dot {
   constructor(runner, options) {
     super(runner, options)
+    const told = []
+    runner.on('fail', (test, error) => told.push(`${test.fullTitle()}: ${error.message ?? error}`))
     runner.once('end', () => {
       const { passes, failures, pending } = runner.stats
-      writeFileSync(options.reporterOptions.file, JSON.stringify({ passed: passes, failed: failures, skipped: pending, finished: true }))
+      writeFileSync(options.reporterOptions.file, JSON.stringify({ passed: passes, failed: failures, skipped: pending, told, finished: true }))
     })
   }
 }

@@ -6,6 +6,7 @@ import { readNotebook } from '../../../src/core/notebook/readNotebook'
 import { checkNotebook } from '../../../src/core/rules/checkNotebook'
 import { applyChanges } from '../../../src/core/text'
 import { eachCase, edited, head, inEntry, refusal, set } from './editing'
+import { busyMs } from '../../busyMs'
 
 describe('cells that are written together', () => {
   it('may be of one entry, where they touch the same lines', () => {
@@ -55,9 +56,7 @@ describe('cells that are written together', () => {
     const text = `format: 1\nadjusters:\n${rows}entries:\n${Array.from({ length: 5 }, (_, at) => `  - id: e${at}\n`).join('')}`
     const cells = Array.from({ length: 200 }, (_, at) => ({ column: `e${at % 5}`, row: `settings/a${at % 40}`, text: String(at) }))
     const notebook = readNotebook(text)
-    const started = performance.now()
-    assert.ok(applyGesture(notebook, [], { kind: 'setCells', cells }).changes)
-    assert.ok(performance.now() - started < 3000)
+    assert.ok(busyMs(() => assert.ok(applyGesture(notebook, [], { kind: 'setCells', cells }).changes)) < 3000)
   })
 })
 

@@ -2,6 +2,7 @@ import assert from 'node:assert/strict'
 import fc from 'fast-check'
 import { printPosition, readPosition, type End, type Position } from '../../../src/core/notation/position'
 import { findUnit, units } from '../../../src/core/notation/units'
+import { busyMs } from '../../busyMs'
 
 function position(amount: number, symbol?: string, end?: End): Position {
   return { amount, ...(symbol === undefined ? {} : { unit: findUnit(symbol)! }), ...(end === undefined ? {} : { end }) }
@@ -132,12 +133,11 @@ describe('a position', () => {
   })
 
   it('refuses a long text at once, and does not repeat it in the message', () => {
-    const started = performance.now()
     for (const text of ['step '.repeat(1e6), `3${' '.repeat(5e6)}out`, `3 ${'clicks '.repeat(1e6)}`, '1 '.repeat(1e6)]) {
-      const reading = readPosition(text)
+      let reading = readPosition('')
+      assert.ok(busyMs(() => (reading = readPosition(text))) < 500)
       assert.ok(reading.value === undefined && reading.problem.length < 200)
     }
-    assert.ok(performance.now() - started < 100)
   })
 
   it('never throws, whatever is written', () => {

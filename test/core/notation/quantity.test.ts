@@ -2,6 +2,7 @@ import assert from 'node:assert/strict'
 import fc from 'fast-check'
 import { baseUnit, printQuantity, readQuantity } from '../../../src/core/notation/quantity'
 import { findUnit, units, type Dimension } from '../../../src/core/notation/units'
+import { busyMs } from '../../busyMs'
 
 function base(text: string, ...allowed: [Dimension, ...Dimension[]]): number {
   const reading = readQuantity(text, ...allowed)
@@ -78,10 +79,7 @@ describe('a quantity', () => {
   })
 
   it('never throws and never lingers', () => {
-    const started = performance.now()
-    readQuantity('9'.repeat(5e6), 'length')
-    readQuantity(`9 ${'n/m'.repeat(2e6)}`, 'stiffness')
+    for (const text of ['9'.repeat(5e6), `9 ${'n/m'.repeat(2e6)}`]) assert.ok(busyMs(() => readQuantity(text, 'stiffness')) < 500)
     fc.assert(fc.property(fc.string({ unit: 'grapheme', maxLength: 60 }), (text) => { readQuantity(text, 'length', 'share') }))
-    assert.ok(performance.now() - started < 1000)
   })
 })

@@ -2,6 +2,7 @@ import assert from 'node:assert/strict'
 import fc from 'fast-check'
 import { parse } from 'yaml'
 import { figureText, proseText, type Context } from '../../../../src/core/notebook/edits/writeScalar'
+import { busyMs } from '../../../busyMs'
 
 const block: Context = { flow: false, indent: '  ', lineEnd: '\n' }
 const flow: Context = { flow: true, indent: '', lineEnd: '\n' }
@@ -45,8 +46,6 @@ describe('a figure in YAML', () => {
   })
 
   it('takes no time to be refused, however long it is', () => {
-    const started = performance.now()
-    figureText(`-${'1 '.repeat(200_000)}#`, block)
-    assert.ok(performance.now() - started < 1000)
+    assert.ok(busyMs(() => figureText(`-${'1 '.repeat(200_000)}#`, block)) < 1000)
   })
 })
