@@ -1,4 +1,5 @@
 import type { Finding, Severity } from '../core/finding'
+import { unwatched } from '../core/notebook/content'
 import { readNotebook } from '../core/notebook/readNotebook'
 import { checkNotebook } from '../core/rules/checkNotebook'
 import { lineOf, lineStarts, type Range } from '../core/text'
@@ -21,7 +22,7 @@ export interface TextRegion {
 }
 
 export function checkFile(path: string, text: string, notebook = readNotebook(text)): CheckedFile {
-  return { path, text, starts: lineStarts(text), findings: checkNotebook(notebook) }
+  return { path, text, starts: lineStarts(text), findings: unwatched(() => checkNotebook(notebook)) }
 }
 
 /** Where a range of a file stands. A byte order mark belongs to the file and takes no column. */

@@ -29,6 +29,25 @@ interface Watch extends Reads {
 }
 
 let watch: Watch | undefined
+let watching = true
+
+/**
+ * Does some work without watching what is looked at, which is quicker where nobody is going to ask again. Whatever is kept
+ * of it counts as having looked at everything.
+ */
+export function unwatched<T>(work: () => T): T {
+  const before = watching
+  watching = false
+  try {
+    return work()
+  } finally {
+    watching = before
+  }
+}
+
+export function isWatching(): boolean {
+  return watching
+}
 
 /** What one entry, or one version of a notebook, is remembered by. */
 export class Memory {
@@ -64,6 +83,11 @@ export function recallIn<T>(memory: Memory, entry: Entry, key: unknown, guard: u
   if (known && known.guard === guard) {
     tellOuter(entry, known)
     return known.value as T
+  }
+  if (!watching) {
+    const value = work()
+    memory.kept.set(key, { value, guard, slots: undefined, all: true, line: true })
+    return value
   }
   const outer = watch
   const mine: Watch = watch = { entry, slots: undefined, all: false, line: false }

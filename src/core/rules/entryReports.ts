@@ -1,5 +1,5 @@
 import type { Finding } from '../finding'
-import { keepInstead, keepNot, recall } from '../notebook/content'
+import { isWatching, keepInstead, keepNot, recall } from '../notebook/content'
 import type { Entry, Notebook } from '../notebook/notebook'
 import type { Range, TextChange } from '../text'
 import type { EntryRule, Report } from './rule'
@@ -17,6 +17,7 @@ interface Placed<Reported> {
  * where the entry stands now; a report that reaches out of its entry is made anew each time.
  */
 export function reportsOf(rule: EntryRule, entry: Entry, notebook: Notebook): readonly Report[] {
+  if (!isWatching()) return rule.checkEntry(entry, notebook)
   return placedOf(entry, rule, undefined, () => rule.checkEntry(entry, notebook), (report) => report.entry === undefined)
 }
 

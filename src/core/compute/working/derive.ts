@@ -43,8 +43,9 @@ export function derive<Symbol extends string>(derivation: Derivation<Symbol>): O
   if (missing.length > 0) return { missing: [...new Set(missing)] }
 
   const measured = symbols.map((symbol) => from[symbol].measured!)
+  // One object for all the numbers that are tried, of which there are two for each input: nobody keeps it.
+  const numbers = {} as Record<Symbol, number>
   const named = (values: readonly number[]) => {
-    const numbers = {} as Record<Symbol, number>
     for (let place = 0; place < symbols.length; place++) numbers[symbols[place]!] = values[place]!
     return numbers
   }
