@@ -5,6 +5,7 @@ import { resolve } from 'node:path'
 import { build, context } from 'esbuild'
 import Ajv from 'ajv'
 import standalone from 'ajv/dist/standalone/index.js'
+import asc from 'assemblyscript/asc'
 import { writeSupply } from './test/release/supply.mjs'
 
 const watch = process.argv.includes('--watch')
@@ -17,6 +18,20 @@ function generateShapeCheck() {
   const check = ajv.compile(schema)
   mkdirSync('src/core/notebook/generated', { recursive: true })
   writeFileSync('src/core/notebook/generated/shape.cjs', standalone.default(ajv, check))
+}
+
+/** What reads the rows of a log is compiled to WebAssembly, and carried in the code. */
+async function compileRows() {
+  const { error, stderr, binary } = await compile('src/core/logs/reading/assembly/plainRows.ts')
+  if (error) throw new Error(`${error.message}\n${stderr}`)
+  writeFileSync('src/core/logs/reading/generated/plainRows.cjs', `module.exports = new Uint8Array([${binary}])\n`)
+}
+
+async function compile(entry) {
+  const kept = {}
+  const options = ['-O3', '--runtime', 'stub', '--noAssert', '--importMemory', '--outFile', 'out.wasm']
+  const { error, stderr } = await asc.main([entry, ...options], { writeFile: (name, contents) => { kept[name] = contents } })
+  return { error, stderr: stderr.toString(), binary: kept['out.wasm'] }
 }
 
 /** A schema as far as it decides anything: what it says to people would be a third of the compiled check. */
@@ -41,6 +56,7 @@ function bundleWords() {
 }
 
 generateShapeCheck()
+await compileRows()
 if (process.argv.includes('--generate')) process.exit(0)
 bundleWords()
 cpSync('src/editor/walkthrough', 'dist/walkthrough', { recursive: true })

@@ -3,7 +3,7 @@ import regexp from 'eslint-plugin-regexp'
 import ts from 'typescript-eslint'
 
 export default ts.config(
-  { ignores: ['dist/', 'node_modules/', '.cache/', '**/generated/', 'test/workbench/node_modules/', 'samples/', 'src/core/api.d.ts'] },
+  { ignores: ['dist/', 'node_modules/', '.cache/', '**/generated/', '**/assembly/', 'test/workbench/node_modules/', 'samples/', 'src/core/api.d.ts'] },
   js.configs.recommended,
   ...ts.configs.recommended,
   {

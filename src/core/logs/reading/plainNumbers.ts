@@ -13,7 +13,7 @@ export type ReadPlain = (bytes: Uint8Array, at: number, into: Float64Array, row:
 export const notPlain = -1
 
 /** Powers of ten are exact up to here, and so is a number of 15 digits divided by one: both as `Number` reads them. */
-const powers = Float64Array.from({ length: 16 }, (_, exponent) => 10 ** exponent)
+export const powers = Float64Array.from({ length: 16 }, (_, exponent) => 10 ** exponent)
 
 /**
  * Reads plain decimal numbers from bytes without making strings of them. The bytes must end with a line end.

@@ -4,6 +4,7 @@ import { byteOf, carriageReturn, hash, lineFeed } from './bytes'
 import type { Dialect } from './dialect'
 import { fieldScanner } from './fieldScanner'
 import { notPlain, plainNumbers } from './plainNumbers'
+import { plainRows } from './plainRows'
 import { countOne, emptyTally, type Tally } from './tally'
 import { longestLine, wholeLines } from './wholeLines'
 
@@ -71,61 +72,49 @@ function endless(line: number, { quoted }: Dialect): LogProblem {
 
 /** Reads whole lines into blocks. */
 function rowScanner(dialect: Dialect, wanted: readonly Wanted[], tally: Tally, emit: (block: RowBlock) => boolean) {
-  const width = dialect.columns.length
-  const slotOf = Int32Array.from({ length: width }, (_, column) => wanted.findIndex((each) => each.column === column))
-  const slots = wanted.map(() => new Float64Array(blockRows))
+  const reader = rowReader(dialect, wanted, tally)
+  const { slots, quick } = reader
   const lines = new Float64Array(blockRows)
-  const fields = fieldScanner(dialect, wanted.map(({ clock }) => clock === true), tally)
-  const read = plainNumbers({ separator: byteOf(dialect.separator), decimal: byteOf(dialect.decimal) })
   let [row, line] = [0, dialect.dataLine]
   let problem: LogProblem | undefined
-  let [holes, enough] = [false, false]
+  let enough = false
 
   function flush(): void {
     tally.rows += row
-    const rows = row
+    const block = { rows: row, slots, lines, holes: reader.takeHoles() }
     row = 0
-    const block = { rows, slots, lines, holes }
-    holes = false
-    if (rows > 0 && !problem) enough = !emit(block)
+    if (block.rows > 0 && !problem) enough = !emit(block)
   }
 
-  /** A row, from its first byte; returns the place behind its line end. */
+  /** As many rows as are plain, as far as there is room; returns where they end. */
+  function scanPlain(at: number): number {
+    const behind = quick?.read(at, row) ?? at
+    if (behind > at) for (const last = quick!.count(); row < last; row++) lines[row] = line++
+    return behind
+  }
+
   function scanRow(bytes: Uint8Array, begin: number): number {
-    let at = begin
-    let column = 0
-    let last = at
-    do {
-      last = at
-      const slot = column < width ? slotOf[column]! : -1
-      if (slot < 0) at = fields.skip(bytes, at)
-      else {
-        const into = slots[slot]!
-        const end = read(bytes, at, into, row)
-        if (end === notPlain) {
-          at = fields.readSlowly(bytes, at, { into, row, slot, line })
-          if (Number.isNaN(into[row]!)) holes = true
-        } else at = end
-      }
-      column++
-    } while (bytes[at++] !== lineFeed)
-    // A separator at the very end of the line opens no column.
-    if (column === width || (column === width + 1 && isBlank(bytes, last, at))) lines[row++] = line
-    else ragged(column)
-    return at
+    const { end, columns } = reader.read(bytes, begin, row, line)
+    if (columns === dialect.columns.length) lines[row++] = line
+    else ragged(columns)
+    return end
   }
 
   function ragged(found: number): void {
     countOne(tally.ragged, line)
     if (tally.ragged.times > raggedAllowed.lines && tally.ragged.times > raggedAllowed.share * (tally.rows + row)) {
-      problem = { line, message: say`${found} fields, and there are ${width} columns; ${tally.ragged.times} lines are so, the first is line ${tally.ragged.firstLine ?? line}` }
+      problem = { line, message: say`${found} fields, and there are ${dialect.columns.length} columns; ${tally.ragged.times} lines are so, the first is line ${tally.ragged.firstLine ?? line}` }
     }
   }
 
   function scan(chunk: Uint8Array, from: number, to: number): void {
     // What is behind the last whole line is not to be read by a field whose quote is never closed.
     const bytes = to === chunk.length ? chunk : chunk.subarray(0, to)
+    quick?.begin(bytes, to)
     for (let at = from; at < to && !problem && !enough;) {
+      at = scanPlain(at)
+      if (row === blockRows) flush()
+      if (at === to || enough) continue
       const [begin, first] = [at, bytes[at]!]
       if (first === hash || first === lineFeed || first === carriageReturn) {
         tally.remarks++
@@ -137,6 +126,50 @@ function rowScanner(dialect: Dialect, wanted: readonly Wanted[], tally: Tally, e
   }
 
   return { scan, flush, problem: () => problem, ended: () => enough || problem !== undefined, line: () => line }
+}
+
+/** Reads single rows field by field, and gives the quick way through plain ones, into the same slots. */
+function rowReader(dialect: Dialect, wanted: readonly Wanted[], tally: Tally) {
+  const width = dialect.columns.length
+  const slotOf = Int32Array.from({ length: width }, (_, column) => wanted.findIndex((each) => each.column === column))
+  const fields = fieldScanner(dialect, wanted.map(({ clock }) => clock === true), tally)
+  const marks = { separator: byteOf(dialect.separator), decimal: byteOf(dialect.decimal) }
+  const readPlain = plainNumbers(marks)
+  const quick = plainRows({ slotOf, slots: wanted.length, rows: blockRows }, marks)
+  const slots = quick?.slots ?? wanted.map(() => new Float64Array(blockRows))
+  let holes = false
+
+  /** A row, from its first byte: the place behind its line end, and how many columns it has. */
+  function read(bytes: Uint8Array, begin: number, row: number, line: number): { end: number; columns: number } {
+    let at = begin
+    let column = 0
+    let last = at
+    do {
+      last = at
+      const slot = column < width ? slotOf[column]! : -1
+      if (slot < 0) at = fields.skip(bytes, at)
+      else {
+        const into = slots[slot]!
+        const end = readPlain(bytes, at, into, row)
+        if (end === notPlain) {
+          at = fields.readSlowly(bytes, at, { into, row, slot, line })
+          if (Number.isNaN(into[row]!)) holes = true
+        } else at = end
+      }
+      column++
+    } while (bytes[at++] !== lineFeed)
+    // A separator at the very end of the line opens no column.
+    return { end: at, columns: column === width + 1 && isBlank(bytes, last, at) ? width : column }
+  }
+
+  /** Whether any number was missing since this was last asked. */
+  function takeHoles(): boolean {
+    const had = holes
+    holes = false
+    return had
+  }
+
+  return { slots, quick, read, takeHoles }
 }
 
 /** How many lines a row takes: more than one where a line end stands inside quotes. */

@@ -20,11 +20,11 @@ export interface ReadAll {
   reader: TableReader
 }
 
-/** Every column of a text, fed in chunks of a size. */
-export function readAll(text: string | Uint8Array, { chunk = 1 << 16, clocks = [] as number[], dialect = dialectOf(text) } = {}): ReadAll {
+/** Every column of a text, or those that are named, fed in chunks of a size. */
+export function readAll(text: string | Uint8Array, { chunk = 1 << 16, clocks = [] as number[], dialect = dialectOf(text), columns = undefined as number[] | undefined } = {}): ReadAll {
   const whole = typeof text === 'string' ? bytes(text) : text
   const [rows, lines]: [number[][], number[]] = [[], []]
-  const reader = readTable(dialect, dialect.columns.map((_, column) => ({ column, clock: clocks.includes(column) })), (block) => {
+  const reader = readTable(dialect, (columns ?? dialect.columns.map((_, column) => column)).map((column) => ({ column, clock: clocks.includes(column) })), (block) => {
     for (let row = 0; row < block.rows; row++) {
       rows.push(block.slots.map((slot) => slot[row]!))
       lines.push(block.lines[row]!)
