@@ -18,6 +18,7 @@ export class TopBar {
   readonly #remark = createButton(say('bar.remark'), 'plain', () => openForm(this.session, 'remark'))
   readonly #about = createButton(say('bar.about'), 'plain', () => this.session.ports.changed({ kind: 'card' }))
   readonly #next = createButton(say('bar.whatNext'), 'plain', () => this.session.ports.changed({ kind: 'advice' }))
+  #counted = ''
   readonly #text = createButton(say('bar.editAsText'), 'plain', () => this.#openText())
 
   constructor(readonly session: Session) {
@@ -30,7 +31,8 @@ export class TopBar {
   draw(): void {
     const { model, onCell, findingsOpen } = this.session
     const { view } = model
-    this.#title.textContent = view.title || say('bar.untitled')
+    const title = view.title || say('bar.untitled')
+    if (this.#title.textContent !== title) this.#title.textContent = title
     setAttribute(this.#actions, 'aria-label', say('bar.actions'))
     this.add.label = say('bar.addEntry')
     this.#remark.label = say('bar.remark')
@@ -54,6 +56,8 @@ export class TopBar {
     const { counts } = this.session.model.view.findings
     const words = countsInWords(counts)
     setAttribute(this.#counts, 'aria-expanded', String(open))
+    if (words === this.#counted) return
+    this.#counted = words
     setAttribute(this.#counts, 'title', words)
     const marks = severities.filter((severity) => counts[severity] > 0)
       .flatMap((severity) => [severityMark(severity), make('span', 'count', {}, String(counts[severity]))])
