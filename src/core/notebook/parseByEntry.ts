@@ -1,3 +1,4 @@
+import type { Finding } from '../finding'
 import type { Range } from '../text'
 import { cutAgain, cutAtEntries } from './cutAtEntries'
 import { longestText, parseAt, parseTree, shiftParsed, type Parsed } from './parseTree'
@@ -18,6 +19,8 @@ interface Pieces {
 /** A stretch of the text and what it parsed to, placed where it stands. */
 interface Piece extends Range {
   parsed: Parsed
+  /** The entry, where it is one and nothing else. */
+  item: TreeNode | undefined
 }
 
 /**
@@ -77,7 +80,12 @@ function parseAnew(text: string, earlier: ParsedByEntry | undefined): Pieces | u
 }
 
 function parsePiece(text: string, range: Range): Piece {
-  return { ...range, parsed: parseAt(ownCopy(text.slice(range.start, range.end)), range.start) }
+  return pieceOf(range, parseAt(ownCopy(text.slice(range.start, range.end)), range.start))
+}
+
+function pieceOf({ start, end }: Range, parsed: Parsed): Piece {
+  const { root } = parsed
+  return { start, end, parsed, item: root?.kind === 'list' && !root.flow && root.items.length === 1 ? root.items[0] : undefined }
 }
 
 /** Whether a stretch of the text before stands in the text now, so much further on. */
@@ -106,8 +114,8 @@ function matching(text: string, now: readonly Range[], before: string, old: read
   return found
 }
 
-function moved(piece: Piece, { start, end }: Range): Piece {
-  return piece.start === start ? piece : { start, end, parsed: shiftParsed(piece.parsed, start - piece.start) }
+function moved(piece: Piece, range: Range): Piece {
+  return piece.start === range.start ? piece : pieceOf(range, shiftParsed(piece.parsed, range.start - piece.start))
 }
 
 /** A piece by itself: cut out of a text, the words in it would keep that whole version of the text in memory. */
@@ -117,31 +125,32 @@ function ownCopy(piece: string): string {
 
 /** The tree of the whole, or `undefined` where the pieces cannot stand for it. */
 function join({ head, entries, tail }: Pieces): Parsed | undefined {
-  const whole = [head, ...entries, ...(tail ? [tail] : [])]
   const top = blockOf(head)
   const after = tail ? blockOf(tail) : []
-  if (!top || !after || whole.some(({ parsed }) => parsed.inseparable)) return undefined
+  if (!top || !after || head.parsed.inseparable || tail?.parsed.inseparable) return undefined
   const last = top.at(-1)
   if (last?.key.text !== 'entries' || last.value.kind !== 'scalar' || last.value.style !== 'empty') return undefined
-  const items = entries.flatMap((piece) => itemOf(piece) ?? [])
-  if (items.length !== entries.length || hasTwice([...top, ...after])) return undefined
-  const lists = entries.map(({ parsed }) => parsed.root as ListNode)
-  const list: ListNode = { kind: 'list', flow: false, items, range: { start: lists[0]!.range.start, end: lists.at(-1)!.range.end } }
+  if (hasTwice([...top, ...after])) return undefined
+  const items: TreeNode[] = []
+  const findings: Finding[] = []
+  for (const { parsed, item } of entries) {
+    if (!item || parsed.inseparable) return undefined
+    items.push(item)
+    if (parsed.findings.length > 0) findings.push(...parsed.findings)
+  }
+  const listOf = (piece: Piece | undefined) => piece!.parsed.root!.range
+  const list: ListNode = { kind: 'list', flow: false, items, range: { start: listOf(entries[0]).start, end: listOf(entries.at(-1)).end } }
   const end = tail ? tail.parsed.root!.range.end : list.range.end
   const root: MapNode = {
     kind: 'map', flow: false, range: { start: head.parsed.root!.range.start, end },
     pairs: [...top.slice(0, -1), { key: last.key, value: list }, ...after],
   }
-  return { root, findings: entries.flatMap(({ parsed }) => parsed.findings) }
+  return { root, findings }
 }
 
 /** The lines of a piece that is in order and a group of keys. */
 function blockOf({ parsed: { root, findings } }: Piece): readonly Pair[] | undefined {
   return findings.length === 0 && root?.kind === 'map' && !root.flow ? root.pairs : undefined
-}
-
-function itemOf({ parsed: { root } }: Piece): TreeNode | undefined {
-  return root?.kind === 'list' && !root.flow && root.items.length === 1 ? root.items[0] : undefined
 }
 
 function hasTwice(pairs: readonly Pair[]): boolean {

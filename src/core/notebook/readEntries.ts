@@ -29,7 +29,8 @@ export function readEntries(root: MapNode | undefined, adjusters: ReadonlyMap<st
   for (const item of list.items) {
     if (item.kind !== 'map') continue
     const index = drafts.length
-    const known = before[index]?.node === item ? before[index] : byNode().get(item)
+    // Where as many stand as before, one that is not in its place is nearly always another.
+    const known = before[index]?.node === item ? before[index] : before.length === list.items.length ? undefined : byNode().get(item)
     drafts.push({ said: known?.said ?? readEntry(item, adjusters), key: '', index })
   }
   nameKeys(drafts)
@@ -49,7 +50,6 @@ function later<Value>(make: () => Value): () => Value {
  * says the same hands on its `content`, less what looked at anything that differs in what it inherits.
  */
 function settle(ancestorsFirst: readonly Draft[], earlier: readonly LinkedEntry[]): void {
-  const byNode = later(() => new Map(earlier.map((entry) => [originOf(entry.node), entry])))
   const byKey = later(() => new Map(earlier.map((entry) => [entry.key, entry])))
   const passed = new Map<LinkedEntry, Passed>()
   const passedBy = (entry: LinkedEntry) => passed.get(entry) ?? (earlier[entry.index] === entry ? { before: entry, down: undefined } : undefined)
@@ -60,12 +60,12 @@ function settle(ancestorsFirst: readonly Draft[], earlier: readonly LinkedEntry[
       draft.linked = there
       continue
     }
-    const known = byNode().get(originOf(draft.said.node))
-    const before = known?.key === draft.key ? known : byKey().get(draft.key)
+    const before = there?.key === draft.key ? there : byKey().get(draft.key)
     const inherited = before && inheritedBy(before, parent, parent && passedBy(parent))
-    const content = before && before === known ? before.content : new Content()
+    const saysTheSame = before && originOf(before.node) === originOf(draft.said.node)
+    const content = saysTheSame ? before.content : new Content()
     const entry = new LinkedEntry(draft.said, draft.key, draft.index, parent, content)
-    if (inherited && before === known) content.forget(inherited)
+    if (inherited && saysTheSame) content.forget(inherited)
     if (before) passed.set(entry, { before, down: handedDown(entry, before, inherited) })
     draft.linked = entry
   }

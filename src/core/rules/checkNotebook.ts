@@ -1,6 +1,7 @@
 import type { Finding, Severity } from '../finding'
 import type { Entry, Notebook } from '../notebook/notebook'
 import { acceptedForNothing, acceptFindings, findIdle } from './acceptFindings'
+import { byPlace } from './byPlace'
 import { findingsOf, reportsOf } from './entryReports'
 import { rules as everyRule } from './index'
 import type { Description, Report, Rule } from './rule'
@@ -20,19 +21,15 @@ export function checkNotebook(notebook: Notebook, severities: Severities = new M
   const forEntries = speaking.filter((rule) => 'checkEntry' in rule)
   const guard = guardOf(forEntries, forEntries.map((rule) => loudness(rule) ?? '').join())
   // Put in order once and kept so: all entries one behind the other are then nearly in order, which is quick to sort.
-  const inEntry = (entry: Entry) => findingsOf(entry, guard, () => forEntries.flatMap((rule) =>
-    reportsOf(rule, entry, notebook).map((report) => toFinding(rule, { entry, ...report }, loudness(rule)))).sort(byPlace))
+  const inEntry = (entry: Entry) => findingsOf(entry, guard, () => byPlace(forEntries.flatMap((rule) =>
+    reportsOf(rule, entry, notebook).map((report) => toFinding(rule, { entry, ...report }, loudness(rule))))))
   const found: Finding[] = []
   for (const entry of notebook.entries) for (const finding of inEntry(entry)) found.push(finding)
   for (const rule of speaking) for (const report of rule.checkNotebook?.(notebook, codes) ?? []) found.push(toFinding(rule, report, loudness(rule)))
   const { standing, used } = acceptFindings(notebook, found)
   const spoken = new Set(speaking.map(({ code }) => code))
   const idle = loudness(acceptedForNothing) === 'off' ? [] : findIdle(notebook, used, spoken).map((report) => toFinding(acceptedForNothing, report, loudness(acceptedForNothing)))
-  return [...notebook.findings, ...standing, ...idle].sort(byPlace)
-}
-
-function byPlace(a: Finding, b: Finding): number {
-  return a.range.start - b.range.start || a.range.end - b.range.end
+  return byPlace([...notebook.findings, ...standing, ...idle])
 }
 
 const guards: { rules: readonly Rule[]; loudness: string }[] = []

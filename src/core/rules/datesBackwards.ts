@@ -9,18 +9,27 @@ export const datesBackwards: NotebookRule = {
   severity: 'warning',
   says: 'An entry is dated before the entry it comes from, or before one that stands above it.',
   why: 'Nothing can come from what was not yet, and the history runs oldest first. One of the two dates is a slip.',
-  checkNotebook: ({ entries }) => entries.flatMap((entry) => check(entry, entries)),
+  checkNotebook: ({ entries }) => {
+    const reports: Report[] = []
+    let above: Dated | undefined
+    for (const entry of entries) {
+      if (!isDated(entry)) continue
+      const report = check(entry, above)
+      if (report) reports.push(report)
+      above = entry
+    }
+    return reports
+  },
 }
 
-function check(entry: Entry, entries: readonly Entry[]): Report[] {
+/** `above` is the nearest entry with a date that stands above this one. */
+function check(entry: Dated, above: Dated | undefined): Report | undefined {
   const { date } = entry
-  if (!isDated(entry) || !date) return []
   const from = datedAncestor(entry)
-  if (from && isBefore(date.value, from.date.value)) return [{ message: say`${date.value} is before ${from.date.value}, the date of ‘${from.key}’, which this comes from: correct one of them`, range: date.range, entry }]
-  const above = datedAbove(entry, entries)
-  return above && isBefore(date.value, above.date.value)
-    ? [{ message: say`${date.value} is before ${above.date.value}, the date of ‘${above.key}’ above it: entries run oldest first`, range: date.range, entry }]
-    : []
+  if (from && isBefore(date, from.date)) return { message: say`${date.value} is before ${from.date.value}, the date of ‘${from.key}’, which this comes from: correct one of them`, range: date.range, entry }
+  return above && above !== from && isBefore(date, above.date)
+    ? { message: say`${date.value} is before ${above.date.value}, the date of ‘${above.key}’ above it: entries run oldest first`, range: date.range, entry }
+    : undefined
 }
 
 const isDayOnce = oncePer(({ value }: Written) => isDay(value))
@@ -38,18 +47,10 @@ function datedAncestor(entry: Entry): Dated | undefined {
   return at
 }
 
-function datedAbove(entry: Entry, entries: readonly Entry[]): Dated | undefined {
-  let index = entry.index - 1
-  while (index >= 0 && !isDated(entries[index]!)) index--
-  return entries[index] as Dated | undefined
-}
-
 /** Where one of the two has no time, only the days can be compared. */
-function isBefore(a: string, b: string): boolean {
+function isBefore(a: Written, b: Written): boolean {
   const [one, other] = [comparable(a), comparable(b)]
   return one < other.slice(0, one.length)
 }
 
-function comparable(date: string): string {
-  return date.replace('T', ' ').slice(0, 16)
-}
+const comparable = oncePer(({ value }: Written) => value.replace('T', ' ').slice(0, 16))

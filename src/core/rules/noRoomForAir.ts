@@ -1,6 +1,6 @@
 import { airSpring, wantsRoom } from '../compute/springs/airSpring'
 import { found, isMissing } from '../compute/working/result'
-import { forkAirOf } from '../derived/airOf'
+import { forkAirOf, hasAir } from '../derived/airOf'
 import { factAt } from '../notebook/machine'
 import { settingRow } from '../notebook/notebook'
 import { say } from '../words/say'
@@ -12,6 +12,7 @@ export const noRoomForAir: NotebookRule = {
   says: 'Oil and spring fill the fork before its travel ends.',
   why: 'Oil does not give: a fork that is filled so locks before its end and breaks seals. The level was misread or measured from another place, or a diameter or the travel is wrong.',
   checkNotebook: (notebook) => {
+    if (!hasAir(notebook)) return []
     const written = factAt(notebook, ['machine', 'front', 'air', 'oil_level'], 'length')
     const reports = new Map<number, Report>()
     for (const entry of notebook.entries) {
