@@ -2,8 +2,9 @@ import assert from 'node:assert/strict'
 import { architectures } from '../../src/core/adjusters/architectures'
 import { readNotebook } from '../../src/core/notebook/readNotebook'
 import * as vscode from 'vscode'
+import { answer } from './quickInput'
 import { pause, until } from './waiting'
-import { gridFrame, page, press, takeKeyboard, type } from './window'
+import { gridFrame, press, takeKeyboard, type } from './window'
 import { openGrid, problemsOf, textOf, write } from './workspace'
 
 describe('beginning a notebook', () => {
@@ -32,12 +33,7 @@ describe('beginning a notebook', () => {
     await openGrid(uri)
     await (await gridFrame()).locator('[role=grid]').waitFor()
     void vscode.commands.executeCommand('detent.addAdjuster')
-    const asked = (title: string) => page().locator('.quick-input-widget', { hasText: title }).waitFor()
-    for (const [title, answer] of [['what does it change', 'Rebound'], ['where is it', 'Shock'], ['counted in', 'clicks'], ['short name', ''], ['its range', '22']]) {
-      await asked(title!)
-      await type(answer!)
-      await press('Enter')
-    }
+    for (const [title, text] of [['what does it change', 'Rebound'], ['where is it', 'Shock'], ['counted in', 'clicks'], ['short name', ''], ['its range', '22']]) await answer(title!, text!)
     await until('it is written', async () => (await textOf(uri)).includes('shock_rebound: {on: shock, controls: rebound, counts: clicks, range: 22}'))
   })
 })

@@ -6,6 +6,7 @@ import * as vscode from 'vscode'
 import { barriersIn } from './accessibility'
 import { framesWith } from './frames'
 import { goToCell, openInGrid, told } from './openInGrid'
+import { answer, asked } from './quickInput'
 import { pause, until } from './waiting'
 import { page, press, resize, screenshot, type, wear } from './window'
 import { problemsOf, textOf, write } from './workspace'
@@ -60,10 +61,8 @@ describe('logs beside the setup', () => {
     write('logs/two.csv', new Uint8Array(parquetWriteBuffer({ columnData: headings!.map((name, at) => ({ name, data: rows.map((row) => Number(row[at])), type: 'DOUBLE' })) })))
     const { uri, grid } = await openInGrid(notebook(''))
     void vscode.commands.executeCommand('detent.describeLogger')
-    await page().locator('.quick-input-widget:visible .quick-input-title', { hasText: 'from a look at which log?' }).waitFor()
-    await type('two.csv')
-    await press('Enter')
-    await page().locator('.quick-input-widget:visible .quick-input-title', { hasText: 'choose what is different, or write it' }).waitFor()
+    await answer('from a look at which log?', 'two.csv')
+    await asked('choose what is different, or write it')
     await press('Enter')
     await until('it is written', async () => (await textOf(uri)) === notebook(logger.replace(/\{column: (fork|shock)\}/g, '{column: $1, unit: mm}')))
     for (const entry of ['one', 'two']) {
@@ -205,23 +204,17 @@ describe('logs beside the setup', () => {
     await goToCell(uri, grid, 'computed/log.read', 'one')
     await told(grid, 'the notebook does not say which column is what')
     void vscode.commands.executeCommand('detent.describeLogger')
-    const asked = (title: string) => page().locator('.quick-input-widget:visible .quick-input-title', { hasText: title }).waitFor()
-    const choose = async (title: string, text: string) => {
-      await asked(title)
-      await type(text)
-      await press('Enter')
-    }
-    await choose('from a look at which log?', 'one.csv')
+    await answer('from a look at which log?', 'one.csv')
     await asked('choose what is different, or write it')
     await page().locator('.quick-input-widget', { hasText: 'readings in V need a scale' }).waitFor()
     await press('ArrowDown', 'ArrowDown', 'ArrowDown', 'Enter')
-    await choose('Which column is the position of the rear?', 'Federbein')
+    await answer('Which column is the position of the rear?', 'Federbein')
     await asked('What is it in?')
     await press('Enter')
-    await choose('How many mm is one V?', '30')
+    await answer('How many mm is one V?', '30')
     await asked('What does it read with the wheel off the ground?')
     await press('ControlOrMeta+a')
-    await choose('What does it read with the wheel off the ground?', '0,5')
+    await answer('What does it read with the wheel off the ground?', '0,5')
     await asked('What does a rising reading mean?')
     await press('Enter')
     await asked('Where is the rear measured?')
