@@ -152,7 +152,7 @@ describe('habits of a spreadsheet', () => {
     await becomes(uri, tern.replace(shock, `  shock_compression: {on: shock, controls: compression, counts: clicks}   # new\n${shock}`))
     await until('one stands on it still', async () => /Shock rebound/.test((await grid.locator('.is-active').getAttribute('aria-label')) ?? ''))
     await undoneByOne(uri, damped)
-    await vscode.commands.executeCommand('detent.duplicateAdjuster')
+    await press('ControlOrMeta+Alt+Insert')
     await becomes(uri, damped.replace(shock, `${shock}${shock.replace('shock_rebound', 'shock_rebound_2')}`))
     await undoneByOne(uri, damped)
   })
