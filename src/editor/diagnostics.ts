@@ -5,13 +5,11 @@ import { speaksOfShape, withoutTold } from '../language'
 import { toRange, toSeverity } from './convert'
 import { isNotebook, type Notebooks } from './notebooks'
 
-/** How long, in ms, a text that is seen as one rests before its problems are handed over. */
-const restMs = 120
 /**
- * How long where it is seen as a grid, which has them itself: the editor takes its time over a thousand of them, in the same window and
- * the same host that the next key waits for. So they rest until the keys do.
+ * How long, in ms, a text rests before its problems are handed over. The editor takes its time over a thousand of them, and a grid
+ * that a person types into is to be painted before.
  */
-const unseenRestMs = 700
+const restMs = 120
 
 /** Shows the findings of every open notebook in its text and in the Problems panel, less what a YAML extension shows there already. */
 export function registerDiagnostics(notebooks: Notebooks): vscode.Disposable {
@@ -34,7 +32,7 @@ export function registerDiagnostics(notebooks: Notebooks): vscode.Disposable {
     resting.set(key, setTimeout(() => {
       resting.delete(key)
       if (!document.isClosed) show(document)
-    }, isSeen(document) ? restMs : unseenRestMs))
+    }, restMs))
   }
   showAll()
   return vscode.Disposable.from(
@@ -52,8 +50,6 @@ export function registerDiagnostics(notebooks: Notebooks): vscode.Disposable {
     }),
   )
 }
-
-const isSeen = (document: vscode.TextDocument) => vscode.window.visibleTextEditors.some((editor) => editor.document === document)
 
 function untold(document: vscode.TextDocument, findings: readonly Finding[]): readonly Finding[] {
   if (vscode.workspace.getConfiguration('detent', document.uri).get('shapeProblems') === 'always') return findings

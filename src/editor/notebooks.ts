@@ -1,5 +1,5 @@
 import * as vscode from 'vscode'
-import type { Severity } from '../core/finding'
+import type { Finding, Severity } from '../core/finding'
 import { logTraced } from '../core/charts/logTrace'
 import { withCloserLook, withLogs } from '../core/derived/logOf'
 import { isNotebookPath } from '../core/notebook/fileName'
@@ -9,10 +9,15 @@ import { checkNotebook } from '../core/rules/checkNotebook'
 import { displaySection } from './displayUnits'
 import type { Stretch } from './logs/closerLooks'
 import type { Logs } from './logs/logs'
-import { Readings, type Analysis, type Reading } from './readings'
+
+/** One reading of a document with its findings. Every feature asks for it here, so that a text is read once. */
+export interface Analysis {
+  version: number
+  notebook: Notebook
+  findings: Finding[]
+}
 
 export { notebookPattern, viewType } from './names'
-export type { Analysis, Reading } from './readings'
 
 /** Whether a document is a setup notebook, by its name. */
 export function isNotebook({ uri }: Pick<vscode.TextDocument, 'uri'>): boolean {
@@ -21,7 +26,8 @@ export function isNotebook({ uri }: Pick<vscode.TextDocument, 'uri'>): boolean {
 
 /** The notebooks that are open, each read once for each version of its text. */
 export class Notebooks implements vscode.Disposable {
-  readonly #readings = new WeakMap<vscode.TextDocument, Readings>()
+  readonly #analyses = new WeakMap<vscode.TextDocument, Analysis>()
+  readonly #good = new WeakMap<vscode.TextDocument, Analysis>()
   readonly #changed = new vscode.EventEmitter<vscode.TextDocument>()
   readonly #subscriptions: vscode.Disposable[]
   #severities = severitiesFromSettings()
@@ -41,27 +47,25 @@ export class Notebooks implements vscode.Disposable {
 
   /** The analysis of a document as it stands now. */
   of(document: vscode.TextDocument): Analysis {
-    return this.#readingsOf(document).of(document.version, () => document.getText())
-  }
-
-  /** The reading of a text that a document is about to have; `forgetAhead` tells that it has not. */
-  readAhead(document: vscode.TextDocument, text: string): Reading {
-    return this.#readingsOf(document).ahead(text)
-  }
-
-  /** The text of this notebook was to come, and did not. */
-  forgetAhead(document: vscode.TextDocument, notebook: Notebook): void {
-    this.#readingsOf(document).forget(notebook)
+    const known = this.#analyses.get(document)
+    if (known?.version === document.version) return known
+    const earlier = known?.notebook.parsed.pieces ? known : this.#good.get(document)
+    const read = readNotebook(document.getText(), earlier?.notebook)
+    const notebook = withLogs(read, this.logs.of(document.uri, read))
+    const analysis = { version: document.version, notebook, findings: checkNotebook(notebook, this.#severities) }
+    this.#analyses.set(document, analysis)
+    if (!notebook.broken) this.#good.set(document, analysis)
+    return analysis
   }
 
   /** The reading of a text that is in no document: of a revision, or of the file as it was saved. What it has in common with an `earlier` one is not read again. */
-  read(text: string, earlier?: Notebook): Reading {
+  read(text: string, earlier?: Notebook): Omit<Analysis, 'version'> {
     const notebook = readNotebook(text, earlier?.parsed.pieces ? earlier : undefined)
     return { notebook, findings: checkNotebook(notebook, this.#severities) }
   }
 
   /** A reading with what is known of its logs; `version` is the one of the file's that it is of. */
-  beside(reading: Reading, uri: vscode.Uri, version: string): Reading {
+  beside(reading: Omit<Analysis, 'version'>, uri: vscode.Uri, version: string): Omit<Analysis, 'version'> {
     const logs = this.logs.of(uri, reading.notebook, version)
     if (!logs) return reading
     const notebook = withLogs(reading.notebook, logs)
@@ -77,23 +81,11 @@ export class Notebooks implements vscode.Disposable {
 
   /** The last analysis of a text without an error; absent when there was none since it was opened. */
   lastGood(document: vscode.TextDocument): Analysis | undefined {
-    return this.#readings.get(document)?.lastGood
+    return this.#good.get(document)
   }
 
   dispose(): void {
     for (const each of this.#subscriptions) each.dispose()
-  }
-
-  #readingsOf(document: vscode.TextDocument): Readings {
-    const known = this.#readings.get(document)
-    if (known) return known
-    const readings = new Readings((text, earlier) => {
-      const read = readNotebook(text, earlier)
-      const notebook = withLogs(read, this.logs.of(document.uri, read))
-      return { notebook, findings: checkNotebook(notebook, this.#severities) }
-    })
-    this.#readings.set(document, readings)
-    return readings
   }
 
   #tell(document: vscode.TextDocument): void {
@@ -104,10 +96,13 @@ export class Notebooks implements vscode.Disposable {
   #hearOfLogs(uri: vscode.Uri): void {
     const document = vscode.workspace.textDocuments.find((each) => each.uri.toString() === uri.toString())
     if (!document) return
-    this.#readings.get(document)?.renew(({ notebook: before }) => {
-      const notebook = withLogs(before, this.logs.of(uri, before))
-      return { notebook, findings: checkNotebook(notebook, this.#severities) }
-    })
+    for (const known of [this.#analyses, this.#good]) {
+      const before = known.get(document)
+      if (!before) continue
+      const notebook = withLogs(before.notebook, this.logs.of(uri, before.notebook))
+      const findings = checkNotebook(notebook, this.#severities)
+      known.set(document, { ...before, notebook, findings })
+    }
     this.#changed.fire(document)
   }
 
@@ -119,7 +114,7 @@ export class Notebooks implements vscode.Disposable {
   #reload(): void {
     this.#severities = severitiesFromSettings()
     for (const document of vscode.workspace.textDocuments.filter(isNotebook)) {
-      this.#readings.get(document)?.reread()
+      this.#analyses.delete(document)
       this.#changed.fire(document)
     }
   }

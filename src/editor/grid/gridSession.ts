@@ -4,11 +4,13 @@ import { applyGesture, type Answer } from '../../core/grid/applyGesture'
 import { cardFor } from '../../core/card/cardFor'
 import { buildCharts } from '../../core/charts/buildCharts'
 import { headSvg } from '../../core/card/headSvg'
+import { buildGrid } from '../../core/grid/buildGrid'
+import { diffGrid } from '../../core/grid/diffGrid'
 import type { Gesture } from '../../core/grid/gesture'
+import { packView } from '../../core/grid/packView'
 import type { Severity } from '../../core/finding'
-import type { GridPlace } from '../../core/grid/view'
+import type { GridPlace, GridView } from '../../core/grid/view'
 import { withPoints, writesComma } from '../../core/grid/withPoints'
-import type { Notebook } from '../../core/notebook/notebook'
 import { bareName } from '../../core/notebook/fileName'
 import { labelFrom } from '../../core/notebook/readAdjusters'
 import { say } from '../../core/words/say'
@@ -18,18 +20,16 @@ import type { Analysis, Notebooks } from '../notebooks'
 import { fromPage } from '../messages/fromPages'
 import { ChartsFeed } from './chartsFeed'
 import type { EditQueue } from './editQueue'
-import { tellRange } from './rangeContext'
-import { ShownGrid } from './shownGrid'
-import { whyReadOnly } from './whyReadOnly'
 import { openAsText } from '../commands/openAsText'
 import { asText } from '../asText'
 
 /** How long a save waits for a grid to hand over what is being typed. */
 const pendingMs = 1000
 
-/** One grid on one document. It holds no state of the notebook but what its page shows. */
+/** One grid on one document. It holds no state of the notebook but what it showed last. */
 export class GridSession implements vscode.Disposable {
-  readonly #grid: ShownGrid
+  #shown: GridView | undefined
+  #version = 0
   #asked = 0
   #ready = false
   #selected: string[] = []
@@ -49,11 +49,6 @@ export class GridSession implements vscode.Disposable {
   readonly onDidMove = this.#told.event
 
   constructor(readonly document: vscode.TextDocument, readonly panel: vscode.WebviewPanel, readonly notebooks: Notebooks, readonly queue: EditQueue) {
-    this.#grid = new ShownGrid({
-      reading: () => notebooks.of(document), lastGood: () => notebooks.lastGood(document),
-      readAhead: (text) => notebooks.readAhead(document, text), forgetAhead: (notebook) => notebooks.forgetAhead(document, notebook),
-      units: () => displayUnitsFor(document.uri), readOnly: () => whyReadOnly(document),
-    }, (message) => this.#post(message))
     this.#subscriptions = [
       this.#told,
       panel.webview.onDidReceiveMessage(fromPage('grid', (message) => this.#receive(message))),
@@ -76,16 +71,16 @@ export class GridSession implements vscode.Disposable {
 
   /** Tells key bindings what is selected in the grid in focus. */
   tellContext(): void {
-    if (this.active) tellRange(this.#range)
+    if (this.active) void vscode.commands.executeCommand('setContext', 'detent.rangeSelected', this.#range)
     this.#told.fire()
   }
 
   /** Where one stands, in words: row and entry, or how many cells are selected; with what was found in the notebook, worst first. */
   whereabouts(): { place: string; findings: Record<Severity, number> } {
     const counts = { error: 0, warning: 0, info: 0 }
-    for (const { severity } of this.#grid.view?.findings ?? []) counts[severity]++
-    const row = this.#grid.view?.rows.find(({ key }) => key === this.#place?.row)
-    const column = this.#grid.view?.columns.find(({ key }) => key === this.#place?.column)
+    for (const { severity } of this.#shown?.findings ?? []) counts[severity]++
+    const row = this.#shown?.rows.find(({ key }) => key === this.#place?.row)
+    const column = this.#shown?.columns.find(({ key }) => key === this.#place?.column)
     const label = row && [row.label, row.detail].filter(Boolean).join(' ')
     const name = label && column ? say`${label}, ${column.id || column.key}` : ''
     return { place: this.#range ? say`${this.#cells} cells from ${name}` : name, findings: counts }
@@ -122,12 +117,13 @@ export class GridSession implements vscode.Disposable {
 
   /** Why a gesture would be refused; `undefined` where it can be done. */
   whyNot(gesture: Gesture): string | undefined {
-    return whyReadOnly(this.document) ?? this.#compute(gesture).refused
+    return this.#whyReadOnly() ?? this.#compute(gesture).refused
   }
 
   /** Writes what a command outside the page asks for and goes where it leads, which it answers; says why where it is refused. */
   async perform(gesture: Gesture): Promise<GridPlace | undefined> {
-    const answer = await this.#write(gesture)
+    const readOnly = this.#whyReadOnly()
+    const answer: Answer = readOnly ? { refused: readOnly } : await this.queue.run(this.document, () => this.#compute(gesture))
     if (answer.refused !== undefined) return void (await vscode.window.showWarningMessage(asText(answer.refused)))
     if (answer.reveal) this.reveal(answer.reveal)
     return answer.reveal
@@ -154,7 +150,8 @@ export class GridSession implements vscode.Disposable {
 
   #show(): void {
     this.#ready = true
-    this.#grid.show()
+    this.#shown = this.#view()
+    this.#post({ type: 'gridShown', version: ++this.#version, view: packView(this.#shown) })
     if (this.#reveal) this.#post({ type: 'placeRevealed', ...this.#reveal })
     this.#reveal = undefined
     if (this.#due) this.#post({ type: 'commandGiven', command: this.#due })
@@ -163,14 +160,47 @@ export class GridSession implements vscode.Disposable {
 
   #update(): void {
     // A hidden page is gone; it asks anew when it is shown again.
-    if (!this.#ready || !this.#grid.view) return
-    this.#grid.update()
+    if (!this.#ready || !this.#shown) return
+    this.#updateGrid(this.#shown)
     this.#charts.update()
     this.#told.fire()
   }
 
+  #updateGrid(shown: GridView): void {
+    const view = this.#view()
+    const difference = diffGrid(shown, view)
+    this.#shown = view
+    const version = ++this.#version
+    if (!difference) return this.#post({ type: 'gridShown', version, view: packView(view) })
+    const { columns, cells, findings } = difference
+    const { title, state, readOnly, trouble } = view
+    this.#post({
+      type: 'gridChanged', version,
+      patch: { title, state, columns, cells, ...(readOnly ? { readOnly } : {}), ...(trouble ? { trouble } : {}), ...(findings ? { findings } : {}) },
+    })
+  }
+
+  /** The grid of the text as it is; of a broken text, the last one understood with the trouble on top. */
+  #view(): GridView {
+    const { notebook, findings } = this.notebooks.of(this.document)
+    const units = displayUnitsFor(this.document.uri)
+    const view = buildGrid(notebook, findings, units)
+    const readOnly = this.#whyReadOnly()
+    const held = readOnly ? { readOnly } : {}
+    const good = notebook.broken && this.notebooks.lastGood(this.document)
+    if (!good) return { ...view, ...held }
+    return { ...buildGrid(good.notebook, good.findings, units), state: 'broken', ...(view.trouble ? { trouble: view.trouble } : {}), ...held }
+  }
+
+  #whyReadOnly(): string | undefined {
+    const { scheme } = this.document.uri
+    if (scheme === 'git' || vscode.workspace.fs.isWritableFileSystem(scheme) === false) return say('This is a version to read, not to edit.')
+    return undefined
+  }
+
   async #perform(id: number, gesture: Gesture): Promise<void> {
-    const answer = await this.#write(gesture)
+    const readOnly = this.#whyReadOnly()
+    const answer: Answer = readOnly ? { refused: readOnly } : await this.queue.run(this.document, () => this.#compute(gesture))
     this.#post({
       type: 'gestureAnswered', id,
       ...(answer.refused === undefined ? {} : { refused: answer.refused }),
@@ -195,20 +225,6 @@ export class GridSession implements vscode.Disposable {
   #readable(): Analysis {
     const now = this.notebooks.of(this.document)
     return (now.notebook.broken && this.notebooks.lastGood(this.document)) || now
-  }
-
-  /** Has the text changed as a gesture wants it, and its page told what comes of that while the editor is still at it. */
-  async #write(gesture: Gesture): Promise<Answer> {
-    const readOnly = whyReadOnly(this.document)
-    if (readOnly) return { refused: readOnly }
-    let coming: Notebook | undefined
-    const answer = await this.queue.run(this.document, () => {
-      const computed = this.#compute(gesture)
-      coming = this.#ready && computed.changes ? this.#grid.showAhead(computed.changes) : undefined
-      return computed
-    })
-    if (coming) this.#grid.settle(coming)
-    return answer
   }
 
   #compute(gesture: Gesture): Answer {

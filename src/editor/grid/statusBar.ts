@@ -5,9 +5,6 @@ import type { Sessions } from './sessions'
 
 const icons: Record<Severity, string> = { error: '$(error)', warning: '$(warning)', info: '$(info)' }
 
-/** How long, in ms, a grid has to itself before the status bar is drawn: both wait for the same window. */
-const restMs = 80
-
 /** Two items of the status bar while a grid has the focus: where one stands in it, and what was found in the notebook. */
 export function registerStatusBar(sessions: Sessions): vscode.Disposable {
   const place = vscode.window.createStatusBarItem('detent.place', vscode.StatusBarAlignment.Right, 101)
@@ -28,14 +25,7 @@ export function registerStatusBar(sessions: Sessions): vscode.Disposable {
     findings.accessibilityInformation = { label: said, role: 'button' }
     findings.show()
   }
-  let resting: ReturnType<typeof setTimeout> | undefined
-  const drawSoon = () => {
-    resting ??= setTimeout(() => {
-      resting = undefined
-      draw()
-    }, restMs)
-  }
-  return vscode.Disposable.from(place, findings, sessions.onDidMove(drawSoon), new vscode.Disposable(() => clearTimeout(resting)))
+  return vscode.Disposable.from(place, findings, sessions.onDidMove(draw))
 }
 
 function show(item: vscode.StatusBarItem, text: string | undefined): void {

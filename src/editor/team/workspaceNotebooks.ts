@@ -23,7 +23,7 @@ interface Round {
 /** What other tools keep is nobody's setup. */
 const excluded = '**/{node_modules,.git}/**'
 /** Changes that come in quick succession, such as keys or a checkout, are read together. */
-const restMs = 500
+const restMs = 200
 /** Reading that is done sooner is not worth a message. */
 const patienceMs = 2500
 

@@ -8,7 +8,6 @@ export class Cautions {
   readonly element = make('footer', 'cautions', {}, this.#details)
   readonly #title = make('summary', '')
   readonly #list = make('ul', '')
-  #drawn: readonly string[] | undefined
 
   constructor(readonly session: Session) {
     this.#details.append(this.#title, this.#list)
@@ -20,8 +19,6 @@ export class Cautions {
 
   draw(): void {
     const { cautions } = this.session.model.view
-    if (cautions === this.#drawn) return
-    this.#drawn = cautions
     this.element.hidden = cautions.length === 0
     this.#title.textContent = say('cautions.title')
     this.#list.replaceChildren(...cautions.map((caution) => make('li', '', {}, caution)))

@@ -18,7 +18,6 @@ export class TopBar {
   readonly #remark = createButton(say('bar.remark'), 'plain', () => openForm(this.session, 'remark'))
   readonly #about = createButton(say('bar.about'), 'plain', () => this.session.ports.changed({ kind: 'card' }))
   readonly #next = createButton(say('bar.whatNext'), 'plain', () => this.session.ports.changed({ kind: 'advice' }))
-  #counted = ''
   readonly #text = createButton(say('bar.editAsText'), 'plain', () => this.#openText())
 
   constructor(readonly session: Session) {
@@ -31,8 +30,7 @@ export class TopBar {
   draw(): void {
     const { model, onCell, findingsOpen } = this.session
     const { view } = model
-    const title = view.title || say('bar.untitled')
-    if (this.#title.textContent !== title) this.#title.textContent = title
+    this.#title.textContent = view.title || say('bar.untitled')
     setAttribute(this.#actions, 'aria-label', say('bar.actions'))
     this.add.label = say('bar.addEntry')
     this.#remark.label = say('bar.remark')
@@ -56,8 +54,6 @@ export class TopBar {
     const { counts } = this.session.model.view.findings
     const words = countsInWords(counts)
     setAttribute(this.#counts, 'aria-expanded', String(open))
-    if (words === this.#counted) return
-    this.#counted = words
     setAttribute(this.#counts, 'title', words)
     const marks = severities.filter((severity) => counts[severity] > 0)
       .flatMap((severity) => [severityMark(severity), make('span', 'count', {}, String(counts[severity]))])
