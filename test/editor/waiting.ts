@@ -1,9 +1,12 @@
+/** Far longer than anything takes: on a machine that is short of time the editor was seen to need ten seconds for a page. */
+const usualMs = 30_000
+
 /**
  * Waits until `check` gives something truthy, and returns that. A check that throws counts as not yet.
  * @param what ends the sentence "Waited in vain until …"
  * @example await until('the file is clean', () => !document.isDirty)
  */
-export async function until<T>(what: string, check: () => T | Promise<T>, timeoutMs = 10_000): Promise<NonNullable<T>> {
+export async function until<T>(what: string, check: () => T | Promise<T>, timeoutMs = usualMs): Promise<NonNullable<T>> {
   const end = Date.now() + timeoutMs
   let last: unknown
   do {
