@@ -22,16 +22,11 @@ function generateShapeCheck() {
 
 /** What reads the rows of a log is compiled to WebAssembly, and carried in the code. */
 async function compileRows() {
-  const { error, stderr, binary } = await compile('src/core/logs/reading/assembly/plainRows.ts')
+  let program
+  const options = ['-O3', '--runtime', 'stub', '--noAssert', '--importMemory', '--outFile', 'plainRows.wasm']
+  const { error, stderr } = await asc.main(['src/core/logs/reading/assembly/plainRows.ts', ...options], { writeFile: (_, contents) => { program = contents } })
   if (error) throw new Error(`${error.message}\n${stderr}`)
-  writeFileSync('src/core/logs/reading/generated/plainRows.cjs', `module.exports = new Uint8Array([${binary}])\n`)
-}
-
-async function compile(entry) {
-  const kept = {}
-  const options = ['-O3', '--runtime', 'stub', '--noAssert', '--importMemory', '--outFile', 'out.wasm']
-  const { error, stderr } = await asc.main([entry, ...options], { writeFile: (name, contents) => { kept[name] = contents } })
-  return { error, stderr: stderr.toString(), binary: kept['out.wasm'] }
+  writeFileSync('src/core/logs/reading/generated/plainRows.cjs', `module.exports = new Uint8Array([${program}])\n`)
 }
 
 /** A schema as far as it decides anything: what it says to people would be a third of the compiled check. */

@@ -16,9 +16,9 @@ import type { Finding } from '../../src/core/finding'
 import type { Notebook } from '../../src/core/notebook/notebook'
 import { busyMs } from '../busyMs'
 
-const slow = Number(process.env['DETENT_SLOW'] ?? 10)
+const slow = Number(process.env['DETENT_SLOW'] ?? 4)
 /** About a second on a machine that has nothing else to do. A loaded one takes several, and what is gone over for each of itself takes minutes. */
-const longestMs = 1000 * slow
+const longestMs = 2500 * slow
 
 /** Reads, checks, shows and looks into a text, and says how it was taken. */
 function taken(text: string): { first: string; at: number; broken: boolean; ms: number } {

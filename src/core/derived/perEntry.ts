@@ -8,7 +8,7 @@ import { oncePer } from '../notebook/oncePer'
  */
 export function perEntry<Arguments extends string[], Value>(compute: PerEntry<Arguments, Value>): PerEntry<Arguments, Value> {
   const keys = new Keys(compute)
-  return (notebook, entry, ...which) => recall(entry, keys.of(which.length === 1 ? which[0]! : which.join(' ')), undefined, () => compute(notebook, entry, ...which))
+  return (notebook, entry, ...which) => recall(entry, keys.of(which.join(' ')), undefined, () => compute(notebook, entry, ...which))
 }
 
 /**

@@ -74,7 +74,11 @@ export function plainRows({ slotOf, slots, rows }: RowLayout, { separator, decim
 
   return {
     slots: Array.from({ length: slots }, (_, slot) => new Float64Array(memory, slotsAt + slot * rows * 8, rows)),
-    begin: (...next) => [bytes, end, from, to] = [...next, 0, 0],
+    begin(next, behind) {
+      bytes = next
+      end = behind
+      from = to = 0
+    },
     read(at, row) {
       if (pause > 0) {
         pause--

@@ -107,20 +107,23 @@ function rowScanner(dialect: Dialect, wanted: readonly Wanted[], tally: Tally, e
     }
   }
 
+  /** A row that is not plain, or a line that is none. */
+  function scanLine(bytes: Uint8Array, begin: number): number {
+    const first = bytes[begin]!
+    const isNone = first === hash || first === lineFeed || first === carriageReturn
+    if (isNone) tally.remarks++
+    const end = isNone ? bytes.indexOf(lineFeed, begin) + 1 : scanRow(bytes, begin)
+    line += dialect.quoted ? lineEnds(bytes, begin, end) : 1
+    return end
+  }
+
   function scan(chunk: Uint8Array, from: number, to: number): void {
     // What is behind the last whole line is not to be read by a field whose quote is never closed.
     const bytes = to === chunk.length ? chunk : chunk.subarray(0, to)
     quick?.begin(bytes, to)
     for (let at = from; at < to && !problem && !enough;) {
       at = scanPlain(at)
-      if (row === blockRows) flush()
-      if (at === to || enough) continue
-      const [begin, first] = [at, bytes[at]!]
-      if (first === hash || first === lineFeed || first === carriageReturn) {
-        tally.remarks++
-        at = bytes.indexOf(lineFeed, at) + 1
-      } else at = scanRow(bytes, at)
-      line += dialect.quoted ? lineEnds(bytes, begin, at) : 1
+      if (at < to && row < blockRows) at = scanLine(bytes, at)
       if (row === blockRows) flush()
     }
   }
