@@ -1,5 +1,6 @@
 // The one test command. Installs what is missing, checks types, lint and imports, runs the unit tests, builds, and runs the
-// tests of the grid's page in a browser and all others in a real editor. Nothing stops at the first failure; the last line is the sum of all.
+// tests of the grid's page in a browser and all others in a real editor. What leaves half of a machine idle runs beside
+// something else. Nothing stops at the first failure; the last line is the sum of all.
 //   npm test                    everything
 //   npm test -- --unit          everything but the editor
 //   npm test -- --editor        the build, the page and the editor alone
@@ -18,10 +19,10 @@ const sums = { passed: 0, failed: 0, skipped: 0 }
 const failures = []
 /** What failed, once more at the end, where a forge that shows the last lines alone shows it. */
 const told = []
-let running
+const running = new Set()
 
 endOnSignal(async () => {
-  if (running) await endChild(running)
+  await Promise.all([...running].map(child => endChild(child)))
 })
 
 try {
@@ -51,35 +52,38 @@ async function runSteps() {
   }
   if (!await check('schema', ['build.mjs', '--generate'])) fail('schema')
   if (checks) {
-    await counted('types', () => checkAll('types', ['.', 'webview', 'src/core'].map(project => [tools.tsc, '--noEmit', '-p', project])))
-    await counted('lint', () => check('lint', [tools.eslint, '--max-warnings', '0', '.']))
-    await counted('imports', () => check('imports', [tools.depcruise, '--output-type', 'err', 'src', 'webview']))
-  }
-  if (unit) {
-    await suite('unit tests', 600, results => [
-      'node_modules/mocha/bin/mocha.js', ...grep(), '--forbid-only', '--reporter', 'test/workbench/sums.cjs', '--reporter-option', `file=${results}`,
+    await Promise.all([
+      counted('types', () => checkAll('types', ['.', 'webview', 'src/core'].map(project => [tools.tsc, '--noEmit', '-p', project]))),
+      counted('lint', () => check('lint', [tools.eslint, '--max-warnings', '0', '.'])).then(() => counted('imports', () => check('imports', [tools.depcruise, '--output-type', 'err', 'src', 'webview']))),
     ])
   }
+  if (unit) await mochaSuite('unit tests', 600, [])
   const built = checks || editor ? await counted('build', () => check('build', ['build.mjs'])) : false
   if (wanted.web) {
     if (built) await suite('editor tests in a browser’s host', 900, results => ['test/workbench/suite.mjs', '--web', ...grep(), '--results', results])
     return
   }
-  if (editor && built) {
-    await suite('page tests', 600, results => [
-      'node_modules/mocha/bin/mocha.js', '--no-config', '--node-option', 'import=tsx', ...grep(), '--forbid-only', '--timeout', '30000',
-      '--reporter', 'test/workbench/sums.cjs', '--reporter-option', `file=${results}`, 'test/webview-browser/*.spec.ts',
-    ])
-  }
-  if (editor && built) {
-    await suite('editor tests', 900, results => ['test/workbench/suite.mjs', '--packed', ...grep(), '--results', results])
-    await suite('restart tests', 300, results => [
-      'node_modules/mocha/bin/mocha.js', '--no-config', '--node-option', 'import=tsx', ...grep(), '--forbid-only',
-      '--reporter', 'test/workbench/sums.cjs', '--reporter-option', `file=${results}`, 'test/restart/*.spec.ts',
-    ])
-    // The part that shows whether it runs there at all; the whole takes as long again.
-    if (checks) await suite('editor tests in a browser’s host', 300, results => ['test/workbench/suite.mjs', '--web', '--grep', inBrowser, '--results', results])
-  } else if (editor) fail('editor tests (not run, for want of a build)')
+  if (editor && built) await Promise.all([editorSuite(), otherSuites(checks)])
+  else if (editor) fail('editor tests (not run, for want of a build)')
+}
+
+function editorSuite() {
+  return suite('editor tests', 1100, results => ['test/workbench/suite.mjs', '--packed', ...grep(), '--results', results])
+}
+
+/** Beside the editor's own, of which half is waiting: what they say is told when they have ended. */
+async function otherSuites(checks) {
+  const apart = name => ['--no-config', '--node-option', 'import=tsx', '--timeout', '60000', `test/${name}/*.spec.ts`]
+  await mochaSuite('page tests', 900, apart('webview-browser'), 'pipe')
+  await mochaSuite('restart tests', 400, apart('restart'), 'pipe')
+  // The part that shows whether it runs there at all; the whole takes as long again.
+  if (checks) await suite('editor tests in a browser’s host', 400, results => ['test/workbench/suite.mjs', '--web', '--grep', inBrowser, '--results', results], 'pipe')
+}
+
+function mochaSuite(name, limitSeconds, args, output) {
+  return suite(name, limitSeconds, results => [
+    'node_modules/mocha/bin/mocha.js', ...args, ...grep(), '--forbid-only', '--reporter', 'test/workbench/sums.cjs', '--reporter-option', `file=${results}`,
+  ], output)
 }
 
 function grep() {
@@ -115,12 +119,13 @@ async function checkAll(name, programs) {
 }
 
 /** Runs a test suite that leaves its sums in a file; a suite that ends without them, or hangs, is a failure of its own. */
-async function suite(name, limitSeconds, command) {
+async function suite(name, limitSeconds, command, output = 'inherit') {
   const results = join(cache, `${name.replaceAll(' ', '-')}-${process.pid}.json`)
   mkdirSync(cache, { recursive: true })
   const started = Date.now()
-  console.log(`\n${name}:`)
-  const { code } = await run(command(results), limitSeconds, 'inherit')
+  if (output === 'inherit') console.log(`\n${name}:`)
+  const { code, said } = await run(command(results), limitSeconds, output)
+  if (said) console.log(`\n${name}:\n${said.trimEnd()}`)
   const { passed = 0, failed = 0, skipped = 0, finished = false, running: last, told: these = [] } = existsSync(results) ? JSON.parse(readFileSync(results, 'utf8')) : {}
   rmSync(results, { force: true })
   sums.passed += passed
@@ -135,18 +140,17 @@ async function suite(name, limitSeconds, command) {
 
 /** Runs a Node program to its end, or to the limit. */
 async function run(args, limitSeconds, output) {
-  const child = running = startChild(process.execPath, args, { cwd: root, output })
+  const child = startChild(process.execPath, args, { cwd: root, output })
+  running.add(child)
   let said = ''
   for (const stream of [child.stdout, child.stderr]) stream?.on('data', chunk => said += chunk)
   const limit = setTimeout(() => {
-    const words = `Still running after ${limitSeconds} s and ended for that: node ${args.join(' ')}`
-    if (output === 'inherit') console.log(words)
-    said += `\n${words}`
+    said += `\nStill running after ${limitSeconds} s and ended for that: node ${args.join(' ')}`
     endChild(child)
   }, limitSeconds * 1000)
   const code = await new Promise(resolve => child.once('close', resolve))
   clearTimeout(limit)
-  running = undefined
+  running.delete(child)
   return { code, said }
 }
 

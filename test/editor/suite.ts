@@ -18,7 +18,7 @@
 // the end, and is a test to be mended.
 //
 // Before each test no editor is open and the window has its usual size and theme. A failed test leaves a picture of the
-// window in .cache/editor-suite/pictures, and the editor's own logs are in .cache/editor-suite/logs.
+// window in .cache/editor-suite/pictures, and the editor's own logs are in .cache/editor-suite/logs (.cache/editor-suite-web of a browser’s host).
 import Mocha from 'mocha'
 import { keepSums, mapStacks, redirectReporters, say, tellRetries } from './report'
 import { settings } from './settings'

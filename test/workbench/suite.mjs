@@ -18,7 +18,7 @@ const { values: options, positionals } = parseArgs({
   options: { desktop: { type: 'boolean' }, packed: { type: 'boolean' }, web: { type: 'boolean' }, measure: { type: 'boolean' }, grep: { type: 'string' }, results: { type: 'string' } },
 })
 if (options.desktop && (options.packed || options.web)) throw new Error('--packed and --web are for the embedded editor.')
-const output = join(cache, 'editor-suite')
+const output = join(cache, options.web ? 'editor-suite-web' : 'editor-suite')
 // Below the repository, so that it finds the packages; of our own, so that two runs do not meet.
 const bundle = join(output, `run-${process.pid}`)
 const entry = join(bundle, 'index.js')
