@@ -10,7 +10,7 @@ import { existsSync, mkdirSync, readFileSync, rmSync } from 'node:fs'
 import { join } from 'node:path'
 import util from 'node:util'
 import { endChild, endOnSignal, startChild } from './workbench/children.mjs'
-import { cache, ensureDependencies, requireNode, root } from './workbench/install.mjs'
+import { cache, ensureDependencies, ensureWorkbench, requireNode, root } from './workbench/install.mjs'
 
 requireNode()
 const { values: wanted } = util.parseArgs({ options: { unit: { type: 'boolean' }, editor: { type: 'boolean' }, web: { type: 'boolean' }, grep: { type: 'string' } } })
@@ -63,8 +63,11 @@ async function runSteps() {
     if (built) await suite('editor tests in a browser’s host', 900, results => ['test/workbench/suite.mjs', '--web', ...grep(), '--results', results])
     return
   }
-  if (editor && built) await Promise.all([editorSuite(), otherSuites(checks)])
-  else if (editor) fail('editor tests (not run, for want of a build)')
+  if (editor && built) {
+    // For both at once.
+    ensureWorkbench()
+    await Promise.all([editorSuite(), otherSuites(checks)])
+  } else if (editor) fail('editor tests (not run, for want of a build)')
 }
 
 function editorSuite() {

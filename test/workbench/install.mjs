@@ -73,7 +73,8 @@ function install(folder) {
     npm(['install', '--omit=dev', '--ignore-scripts'], editor)
     symlinkSync('node_modules', join(editor, 'node_modules.asar'), 'junction')
     giveSearchProgram(partial, editor)
-    removeOlder(dirname(folder), partial)
+    // One that is there by now belongs to another run, which has begun to use it.
+    removeOlder(dirname(folder), [partial, folder])
     if (existsSync(folder)) rmSync(partial, { recursive: true })
     else renameSync(partial, folder)
   } catch (error) {
@@ -95,7 +96,7 @@ function giveSearchProgram(partial, editor) {
 function removeOlder(folder, except) {
   for (const name of readdirSync(folder)) {
     const path = join(folder, name)
-    if (path !== except && !/\.\d+$/.test(name)) rmSync(path, { recursive: true, force: true })
+    if (!except.includes(path) && !/\.\d+$/.test(name)) rmSync(path, { recursive: true, force: true })
   }
 }
 
