@@ -60,56 +60,62 @@ export class Speeds {
   /** `undefined` where no velocity is known. */
   summary({ limits, binMmPerS, toMmPerS }: SpeedOptions): SpeedStatistics | undefined {
     if (this.#count === 0) return undefined
+    const all = this.#met()
     const share = (times: number) => (100 * times) / this.#count
     const still = this.#counts[side]!
-    const high = this.#from(limits.compressionMmPerS)
-    const low = this.#from(step) - high
-    const rebound = this.#count - this.#from(0)
-    const fastRebound = this.#count - this.#from(-limits.reboundMmPerS)
-    const steps = this.#within(-Infinity, Infinity)
-    const found = percentiles(steps, wantedPercentiles)
+    const high = from(all, limits.compressionMmPerS)
+    const low = from(all, step) - high
+    const rebound = this.#count - from(all, 0)
+    const fastRebound = this.#count - from(all, -limits.reboundMmPerS)
+    const found = percentiles(all, wantedPercentiles)
     return {
-      samples: this.#count, fastestCompressionMmPerS: Math.max(0, steps.values.at(-1)!), fastestReboundMmPerS: Math.max(0, -steps.values[0]!),
-      rmsMmPerS: Math.sqrt(squaresOf(steps) / this.#count),
+      samples: this.#count, fastestCompressionMmPerS: Math.max(0, all.values.at(-1)!), fastestReboundMmPerS: Math.max(0, -all.values[0]!),
+      rmsMmPerS: Math.sqrt(squaresOf(all) / this.#count),
       percentilesMmPerS: Object.fromEntries(wantedPercentiles.map((percent, at) => [`p${percent}`, found[at]!])),
       lowHighLimitMmPerS: { compression: limits.compressionMmPerS, rebound: limits.reboundMmPerS },
       sharesPct: { highRebound: share(fastRebound), lowRebound: share(rebound - fastRebound), still: share(still), lowCompression: share(low), highCompression: share(high) },
-      histogram: this.#histogram(binMmPerS, toMmPerS), resolutionMmPerS: step,
+      histogram: this.#histogram(all, binMmPerS, toMmPerS), resolutionMmPerS: step,
     }
   }
 
-  /** How many are at this speed or above, on the steps' grid. */
-  #from(speed: number): number {
-    let sum = 0
-    for (let at = Math.max(0, Math.round(speed * perStep) + side); at <= 2 * side; at++) sum += this.#counts[at]!
-    return sum
-  }
-
-  #histogram(bin: number, to: number): SpeedStatistics['histogram'] {
+  #histogram(all: Counts, bin: number, to: number): SpeedStatistics['histogram'] {
     const reached = Math.ceil(to / bin) * bin
-    const within = this.#within(-reached, reached)
-    const { from, sharesPct } = histogram(within, bin, { from: -reached, to: reached - step })
+    const [least, most] = [firstAt(all, -reached), firstAt(all, reached)]
+    const within = { values: all.values.subarray(least, most), times: all.times.subarray(least, most) }
+    const { from: begin, sharesPct } = histogram(within, bin, { from: -reached, to: reached - step })
     const n = countOf(within)
-    const [below, above] = [this.#count - this.#from(-reached), this.#from(reached)]
+    const [below, above] = [this.#count - from(all, -reached), from(all, reached)]
     const ofAll = (pct: number) => (n === 0 ? 0 : (pct * n) / this.#count)
-    return { bin, from, sharesPct: sharesPct.map(ofAll), belowPct: (100 * below) / this.#count, abovePct: (100 * above) / this.#count }
+    return { bin, from: begin, sharesPct: sharesPct.map(ofAll), belowPct: (100 * below) / this.#count, abovePct: (100 * above) / this.#count }
   }
 
-  /** Every speed from one up to and without another that was met, to the step, and how often; rising. */
-  #within(from: number, below: number): Counts {
+  /** Every speed that was met, to the step, and how often; rising. */
+  #met(): Counts {
     const counts = this.#counts
     let met = 0
     for (let at = 0; at < counts.length; at++) if (counts[at]! > 0) met++
     const [values, times] = [new Float64Array(met), new Float64Array(met)]
     let into = 0
     for (let at = 0; at < counts.length; at++) {
-      const speed = (at - side) / perStep
-      if (counts[at]! === 0 || speed < from || speed >= below) continue
-      values[into] = speed
+      if (counts[at]! === 0) continue
+      values[into] = (at - side) / perStep
       times[into++] = counts[at]!
     }
-    return { values: values.subarray(0, into), times: times.subarray(0, into) }
+    return { values, times }
   }
+}
+
+/** The place of the first that is this fast or faster, on the steps' grid. */
+function firstAt({ values }: Counts, speed: number): number {
+  const least = (Math.round(speed * perStep) - 0.5) / perStep
+  let at = 0
+  while (at < values.length && values[at]! < least) at++
+  return at
+}
+
+/** How many are at this speed or above, on the steps' grid. */
+function from(all: Counts, speed: number): number {
+  return countOf({ values: all.values, times: all.times.subarray(firstAt(all, speed)) })
 }
 
 function squaresOf({ values, times }: Counts): number {
