@@ -7,18 +7,14 @@ import { holdsShared, nodeAt } from '../notebook/tree'
 import { say } from '../words/say'
 import type { Description, Report } from './rule'
 
-/**
- * Takes out the findings that are accepted with a reason. `used` are the acceptances that took one out.
- */
-export function acceptFindings(notebook: Notebook, findings: readonly Finding[]): { standing: Finding[]; used: ReadonlySet<Accepted> } {
-  const used = new Set<Accepted>()
-  if (notebook.accepted.length === 0) return { standing: [...findings], used }
-  const standing = findings.filter((finding) => {
+/** The findings less those that are accepted with a reason; the acceptances that took one out are noted in `used`. */
+export function acceptFindings(notebook: Notebook, findings: readonly Finding[], used: Set<Accepted>): readonly Finding[] {
+  if (notebook.accepted.length === 0) return findings
+  return findings.filter((finding) => {
     const by = notebook.accepted.filter((accepted) => covers(accepted, finding))
     for (const each of by) used.add(each)
     return by.length === 0
   })
-  return { standing, used }
 }
 
 /** Told by the engine itself, since only it knows what was used; listed with the rules in the README. */

@@ -27,6 +27,41 @@ function merged(inOrder: readonly Finding[], others: readonly Finding[]): Findin
   return all
 }
 
+/** The findings of all entries one behind the other, each entry's in order; and whether all of them are. */
+export function oneAfterTheOther(lists: readonly (readonly Finding[])[]): { all: Finding[]; inOrder: boolean } {
+  const all: Finding[] = []
+  let inOrder = true
+  for (const list of lists) {
+    if (list.length === 0) continue
+    const last = all[all.length - 1]
+    if (last && compare(last, list[0]!) > 0) inOrder = false
+    for (let at = 0; at < list.length; at++) all.push(list[at]!)
+  }
+  return { all, inOrder }
+}
+
+/** The same as `byPlace` of both, where the first are in order and many: no more of them is looked at than the places of the others. */
+export function putAmong(inOrder: readonly Finding[], others: readonly Finding[]): Finding[] {
+  const parts: (readonly Finding[])[] = []
+  let from = 0
+  for (const other of byPlace(others)) {
+    const to = firstBehind(inOrder, other, from)
+    parts.push(inOrder.slice(from, to), [other])
+    from = to
+  }
+  return ([] as Finding[]).concat(...parts, inOrder.slice(from))
+}
+
+function firstBehind(findings: readonly Finding[], other: Finding, from: number): number {
+  let [at, to] = [from, findings.length]
+  while (at < to) {
+    const middle = (at + to) >> 1
+    if (compare(findings[middle]!, other) <= 0) at = middle + 1
+    else to = middle
+  }
+  return at
+}
+
 function compare(a: Finding, b: Finding): number {
   return a.range.start - b.range.start || a.range.end - b.range.end
 }

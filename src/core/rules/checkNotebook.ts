@@ -1,7 +1,7 @@
 import type { Finding, Severity } from '../finding'
-import type { Entry, Notebook } from '../notebook/notebook'
+import type { Accepted, Entry, Notebook } from '../notebook/notebook'
 import { acceptedForNothing, acceptFindings, findIdle } from './acceptFindings'
-import { byPlace } from './byPlace'
+import { byPlace, oneAfterTheOther, putAmong } from './byPlace'
 import { findingsOf, reportsOf } from './entryReports'
 import { rules as everyRule } from './index'
 import type { Description, Report, Rule } from './rule'
@@ -23,13 +23,14 @@ export function checkNotebook(notebook: Notebook, severities: Severities = new M
   // Put in order once and kept so: all entries one behind the other are then nearly in order, which is quick to sort.
   const inEntry = (entry: Entry) => findingsOf(entry, guard, () => byPlace(forEntries.flatMap((rule) =>
     reportsOf(rule, entry, notebook).map((report) => toFinding(rule, { entry, ...report }, loudness(rule))))))
-  const found: Finding[] = []
-  for (const entry of notebook.entries) for (const finding of inEntry(entry)) found.push(finding)
-  for (const rule of speaking) for (const report of rule.checkNotebook?.(notebook, codes) ?? []) found.push(toFinding(rule, report, loudness(rule)))
-  const { standing, used } = acceptFindings(notebook, found)
+  const inEntries = oneAfterTheOther(notebook.entries.map(inEntry))
+  const elsewhere = speaking.flatMap((rule) => (rule.checkNotebook?.(notebook, codes) ?? []).map((report) => toFinding(rule, report, loudness(rule))))
+  const used = new Set<Accepted>()
+  const [standing, others] = [acceptFindings(notebook, inEntries.all, used), acceptFindings(notebook, elsewhere, used)]
   const spoken = new Set(speaking.map(({ code }) => code))
   const idle = loudness(acceptedForNothing) === 'off' ? [] : findIdle(notebook, used, spoken).map((report) => toFinding(acceptedForNothing, report, loudness(acceptedForNothing)))
-  return byPlace([...notebook.findings, ...standing, ...idle])
+  if (notebook.findings.length === 0 && inEntries.inOrder) return putAmong(standing, [...others, ...idle])
+  return byPlace([...notebook.findings, ...standing, ...others, ...idle])
 }
 
 const guards: { rules: readonly Rule[]; loudness: string }[] = []
