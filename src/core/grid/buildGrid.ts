@@ -11,21 +11,18 @@ import { say } from '../words/say'
 import { branchesOf } from './branches'
 import { cautions } from './cautions'
 import { inRows } from './cellColumns'
-import { findingIds } from './findingIds'
-import { foundByEntry, markCells, nothingFound, type Found } from './found'
+import { markCells, nothingFound, type Found } from './found'
 import { basisOf, knownCell, type Basis } from './knownCells'
+import { linesOf, listFindings } from './listFindings'
 import { rowsOf, type RowSource } from './rows'
-import type { Cell, Column, GridFinding, GridView } from './view'
+import type { Cell, Column, GridView } from './view'
 
 /** The grid of a notebook with its findings marked in place, computed numbers in the units asked for. */
 export function buildGrid(notebook: Notebook, findings: readonly Finding[], units = fileUnits): GridView {
   const sources = rowsOf(notebook, units)
-  const lineAt = linesOf(notebook.text)
-  const ids = findingIds(findings)
-  const shown = findings.map((finding, at) => listFinding(finding, ids[at]!, lineAt))
+  const { shown, about } = listFindings(findings, notebook)
   const rows = new Map(sources.map(({ row }, at) => [row.key, at]))
   const named = nameOfRows(sources)
-  const about = foundByEntry(shown, notebook.entries)
   const branches = branchesOf(notebook.entries)
   const columns = notebook.entries.map((entry, at): Column => {
     const column = columnOf(entry, about.get(entry.key) ?? nothingFound, rows, named)
@@ -40,7 +37,7 @@ export function buildGrid(notebook: Notebook, findings: readonly Finding[], unit
   return {
     title: wordsAt(notebook, ['machine', 'name']) ?? '',
     state: notebook.broken ? 'broken' : notebook.newer ? 'newer' : empty ? 'empty' : 'ready',
-    ...(notebook.broken ? { trouble: { message: notebook.broken.message, line: lineAt(notebook.broken.range.start) } } : {}),
+    ...(notebook.broken ? { trouble: { message: notebook.broken.message, line: linesOf(notebook.text)(notebook.broken.range.start) } } : {}),
     ...(notebook.newer ? { readOnly: say('This notebook is written in a newer format. Update Detent to edit it.') } : {}),
     columns, rows: sources.map(({ row }) => row), cells, findings: shown, cautions: cautions.map((words) => say(words)),
     ...(empty && beginnings.length > 0 && !notebook.broken ? { beginnings } : {}),
@@ -86,41 +83,6 @@ function nameOfRows(sources: readonly RowSource[]): string {
   const name = `column ${sources.map(({ row }) => row.key).join('\n')}`
   if (name !== rowsBefore) rowsBefore = name
   return rowsBefore
-}
-
-type LineAt = (offset: number) => number
-
-/** Lines from 1. Findings come in the order of the text, so that it is looked through once, and no further than to the last that is asked for. */
-function linesOf(text: string): LineAt {
-  let [from, line] = [0, 1]
-  return (offset) => {
-    if (offset < from) [from, line] = [0, 1]
-    for (let at = text.indexOf('\n', from); at >= 0 && at < offset; at = text.indexOf('\n', from)) {
-      from = at + 1
-      line++
-    }
-    return line
-  }
-}
-
-const listed = new WeakMap<Finding, GridFinding>()
-
-/** The same object for the same finding; one about no entry tells its line, which may have moved. */
-function listFinding(finding: Finding, id: number, lineAt: LineAt): GridFinding {
-  const known = listed.get(finding)
-  if (known?.id === id && known.column !== undefined) return known
-  const made = makeFinding(finding, id, lineAt)
-  listed.set(finding, made)
-  return made
-}
-
-function makeFinding(finding: Finding, id: number, lineAt: LineAt): GridFinding {
-  const { entry, row } = finding.place ?? {}
-  return {
-    id, code: finding.code, severity: finding.severity, message: finding.message,
-    fixes: (finding.fixes ?? []).map(({ title }) => title),
-    ...(entry === undefined ? { line: lineAt(finding.range.start) } : { column: entry }), ...(row === undefined ? {} : { row }),
-  }
 }
 
 /** By where their entry first stood: it may have moved since. */

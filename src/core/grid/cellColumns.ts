@@ -9,7 +9,7 @@ export function columnsOf(cells: GridView['cells']): Columns | undefined {
   return columns.get(cells)
 }
 
-/** The cells made last: mostly those of the same notebook before a keystroke, so that its rows are copied whole but for what differs. */
+/** The cells made last: mostly those of the same notebook before a keystroke, so that its rows stay, or are copied whole but for what differs. */
 let last = new WeakRef<GridView['cells']>([])
 
 /** The cells row by row, as a view has them: those of each row, by its index, that `hasCells`. */
@@ -21,8 +21,10 @@ export function inRows(made: Columns, rows: number, hasCells: (row: number) => b
   const rowOf = (row: number) => {
     const kept = isNearlyAll ? before?.[row] : undefined
     if (!kept || kept.length !== made.length) return made.map((column) => column[row]!)
+    const others = differing!.filter((at) => kept[at] !== made[at]![row])
+    if (others.length === 0) return kept
     const copy = kept.slice()
-    for (const at of differing!) copy[at] = made[at]![row]!
+    for (const at of others) copy[at] = made[at]![row]!
     return copy
   }
   const cells = Array.from({ length: rows }, (_, row) => (hasCells(row) ? rowOf(row) : []))

@@ -34,17 +34,25 @@ export interface WordsRow extends Common {
   say: (notebook: Notebook, entry: Entry, units: DisplayUnits) => Outcome<{ text: string; about?: string }>
 }
 
-/**
- * True where any entry of a notebook has what a row needs; each entry is asked once for as long as it says the same. Where none had it
- * in the version before, entries that are the very same are passed over: they are not even asked what they answered.
- */
-export function anyEntry(has: (notebook: Notebook, entry: Entry) => boolean): (notebook: Notebook) => boolean {
-  let without: { entries: WeakRef<readonly Entry[]>; logs: Notebook['logs'] } | undefined
-  return (notebook) => {
-    const { entries, logs } = notebook
-    const before = without?.logs === logs ? without?.entries.deref() : undefined
-    const found = entries.some((entry, at) => entry !== before?.[at] && recall(entry, has, logs, () => has(notebook, entry)))
-    without = found ? undefined : { entries: new WeakRef(entries), logs }
-    return found
+type Has = (notebook: Notebook, entry: Entry) => boolean
+
+const questions: Has[] = []
+const answers = new WeakMap<Notebook, readonly boolean[]>()
+
+/** True where any entry of a notebook has what a row needs. Each entry is asked for all rows at once, and once for as long as it says the same. */
+export function anyEntry(has: Has): (notebook: Notebook) => boolean {
+  const question = questions.push(has) - 1
+  return (notebook) => answersOf(notebook)[question]!
+}
+
+function answersOf(notebook: Notebook): readonly boolean[] {
+  const known = answers.get(notebook)
+  if (known) return known
+  const found = questions.map(() => false)
+  for (const entry of notebook.entries) {
+    const here = recall(entry, questions, notebook.logs, () => questions.map((has) => has(notebook, entry)))
+    for (let at = 0; at < here.length; at++) if (here[at]) found[at] = true
   }
+  answers.set(notebook, found)
+  return found
 }

@@ -20,15 +20,31 @@ export function foundByEntry(findings: readonly GridFinding[], entries: readonly
     else found.set(finding.column, [finding])
   }
   const kept: Map<string, Found> = found
-  for (const { key, node } of entries) {
-    const now = found.get(key)
-    if (!now) continue
-    const origin = originOf(node)
-    const before = lists.get(origin)
-    if (before && marksTheSame(before, now)) kept.set(key, before)
-    else lists.set(origin, now)
+  for (const entry of entries) {
+    const now = found.get(entry.key)
+    if (now) kept.set(entry.key, asLastTime(now, entry))
   }
   return kept
+}
+
+/** What is found about these entries alone, put in place of what was; all others stay as they are. */
+export function foundAgain(about: ReadonlyMap<string, Found>, keys: ReadonlySet<string>, findings: readonly GridFinding[], entries: readonly Entry[]): Map<string, Found> {
+  const found = new Map(about)
+  for (const key of keys) {
+    const now = findings.filter(({ column }) => column === key)
+    const entry = entries.find((each) => each.key === key)
+    if (now.length === 0) found.delete(key)
+    else found.set(key, entry ? asLastTime(now, entry) : now)
+  }
+  return found
+}
+
+function asLastTime(now: Found, { node }: Entry): Found {
+  const origin = originOf(node)
+  const before = lists.get(origin)
+  if (before && marksTheSame(before, now)) return before
+  lists.set(origin, now)
+  return now
 }
 
 function marksTheSame(before: Found, now: Found): boolean {
