@@ -124,7 +124,7 @@ describe('the grammar of positions and quantities', () => {
   }
 
   it('is held against the editor’s own grammar', function () {
-    // The editor is fetched by the tests that run in it; in a fresh checkout the unit tests come before them.
+    // The editor is fetched where its own tests run as well; in a fresh checkout the unit tests alone have none.
     if (fetched.length === 0) this.skip()
     assert.ok(fetched.some((file) => file.endsWith('yaml-1.2.tmLanguage.json')))
   })
