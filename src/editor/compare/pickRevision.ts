@@ -17,6 +17,8 @@ export async function pickRevision(uri: vscode.Uri, revisions: Revisions): Promi
   if ('missing' in choices) return void vscode.window.showWarningMessage(asText(choices.missing))
   const pick = vscode.window.createQuickPick<Item>()
   const items = itemsOf(choices)
+  // Another list has just closed: a page that gets its focus back late is not to close this one.
+  pick.ignoreFocusOut = true
   Object.assign(pick, { title: say('Compare: at which revision?'), placeholder: say('A branch, a tag, a commit; or type one, such as HEAD~3'), items, matchOnDescription: true, matchOnDetail: true })
   return new Promise((resolve) => {
     pick.onDidChangeValue((value) => {
