@@ -15,18 +15,6 @@ export function byPlace(findings: readonly Finding[]): Finding[] {
   return others.length === 0 ? inOrder : merged(inOrder, others.sort(compare))
 }
 
-/** Of two in one place the one in order came first: what came behind it and stood before it is among the others. */
-function merged(inOrder: readonly Finding[], others: readonly Finding[]): Finding[] {
-  const all: Finding[] = []
-  let at = 0
-  for (const other of others) {
-    while (at < inOrder.length && compare(inOrder[at]!, other) <= 0) all.push(inOrder[at++]!)
-    all.push(other)
-  }
-  while (at < inOrder.length) all.push(inOrder[at++]!)
-  return all
-}
-
 /** The findings of all entries one behind the other, each entry's in order; and whether all of them are. */
 export function oneAfterTheOther(lists: readonly (readonly Finding[])[]): { all: Finding[]; inOrder: boolean } {
   const all: Finding[] = []
@@ -42,14 +30,19 @@ export function oneAfterTheOther(lists: readonly (readonly Finding[])[]): { all:
 
 /** The same as `byPlace` of both, where the first are in order and many: no more of them is looked at than the places of the others. */
 export function putAmong(inOrder: readonly Finding[], others: readonly Finding[]): Finding[] {
-  const parts: (readonly Finding[])[] = []
-  let from = 0
-  for (const other of byPlace(others)) {
-    const to = firstBehind(inOrder, other, from)
-    parts.push(inOrder.slice(from, to), [other])
-    from = to
+  return merged(inOrder, byPlace(others))
+}
+
+/** Of two in one place the one in order came first: what came behind it and stood before it is among the others. */
+function merged(inOrder: readonly Finding[], others: readonly Finding[]): Finding[] {
+  const all: Finding[] = []
+  let at = 0
+  for (const other of others) {
+    for (const to = firstBehind(inOrder, other, at); at < to; at++) all.push(inOrder[at]!)
+    all.push(other)
   }
-  return ([] as Finding[]).concat(...parts, inOrder.slice(from))
+  while (at < inOrder.length) all.push(inOrder[at++]!)
+  return all
 }
 
 function firstBehind(findings: readonly Finding[], other: Finding, from: number): number {
