@@ -1,4 +1,5 @@
 import { columnsOf } from './cellColumns'
+import { differing, whatCame, whatWent } from './differing'
 import type { Cell, Column, GridFinding, GridView, Row } from './view'
 
 /** What differs between two views whose rows and columns are the same in number, order and key. */
@@ -35,15 +36,10 @@ function changedColumns(before: GridView['cells'], after: GridView['cells']): nu
   return old && now ? all.filter((at) => old[at] !== now[at]) : all
 }
 
-/** What both begin and end with is the same, as nearly all of it is after a keystroke; what is between is compared by ids. */
+/** Nearly all are the very same after a keystroke; what is not is compared by ids. */
 function diffFindings(before: readonly GridFinding[], after: readonly GridFinding[]): GridDifference['findings'] {
-  const [fewer, more] = [Math.min(before.length, after.length), Math.max(before.length, after.length)]
-  let start = 0
-  while (start < fewer && same(before[start], after[start])) start++
-  if (start === more) return undefined
-  let end = 0
-  while (end < fewer - start && same(before[before.length - 1 - end], after[after.length - 1 - end])) end++
-  return diffById(before.slice(start, before.length - end), after.slice(start, after.length - end))
+  const gaps = differing(before, after)
+  return gaps ? diffById(whatWent(before, gaps), whatCame(after, gaps)) : diffById(before, after)
 }
 
 function diffById(before: readonly GridFinding[], after: readonly GridFinding[]): GridDifference['findings'] {

@@ -8,10 +8,13 @@ export interface Gap {
 
 /** So far it is looked for where two lists are alike again. */
 const farthest = 48
+/** More that went or came are quicker looked at all at once. */
+const most = 200
 
-/** Where two lists of the same things differ, in their order; `undefined` where they do for long. @example differing([1, 2, 3], [1, 4, 3]) // [{ at: 1, went: 1, to: 1, came: 1 }] */
+/** Where two lists of the same things differ, in their order; `undefined` where they do for long or in many places. @example differing([1, 2, 3], [1, 4, 3]) // [{ at: 1, went: 1, to: 1, came: 1 }] */
 export function differing<Item>(before: readonly Item[], now: readonly Item[]): Gap[] | undefined {
   const gaps: Gap[] = []
+  let together = 0
   for (let [at, to] = [0, 0]; at < before.length || to < now.length;) {
     if (at < before.length && to < now.length && before[at] === now[to]) {
       at++
@@ -19,12 +22,22 @@ export function differing<Item>(before: readonly Item[], now: readonly Item[]): 
       continue
     }
     const gap = gapAt(before, at, now, to)
-    if (!gap) return undefined
+    if (!gap || (together += gap.went + gap.came) > most) return undefined
     gaps.push(gap)
     at += gap.went
     to += gap.came
   }
   return gaps
+}
+
+/** What is in these places of a list that was. */
+export function whatWent<Item>(before: readonly Item[], gaps: readonly Gap[]): Item[] {
+  return gaps.flatMap(({ at, went }) => before.slice(at, at + went))
+}
+
+/** What is in these places of a list that is. */
+export function whatCame<Item>(now: readonly Item[], gaps: readonly Gap[]): Item[] {
+  return gaps.flatMap(({ to, came }) => now.slice(to, to + came))
 }
 
 /** The shortest after which they are alike again. */

@@ -1,6 +1,6 @@
 import type { Finding } from '../finding'
 import type { Notebook } from '../notebook/notebook'
-import { differing, type Gap } from './differing'
+import { differing, whatCame, whatWent, type Gap } from './differing'
 import { firstId, numberFindings, type Ids } from './findingIds'
 import { foundAgain, foundByEntry, type Found } from './found'
 import type { GridFinding } from './view'
@@ -42,8 +42,8 @@ function listAfter(before: Known, findings: readonly Finding[], { entries }: Not
   const { taken, crowded } = before
   const gaps = differing(before.findings, findings)
   if (!gaps) return undefined
-  const went = gaps.flatMap(({ at, went }) => before.shown.slice(at, at + went))
-  const came = gaps.flatMap(({ to, came }) => findings.slice(to, to + came).map((finding) => listFinding(finding, firstId(finding), notYet)))
+  const went = whatWent(before.shown, gaps)
+  const came = whatCame(findings, gaps).map((finding) => listFinding(finding, firstId(finding), notYet))
   if ([...went, ...came].some(({ id }) => crowded.has(id))) return undefined
   for (const { id } of went) taken.delete(id)
   for (const { id } of came) {
