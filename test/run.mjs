@@ -85,7 +85,7 @@ function editorSuite() {
 
 /** Beside the editor's own, of which half is waiting: what they say is told when they have ended. */
 async function otherSuites(checks) {
-  const apart = name => ['--no-config', '--node-option', 'import=tsx', '--timeout', '60000', `test/${name}/*.spec.ts`]
+  const apart = name => ['--no-config', '--node-option', 'import=tsx', '--timeout', '30000', `test/${name}/*.spec.ts`]
   await mochaSuite('page tests', 900, apart('webview-browser'), 'pipe')
   await mochaSuite('restart tests', 400, apart('restart'), 'pipe')
   // The part that shows whether it runs there at all; the whole takes as long again.
