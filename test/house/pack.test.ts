@@ -118,7 +118,8 @@ describe('the package that npm makes', function () {
     const python = ['python3', 'python'].find((name) => spawnSync(name, ['-c', 'import pty']).status === 0)
     if (!python) return this.skip() // Nothing else here makes a terminal, and Node and git are all that is promised to be there.
     writeFileSync(join(folder, 'terminal.py'), terminal)
-    const shown = (environment: Record<string, string>) => JSON.stringify(run(`${python} terminal.py detent check samples --fail-on never`, { TERM: 'xterm-256color', ...environment }))
+    // Alone with what is set here: a forge, too, sets what takes colours away (NO_COLOR, CI) or asks for them.
+    const shown = (environment: Record<string, string>) => JSON.stringify(run(`env -i PATH="$PATH" TERM=xterm-256color ${Object.entries(environment).map(([name, value]) => `${name}=${value}`).join(' ')} ${python} terminal.py detent check samples --fail-on never`))
     const yellow = JSON.stringify(`${escape}33mwarning${escape}0m`).slice(1, -1)
     const coloured = shown({})
     assert.ok(coloured.includes(yellow), coloured)
