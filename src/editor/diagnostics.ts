@@ -6,10 +6,10 @@ import { toRange, toSeverity } from './convert'
 import { isNotebook, type Notebooks } from './notebooks'
 
 /**
- * How long, in ms, a text rests before its problems are handed over. The editor takes its time over a thousand of them, and a grid
- * that a person types into is to be painted before.
+ * How long, in ms, a text rests before its problems are handed over: shortly where it is typed into itself. A grid tells its findings
+ * itself, and the editor takes so long over a thousand problems that the next keys would wait for them.
  */
-const restMs = 120
+const restMs = { asText: 120, elsewhere: 700 }
 
 /** Shows the findings of every open notebook in its text and in the Problems panel, less what a YAML extension shows there already. */
 export function registerDiagnostics(notebooks: Notebooks): vscode.Disposable {
@@ -32,7 +32,7 @@ export function registerDiagnostics(notebooks: Notebooks): vscode.Disposable {
     resting.set(key, setTimeout(() => {
       resting.delete(key)
       if (!document.isClosed) show(document)
-    }, restMs))
+    }, vscode.window.activeTextEditor?.document === document ? restMs.asText : restMs.elsewhere))
   }
   showAll()
   return vscode.Disposable.from(

@@ -28,6 +28,7 @@ export function isNotebook({ uri }: Pick<vscode.TextDocument, 'uri'>): boolean {
 export class Notebooks implements vscode.Disposable {
   readonly #analyses = new WeakMap<vscode.TextDocument, Analysis>()
   readonly #good = new WeakMap<vscode.TextDocument, Analysis>()
+  readonly #ahead = new WeakMap<vscode.TextDocument, Analysis>()
   readonly #changed = new vscode.EventEmitter<vscode.TextDocument>()
   readonly #subscriptions: vscode.Disposable[]
   #severities = severitiesFromSettings()
@@ -49,12 +50,19 @@ export class Notebooks implements vscode.Disposable {
   of(document: vscode.TextDocument): Analysis {
     const known = this.#analyses.get(document)
     if (known?.version === document.version) return known
-    const earlier = known?.notebook.parsed.pieces ? known : this.#good.get(document)
-    const read = readNotebook(document.getText(), earlier?.notebook)
-    const notebook = withLogs(read, this.logs.of(document.uri, read))
-    const analysis = { version: document.version, notebook, findings: checkNotebook(notebook, this.#severities) }
+    const text = document.getText()
+    const ahead = this.#ahead.get(document)
+    this.#ahead.delete(document)
+    const analysis = ahead?.notebook.text === text ? Object.assign(ahead, { version: document.version }) : this.#analyse(document, text, known)
     this.#analyses.set(document, analysis)
-    if (!notebook.broken) this.#good.set(document, analysis)
+    if (!analysis.notebook.broken) this.#good.set(document, analysis)
+    return analysis
+  }
+
+  /** The analysis of a document as it will be with a text that is being written to it; once it is, that is what `of` gives. */
+  ahead(document: vscode.TextDocument, text: string): Analysis {
+    const analysis = this.#analyse(document, text, this.of(document))
+    this.#ahead.set(document, analysis)
     return analysis
   }
 
@@ -88,6 +96,13 @@ export class Notebooks implements vscode.Disposable {
     for (const each of this.#subscriptions) each.dispose()
   }
 
+  #analyse(document: vscode.TextDocument, text: string, known: Analysis | undefined): Analysis {
+    const earlier = known?.notebook.parsed.pieces ? known : this.#good.get(document)
+    const read = readNotebook(text, earlier?.notebook)
+    const notebook = withLogs(read, this.logs.of(document.uri, read))
+    return { version: document.version, notebook, findings: checkNotebook(notebook, this.#severities) }
+  }
+
   #tell(document: vscode.TextDocument): void {
     if (isNotebook(document)) this.#changed.fire(document)
   }
@@ -96,6 +111,7 @@ export class Notebooks implements vscode.Disposable {
   #hearOfLogs(uri: vscode.Uri): void {
     const document = vscode.workspace.textDocuments.find((each) => each.uri.toString() === uri.toString())
     if (!document) return
+    this.#ahead.delete(document)
     for (const known of [this.#analyses, this.#good]) {
       const before = known.get(document)
       if (!before) continue
@@ -115,6 +131,7 @@ export class Notebooks implements vscode.Disposable {
     this.#severities = severitiesFromSettings()
     for (const document of vscode.workspace.textDocuments.filter(isNotebook)) {
       this.#analyses.delete(document)
+      this.#ahead.delete(document)
       this.#changed.fire(document)
     }
   }

@@ -11,10 +11,12 @@ export interface EditorFigures {
   opened: { entries: number; untilSeenMs: number; paintMs: number; messageBytes: number }[]
   /** `bytes` and `touched`: of what the host says to a keystroke, as JSON, and the elements of the grid that change by it; the most of any. */
   keystrokes: { entries: number; ms: number[]; bytes: number; touched: number }[]
+  /** The same key behind what stands there already, so that nothing is written and nothing found: the way to the host and back, painted. */
+  ways: { entries: number; ms: number[] }[]
   frames: { entries: number; ms: number[] }[]
 }
 
-const figures: EditorFigures = { opened: [], keystrokes: [], frames: [] }
+const figures: EditorFigures = { opened: [], keystrokes: [], ways: [], frames: [] }
 const keystrokes = 40
 const frames = 180
 
@@ -24,7 +26,7 @@ const frames = 180
  */
 const watch = `(() => {
   if (window.top === window) return
-  const seen = window.measured = { keys: [], shown: [], changed: [], touched: 0 }
+  const seen = window.measured = { keys: [], shown: [], changed: [], answered: [], touched: 0 }
   const bytesOf = (said) => {
     let binary = 0
     return JSON.stringify(said, (_, each) => (ArrayBuffer.isView(each) ? (binary += each.byteLength, 0) : each)).length + binary
@@ -39,6 +41,7 @@ const watch = `(() => {
         const from = performance.now()
         if (event.data?.type === 'gridShown') { painted(seen.shown, from, event.data); setTimeout(watchGrid, 100) }
         if (event.data?.type === 'gridChanged') painted(seen.changed, from, event.data)
+        if (event.data?.type === 'gestureAnswered') painted(seen.answered, from, event.data)
       })
       add.call(window, 'keydown', (event) => { if (event.key === 'Enter') seen.keys.push(event.timeStamp) }, { capture: true })
     }
@@ -72,6 +75,14 @@ async function open(entries: number): Promise<Frame> {
   return grid
 }
 
+/** From Enter behind a text to what the host says of it as painted, ms. */
+async function timed(grid: Frame, text: string, said: 'changed' | 'answered'): Promise<number> {
+  await grid.evaluate('measured.keys.length = measured.changed.length = measured.answered.length = measured.touched = 0')
+  await type(text)
+  await press('Enter')
+  return until('it is painted', () => grid.evaluate<number | undefined>(`measured.keys.length > 0 && measured.answered.length > 0 && measured.${said}.length > 0 ? measured.${said}[0].to - measured.keys[0] : undefined`))
+}
+
 describe('a season in one file', () => {
   before(() => page().addInitScript(watch))
   after(() => writeFileSync(settings().results.replace(/\.json$/, '.figures.json'), JSON.stringify(figures)))
@@ -92,14 +103,16 @@ describe('a season in one file', () => {
       const figure = { entries, ms: typed, bytes: 0, touched: 0 }
       figures.keystrokes.push(figure)
       for (let time = 0; time < keystrokes; time++) {
-        await grid.evaluate('measured.keys.length = measured.changed.length = measured.touched = 0')
         // Beyond its range and within it by turns, so that a finding comes and goes with each of them.
-        await type(time % 2 === 0 ? `${30 + time} in` : '3 in')
-        await press('Enter')
-        const ms = await until('it is painted', () => grid.evaluate<number | undefined>('measured.keys.length > 0 && measured.changed.length > 0 ? measured.changed[0].to - measured.keys[0] : undefined'))
-        typed.push(ms)
+        typed.push(await timed(grid, time % 2 === 0 ? `${30 + time} in` : '3 in', 'changed'))
         const { bytes, touched } = await grid.evaluate<{ bytes: number; touched: number }>('({ bytes: measured.changed.reduce((sum, each) => sum + each.bytes, 0), touched: measured.touched })')
         Object.assign(figure, { bytes: Math.max(figure.bytes, bytes), touched: Math.max(figure.touched, touched) })
+        await press('ArrowUp')
+      }
+      const ways: number[] = []
+      figures.ways.push({ entries, ms: ways })
+      for (let time = 0; time < keystrokes; time++) {
+        ways.push(await timed(grid, '3 in ', 'answered'))
         await press('ArrowUp')
       }
     })

@@ -61,6 +61,7 @@ export class App {
   readonly #find: FindBar
   readonly #popover: Popover
   readonly #forms: Forms
+  #currentIsDue = false
   #saving: ReturnType<typeof setTimeout> | undefined
 
   constructor(readonly root: HTMLElement, readonly ports: AppPorts, saved: SavedState) {
@@ -183,8 +184,15 @@ export class App {
     this.#saveSoon()
   }
 
-  /** What tells about the current cell. */
+  /** What tells about the current cell, once for all that changes at one key. */
   #drawCurrent(): void {
+    if (this.#currentIsDue) return
+    this.#currentIsDue = true
+    queueMicrotask(() => this.#drawCurrentNow())
+  }
+
+  #drawCurrentNow(): void {
+    this.#currentIsDue = false
     this.#top.draw()
     this.#detail.draw()
     this.#banners.draw()

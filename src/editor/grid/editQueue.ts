@@ -14,12 +14,15 @@ const tries = 5
 export class EditQueue {
   readonly #tails = new Map<string, Promise<unknown>>()
 
-  /** Runs `compute` on the document as it then is and applies what it gives. The answer's refusal is passed through. */
-  run(document: vscode.TextDocument, compute: () => Answer): Promise<Answer> {
+  /**
+   * Runs `compute` on the document as it then is and applies what it gives. The answer's refusal is passed through.
+   * `meanwhile` hears what is being written, while the editor is still at it.
+   */
+  run(document: vscode.TextDocument, compute: () => Answer, meanwhile?: Meanwhile): Promise<Answer> {
     const key = document.uri.toString()
     const before = this.#tails.get(key) ?? Promise.resolve()
     // An answer comes in any case: a page that waits for one in vain believes that nobody listens.
-    const mine = before.then(() => applyComputed(document, compute)).catch(notTaken)
+    const mine = before.then(() => applyComputed(document, compute, meanwhile)).catch(notTaken)
     this.#tails.set(key, mine)
     void mine.then(() => this.#tails.get(key) === mine && this.#tails.delete(key))
     return mine
@@ -31,17 +34,17 @@ export class EditQueue {
   }
 }
 
-async function applyComputed(document: vscode.TextDocument, compute: () => Answer): Promise<Answer> {
+/** Hears what is being written to a document. The text need not come to be: an edit may be refused yet. */
+export type Meanwhile = (changes: readonly TextChange[]) => void
+
+async function applyComputed(document: vscode.TextDocument, compute: () => Answer, meanwhile?: Meanwhile): Promise<Answer> {
   for (let attempt = 0; attempt < tries; attempt++) {
     const answer = compute()
     if (answer.changes === undefined || answer.changes.length === 0) return answer
-    if (await applyChangesTo(document, answer.changes)) return answer
+    meanwhile?.(answer.changes)
+    if (await vscode.workspace.applyEdit(toEdit(document, answer.changes))) return answer
   }
   return { refused: say('the text keeps changing, so nothing was written; try again') }
 }
 
 const notTaken = (error: unknown): Answer => ({ refused: say`the editor did not take it: ${error instanceof Error ? error.message : String(error)}` })
-
-async function applyChangesTo(document: vscode.TextDocument, changes: readonly TextChange[]): Promise<boolean> {
-  return vscode.workspace.applyEdit(toEdit(document, changes))
-}

@@ -14,6 +14,7 @@ import { withPoints, writesComma } from '../../core/grid/withPoints'
 import { bareName } from '../../core/notebook/fileName'
 import { labelFrom } from '../../core/notebook/readAdjusters'
 import { say } from '../../core/words/say'
+import { applyChanges, type TextChange } from '../../core/text'
 import type { FromWebview, GridCommand, ToWebview } from '../../protocol'
 import { displayUnitsFor } from '../displayUnits'
 import type { Analysis, Notebooks } from '../notebooks'
@@ -29,6 +30,8 @@ const pendingMs = 1000
 /** One grid on one document. It holds no state of the notebook but what it showed last. */
 export class GridSession implements vscode.Disposable {
   #shown: GridView | undefined
+  /** What the grid shows while the editor is being asked to write it. */
+  #ahead: Analysis | undefined
   #version = 0
   #asked = 0
   #ready = false
@@ -112,6 +115,7 @@ export class GridSession implements vscode.Disposable {
   }
 
   dispose(): void {
+    this.#ready = false
     for (const each of this.#subscriptions) each.dispose()
   }
 
@@ -122,8 +126,7 @@ export class GridSession implements vscode.Disposable {
 
   /** Writes what a command outside the page asks for and goes where it leads, which it answers; says why where it is refused. */
   async perform(gesture: Gesture): Promise<GridPlace | undefined> {
-    const readOnly = this.#whyReadOnly()
-    const answer: Answer = readOnly ? { refused: readOnly } : await this.queue.run(this.document, () => this.#compute(gesture))
+    const answer = await this.#write(gesture)
     if (answer.refused !== undefined) return void (await vscode.window.showWarningMessage(asText(answer.refused)))
     if (answer.reveal) this.reveal(answer.reveal)
     return answer.reveal
@@ -150,7 +153,8 @@ export class GridSession implements vscode.Disposable {
 
   #show(): void {
     this.#ready = true
-    this.#shown = this.#view()
+    this.#shown = this.#view(this.notebooks.of(this.document))
+    this.#ahead = undefined
     this.#post({ type: 'gridShown', version: ++this.#version, view: packView(this.#shown) })
     if (this.#reveal) this.#post({ type: 'placeRevealed', ...this.#reveal })
     this.#reveal = undefined
@@ -161,13 +165,21 @@ export class GridSession implements vscode.Disposable {
   #update(): void {
     // A hidden page is gone; it asks anew when it is shown again.
     if (!this.#ready || !this.#shown) return
-    this.#updateGrid(this.#shown)
+    const now = this.notebooks.of(this.document)
+    if (now !== this.#ahead) this.#updateGrid(this.#shown, this.#view(now))
+    this.#ahead = undefined
     this.#charts.update()
     this.#told.fire()
   }
 
-  #updateGrid(shown: GridView): void {
-    const view = this.#view()
+  /** Shows what comes of changes that are being written: a person who types need not wait for the editor to have taken them. */
+  #showAhead(changes: readonly TextChange[]): void {
+    if (!this.#ready || !this.#shown) return
+    this.#ahead = this.notebooks.ahead(this.document, applyChanges(this.document.getText(), changes))
+    this.#updateGrid(this.#shown, this.#view(this.#ahead))
+  }
+
+  #updateGrid(shown: GridView, view: GridView): void {
     const difference = diffGrid(shown, view)
     this.#shown = view
     const version = ++this.#version
@@ -181,8 +193,7 @@ export class GridSession implements vscode.Disposable {
   }
 
   /** The grid of the text as it is; of a broken text, the last one understood with the trouble on top. */
-  #view(): GridView {
-    const { notebook, findings } = this.notebooks.of(this.document)
+  #view({ notebook, findings }: Analysis): GridView {
     const units = displayUnitsFor(this.document.uri)
     const view = buildGrid(notebook, findings, units)
     const readOnly = this.#whyReadOnly()
@@ -199,14 +210,22 @@ export class GridSession implements vscode.Disposable {
   }
 
   async #perform(id: number, gesture: Gesture): Promise<void> {
-    const readOnly = this.#whyReadOnly()
-    const answer: Answer = readOnly ? { refused: readOnly } : await this.queue.run(this.document, () => this.#compute(gesture))
+    const answer = await this.#write(gesture)
     this.#post({
       type: 'gestureAnswered', id,
       ...(answer.refused === undefined ? {} : { refused: answer.refused }),
       ...('reveal' in answer && answer.reveal ? { reveal: answer.reveal } : {}),
       ...('left' in answer && answer.left ? { left: answer.left } : {}),
     })
+  }
+
+  async #write(gesture: Gesture): Promise<Answer> {
+    const readOnly = this.#whyReadOnly()
+    if (readOnly) return { refused: readOnly }
+    const answer = await this.queue.run(this.document, () => this.#compute(gesture), (changes) => this.#showAhead(changes))
+    // What was shown has not come to be, or the editor has yet to say so.
+    if (this.#ahead && answer.refused !== undefined) this.#update()
+    return answer
   }
 
   #giveCard({ id, row, column }: Extract<FromWebview, { type: 'cardAsked' }>): void {

@@ -30,8 +30,10 @@ export class DetailBar {
     for (const more of facts.more) said.append(make('div', 'detail-more', {}, more))
     const about = make('ul', 'detail-findings', {}, ...findings.map((finding) => this.#line(finding, canFix)))
     this.element.replaceChildren(said, ...(findings.length > 0 ? [about] : []))
-    // What does not fit, as on a small or enlarged page, can be scrolled by keys too.
-    for (const part of [said, about]) if (part.scrollHeight > part.clientHeight + 1) part.tabIndex = 0
+    // What does not fit, as on a small or enlarged page, can be scrolled by keys too. Looked at once all is drawn, since looking makes the page lay out.
+    requestAnimationFrame(() => {
+      for (const part of [said, about]) if (part.scrollHeight > part.clientHeight + 1) part.tabIndex = 0
+    })
   }
 
   #line(finding: GridFinding, canFix: boolean): HTMLElement {
