@@ -151,8 +151,11 @@ export class App {
   #drawAll(): void {
     this.root.classList.remove('is-loading')
     this.#hint.textContent = say('grid.hint')
-    this.#body.show(this.session.saved.scroll)
+    // What stands around the grid comes first, so that it is laid out once, for the room that this leaves.
     this.#drawAround()
+    this.#drawCurrentNow()
+    this.#body.show(this.session.saved.scroll)
+    this.#drawCurrent()
     this.#editor.follow()
     if (document.hasFocus() && document.activeElement === document.body) this.#focusGrid()
   }

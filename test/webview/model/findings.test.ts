@@ -19,8 +19,11 @@ function patched(list: readonly GridFinding[], { put, gone }: FindingsPatch): Gr
 
 describe('the findings at the page', () => {
   it('are those that came and what patches made of them, in order, counted and known by their ids', () => {
-    fc.assert(fc.property(some, patches, fc.boolean(), (came, changes, looked) => {
+    fc.assert(fc.property(some, patches, fc.nat(9), fc.boolean(), (came, changes, early, looked) => {
       const { findings } = arrived(smallView(3, came))
+      const first = findings.get(early)
+      assert.deepEqual(first, came.find(({ id }) => id === early))
+      if (looked && first) assert.equal(findings.list.find(({ id }) => id === early), first)
       let list: readonly GridFinding[] = came
       if (looked) assert.deepEqual(findings.list, list)
       for (const change of changes) {
