@@ -17,6 +17,8 @@ export function registerDiagnostics(notebooks: Notebooks): vscode.Disposable {
   const shown = new Map<string, Shown>()
   const show = (document: vscode.TextDocument) => {
     if (!isNotebook(document) || document.uri.scheme === 'git') return
+    // Told when it is.
+    if (!notebooks.isWorkedOut(document)) return notebooks.prepare(document)
     const findings = untold(document, notebooks.of(document).findings)
     // Showing tells everyone that problems have changed, us too: the same findings are not shown again.
     const now = { version: document.version, findings }

@@ -5,17 +5,23 @@ import { withCloserLook, withLogs } from '../core/derived/logOf'
 import { isNotebookPath } from '../core/notebook/fileName'
 import type { Notebook } from '../core/notebook/notebook'
 import { readNotebook } from '../core/notebook/readNotebook'
-import { checkNotebook } from '../core/rules/checkNotebook'
-import { displaySection } from './displayUnits'
+import { workOutGrid } from '../core/grid/entryCells'
+import type { DisplayUnits } from '../core/notation/displayUnits'
+import { checkEntries, checkNotebook, type Severities } from '../core/rules/checkNotebook'
+import { displaySection, displayUnitsFor } from './displayUnits'
 import type { Stretch } from './logs/closerLooks'
 import type { Logs } from './logs/logs'
+import { stretches } from './stretches'
 
-/** One reading of a document with its findings. Every feature asks for it here, so that a text is read once. */
+/** One reading of a document with its findings. Every feature asks for it here, so that a text is read once, and checked when findings are first asked for. */
 export interface Analysis {
   version: number
   notebook: Notebook
-  findings: Finding[]
+  readonly findings: Finding[]
 }
+
+/** A notebook of more entries is worked out in short stretches when it is first seen. */
+const longFrom = 200
 
 export { notebookPattern, viewType } from './names'
 
@@ -29,6 +35,9 @@ export class Notebooks implements vscode.Disposable {
   readonly #analyses = new WeakMap<vscode.TextDocument, Analysis>()
   readonly #good = new WeakMap<vscode.TextDocument, Analysis>()
   readonly #ahead = new WeakMap<vscode.TextDocument, Analysis>()
+  /** Long notebooks that are being worked out, and those that were. */
+  readonly #preparing = new WeakSet<vscode.TextDocument>()
+  readonly #prepared = new WeakSet<vscode.TextDocument>()
   readonly #changed = new vscode.EventEmitter<vscode.TextDocument>()
   readonly #subscriptions: vscode.Disposable[]
   #severities = severitiesFromSettings()
@@ -66,6 +75,18 @@ export class Notebooks implements vscode.Disposable {
     return analysis
   }
 
+  /** Whether findings and computed numbers of a document are there, or so soon that they can be waited for. */
+  isWorkedOut(document: vscode.TextDocument): boolean {
+    return this.#prepared.has(document) || this.of(document).notebook.entries.length <= longFrom
+  }
+
+  /** Works out a long notebook while others are let go first; `onDidChange` tells when it is done. */
+  prepare(document: vscode.TextDocument): void {
+    if (this.#preparing.has(document)) return
+    this.#preparing.add(document)
+    void this.#workOut(document).finally(() => this.#preparing.delete(document))
+  }
+
   /** The reading of a text that is in no document: of a revision, or of the file as it was saved. What it has in common with an `earlier` one is not read again. */
   read(text: string, earlier?: Notebook): Omit<Analysis, 'version'> {
     const notebook = readNotebook(text, earlier?.parsed.pieces ? earlier : undefined)
@@ -100,7 +121,29 @@ export class Notebooks implements vscode.Disposable {
     const earlier = known?.notebook.parsed.pieces ? known : this.#good.get(document)
     const read = readNotebook(text, earlier?.notebook)
     const notebook = withLogs(read, this.logs.of(document.uri, read))
-    return { version: document.version, notebook, findings: checkNotebook(notebook, this.#severities) }
+    return this.#checkedLater(document.version, notebook)
+  }
+
+  #checkedLater(version: number, notebook: Notebook): Analysis {
+    const severities = this.#severities
+    let findings: Finding[] | undefined
+    return { version, notebook, get findings() { return (findings ??= checkNotebook(notebook, severities)) } }
+  }
+
+  async #workOut(document: vscode.TextDocument): Promise<void> {
+    const pause = stretches()
+    let analysis: Analysis
+    do {
+      analysis = this.of(document)
+      const work = steps(analysis.notebook, this.#severities, displayUnitsFor(document.uri))
+      while (!work.next().done) {
+        await pause()
+        if (document.isClosed) return
+        if (this.of(document) !== analysis) break
+      }
+    } while (this.of(document) !== analysis)
+    this.#prepared.add(document)
+    this.#changed.fire(document)
   }
 
   #tell(document: vscode.TextDocument): void {
@@ -115,9 +158,7 @@ export class Notebooks implements vscode.Disposable {
     for (const known of [this.#analyses, this.#good]) {
       const before = known.get(document)
       if (!before) continue
-      const notebook = withLogs(before.notebook, this.logs.of(uri, before.notebook))
-      const findings = checkNotebook(notebook, this.#severities)
-      known.set(document, { ...before, notebook, findings })
+      known.set(document, this.#checkedLater(before.version, withLogs(before.notebook, this.logs.of(uri, before.notebook))))
     }
     this.#changed.fire(document)
   }
@@ -135,6 +176,11 @@ export class Notebooks implements vscode.Disposable {
       this.#changed.fire(document)
     }
   }
+}
+
+function* steps(notebook: Notebook, severities: Severities, units: DisplayUnits): Generator<void, void> {
+  yield* checkEntries(notebook, severities)
+  yield* workOutGrid(notebook, units)
 }
 
 function severitiesFromSettings(): Map<string, Severity | 'off'> {

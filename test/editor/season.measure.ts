@@ -8,7 +8,7 @@ import { closeEverything, openGrid, write } from './workspace'
 
 /** What is measured in the window as a person has it; `npm run bench -- editor` runs this and says what it is held to. */
 export interface EditorFigures {
-  opened: { entries: number; untilSeenMs: number; paintMs: number; messageBytes: number }[]
+  opened: { entries: number; untilSeenMs: number; untilFinishedMs: number; paintMs: number; messageBytes: number }[]
   /** `bytes` and `touched`: of what the host says to a keystroke, as JSON, and the elements of the grid that change by it; the most of any. */
   keystrokes: { entries: number; ms: number[]; bytes: number; touched: number }[]
   /** The same key behind what stands there already, so that nothing is written and nothing found: the way to the host and back, painted. */
@@ -32,14 +32,14 @@ const watch = `(() => {
     return JSON.stringify(said, (_, each) => (ArrayBuffer.isView(each) ? (binary += each.byteLength, 0) : each)).length + binary
   }
   const watchGrid = () => new MutationObserver((records) => { seen.touched += new Set(records.map(({ target }) => target)).size }).observe(document.querySelector('.grid'), { subtree: true, childList: true, characterData: true, attributes: true })
-  const painted = (into, from, data) => requestAnimationFrame(() => setTimeout(() => into.push({ from, to: performance.now(), bytes: bytesOf(data) })))
+  const painted = (into, from, data) => requestAnimationFrame(() => setTimeout(() => into.push({ from, to: performance.now(), bytes: bytesOf(data), finished: !data.view?.words.includes('"unfinished":true') })))
   const add = EventTarget.prototype.addEventListener
   EventTarget.prototype.addEventListener = function (type, listener, options) {
     const isOurs = (this === window || this === undefined) && type === 'message' && document.getElementById('app')
     if (isOurs) {
       add.call(window, 'message', (event) => {
         const from = performance.now()
-        if (event.data?.type === 'gridShown') { painted(seen.shown, from, event.data); setTimeout(watchGrid, 100) }
+        if (event.data?.type === 'gridShown') { painted(seen.shown, from, event.data); if (seen.watched !== true) setTimeout(watchGrid, 100); seen.watched = true }
         if (event.data?.type === 'gridChanged') painted(seen.changed, from, event.data)
         if (event.data?.type === 'gestureAnswered') painted(seen.answered, from, event.data)
       })
@@ -70,8 +70,10 @@ async function open(entries: number): Promise<Frame> {
   const grid = await gridFrame()
   await until('it is painted', () => grid.evaluate<boolean>('window.measured?.shown.length > 0'), 50_000)
   const untilSeenMs = performance.now() - started
+  await until('all of it is worked out', () => grid.evaluate<boolean>('measured.shown.at(-1).finished'), 50_000)
+  const untilFinishedMs = performance.now() - started
   const { paintMs, messageBytes } = await grid.evaluate<{ paintMs: number; messageBytes: number }>('({ paintMs: measured.shown[0].to - measured.shown[0].from, messageBytes: measured.shown[0].bytes })')
-  figures.opened.push({ entries, untilSeenMs, paintMs, messageBytes })
+  figures.opened.push({ entries, untilSeenMs, untilFinishedMs, paintMs, messageBytes })
   return grid
 }
 

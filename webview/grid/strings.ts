@@ -61,6 +61,7 @@ export const english = {
 
   'findings.title': 'Findings',
   'findings.none': 'Nothing to report.',
+  'findings.working': 'Being worked out…',
   'findings.close': 'Close the findings',
   'findings.line': 'line {0}',
   'findings.accept': 'Accept with reason…',

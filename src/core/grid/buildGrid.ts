@@ -1,10 +1,7 @@
 import { architectures } from '../adjusters/architectures'
-import { geometryDatum } from '../derived/geometryMoves'
-import { logAtHandOf } from '../derived/logOf'
 import type { Finding } from '../finding'
-import { fileUnits, type DisplayUnits } from '../notation/displayUnits'
+import { fileUnits } from '../notation/displayUnits'
 import { wordsAt } from '../notebook/machine'
-import { recall } from '../notebook/content'
 import type { Entry, Notebook } from '../notebook/notebook'
 import { originOf, scalarAt } from '../notebook/tree'
 import { say } from '../words/say'
@@ -12,13 +9,16 @@ import { branchesOf } from './branches'
 import { cautions } from './cautions'
 import { inRows } from './cellColumns'
 import { markCells, nothingFound, type Found } from './found'
-import { basisOf, knownCell, type Basis } from './knownCells'
+import { latelyOf, nameOfRows, unmarkedOf } from './entryCells'
 import { linesOf, listFindings } from './listFindings'
-import { rowsOf, type RowSource } from './rows'
-import type { Cell, Column, GridView } from './view'
+import { rowsOf } from './rows'
+import type { Column, GridView } from './view'
 
-/** The grid of a notebook with its findings marked in place, computed numbers in the units asked for. */
-export function buildGrid(notebook: Notebook, findings: readonly Finding[], units = fileUnits): GridView {
+/**
+ * The grid of a notebook with its findings marked in place, computed numbers in the units asked for. For a first sight of a long one,
+ * only its `lately` last entries may have theirs, and the view is `unfinished`.
+ */
+export function buildGrid(notebook: Notebook, findings: readonly Finding[], units = fileUnits, lately = Infinity): GridView {
   const sources = rowsOf(notebook, units)
   const { shown, about } = listFindings(findings, notebook)
   const rows = new Map(sources.map(({ row }, at) => [row.key, at]))
@@ -29,7 +29,7 @@ export function buildGrid(notebook: Notebook, findings: readonly Finding[], unit
     return branches ? { ...column, branch: branches[at]! } : column
   })
   const cells = inRows(
-    unmarkedOf(notebook, sources, named, units).map((column, at) => markCells(column, about.get(notebook.entries[at]!.key) ?? nothingFound, rows)),
+    (notebook.entries.length > lately ? latelyOf(notebook, sources, units, lately) : unmarkedOf(notebook, sources, named, units)).map((column, at) => markCells(column, about.get(notebook.entries[at]!.key) ?? nothingFound, rows)),
     sources.length, (row) => sources[row]!.kind !== 'group',
   )
   const beginnings = notebook.root ? [] : architectures.map(({ key, label, about }) => ({ key, label: say(label), about: say(about) }))
@@ -40,49 +40,9 @@ export function buildGrid(notebook: Notebook, findings: readonly Finding[], unit
     ...(notebook.broken ? { trouble: { message: notebook.broken.message, line: linesOf(notebook.text)(notebook.broken.range.start) } } : {}),
     ...(notebook.newer ? { readOnly: say('This notebook is written in a newer format. Update Detent to edit it.') } : {}),
     columns, rows: sources.map(({ row }) => row), cells, findings: shown, cautions: cautions.map((words) => say(words)),
+    ...(notebook.entries.length > lately ? { unfinished: true as const } : {}),
     ...(empty && beginnings.length > 0 && !notebook.broken ? { beginnings } : {}),
   }
-}
-
-/** The columns made last of a list of entries, and what they stand on. */
-interface Made {
-  rows: string
-  bases: Basis[]
-  columns: (readonly Cell[])[]
-}
-
-const made = new WeakMap<readonly Entry[], Made>()
-
-/** The entries of the grid made last: mostly those of the same notebook before a keystroke, of which nearly all are the very same. */
-let entriesBefore = new WeakRef<readonly Entry[]>([])
-
-/** The cells of each entry, without what is found; those of one that is the same, and of which all that they stand on is, are the same as last time. */
-function unmarkedOf(notebook: Notebook, sources: readonly RowSource[], rows: string, units: DisplayUnits): (readonly Cell[])[] {
-  const datum = geometryDatum(notebook)
-  const withoutLog = basisOf(units, `${datum} `)
-  const { entries } = notebook
-  const old = entriesBefore.deref()
-  const before = old && made.get(old)
-  const known = before?.rows === rows ? before : undefined
-  const bases: Basis[] = []
-  const columns = entries.map((entry, at) => {
-    const stamp = logAtHandOf(notebook, entry)?.stamp
-    const basis = bases[at] = stamp === undefined ? withoutLog : basisOf(units, `${datum} ${stamp}`)
-    if (known && old![at] === entry && known.bases[at] === basis) return known.columns[at]!
-    return recall(entry, rows, basis, () => sources.map((source) => (source.kind === 'group' ? nothing : knownCell(source, notebook, entry, basis))))
-  })
-  made.set(entries, { rows, bases, columns })
-  entriesBefore = new WeakRef(entries)
-  return columns
-}
-
-let rowsBefore = ''
-
-/** What a column of these rows is known by: looked up in every entry, so the very same text as last time is hashed and compared at a glance. */
-function nameOfRows(sources: readonly RowSource[]): string {
-  const name = `column ${sources.map(({ row }) => row.key).join('\n')}`
-  if (name !== rowsBefore) rowsBefore = name
-  return rowsBefore
 }
 
 /** By where their entry first stood: it may have moved since. */
@@ -113,6 +73,3 @@ function makeColumn(entry: Entry, findings: number[]): Column {
     findings,
   }
 }
-
-/** A group's row has no cells. */
-const nothing: Cell = { state: 'empty', text: '' }

@@ -50,9 +50,14 @@ function answersOf(notebook: Notebook): readonly boolean[] {
   if (known) return known
   const found = questions.map(() => false)
   for (const entry of notebook.entries) {
-    const here = recall(entry, questions, notebook.logs, () => questions.map((has) => has(notebook, entry)))
+    const here = answersIn(notebook, entry)
     for (let at = 0; at < here.length; at++) if (here[at]) found[at] = true
   }
   answers.set(notebook, found)
   return found
+}
+
+/** What an entry has of all that rows need. */
+export function answersIn(notebook: Notebook, entry: Entry): readonly boolean[] {
+  return recall(entry, questions, notebook.logs, () => questions.map((has) => has(notebook, entry)))
 }

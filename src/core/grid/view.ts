@@ -9,6 +9,8 @@ export interface GridView {
   title: string
   /** `broken`: the text has an error, what is shown is the last that was understood. `empty`: nothing to show yet. */
   state: 'ready' | 'broken' | 'empty' | 'newer'
+  /** A first sight of a long notebook: findings and most computed numbers are still being worked out. */
+  unfinished?: true
   /** Whether gestures that write are refused, and why. */
   readOnly?: string
   /** Where the text is broken, or why it cannot be edited. */

@@ -15,14 +15,8 @@ export type Severities = ReadonlyMap<string, Severity | 'off'>
  */
 export function checkNotebook(notebook: Notebook, severities: Severities = new Map(), rules: readonly Rule[] = everyRule): Finding[] {
   if (notebook.broken) return [...notebook.findings]
-  const loudness = ({ code }: Description) => notebook.severities.get(code) ?? severities.get(code)
-  const speaking = rules.filter((rule) => loudness(rule) !== 'off' && (notebook.newer ? rule.code === 'newer-format' : !notebook.older || rule.code === 'older-format'))
+  const { loudness, speaking, inEntry } = speakersOf(notebook, severities, rules)
   const codes = new Set([...rules, acceptedForNothing].map(({ code }) => code))
-  const forEntries = speaking.filter((rule) => 'checkEntry' in rule)
-  const guard = guardOf(forEntries, forEntries.map((rule) => loudness(rule) ?? '').join())
-  // Put in order once and kept so: all entries one behind the other are then nearly in order, which is quick to sort.
-  const inEntry = (entry: Entry) => findingsOf(entry, guard, () => byPlace(forEntries.flatMap((rule) =>
-    reportsOf(rule, entry, notebook).map((report) => toFinding(rule, { entry, ...report }, loudness(rule))))))
   const inEntries = oneAfterTheOther(notebook.entries.map(inEntry))
   const elsewhere = speaking.flatMap((rule) => (rule.checkNotebook?.(notebook, codes) ?? []).map((report) => toFinding(rule, report, loudness(rule))))
   const used = new Set<Accepted>()
@@ -31,6 +25,28 @@ export function checkNotebook(notebook: Notebook, severities: Severities = new M
   const idle = loudness(acceptedForNothing) === 'off' ? [] : findIdle(notebook, used, spoken).map((report) => toFinding(acceptedForNothing, report, loudness(acceptedForNothing)))
   if (notebook.findings.length === 0 && inEntries.inOrder) return putAmong(standing, [...others, ...idle])
   return byPlace([...notebook.findings, ...standing, ...others, ...idle])
+}
+
+/** The part of it that stands in entries, worked out entry by entry and kept, so that checking the whole is then quick. For who has to let others go first. */
+export function* checkEntries(notebook: Notebook, severities: Severities = new Map(), rules: readonly Rule[] = everyRule): Generator<void, void> {
+  if (notebook.broken) return
+  const { inEntry } = speakersOf(notebook, severities, rules)
+  for (const entry of notebook.entries) {
+    inEntry(entry)
+    yield
+  }
+}
+
+/** The rules that speak of a notebook, how loudly, and what they find in an entry. */
+function speakersOf(notebook: Notebook, severities: Severities, rules: readonly Rule[]) {
+  const loudness = ({ code }: Description) => notebook.severities.get(code) ?? severities.get(code)
+  const speaking = rules.filter((rule) => loudness(rule) !== 'off' && (notebook.newer ? rule.code === 'newer-format' : !notebook.older || rule.code === 'older-format'))
+  const forEntries = speaking.filter((rule) => 'checkEntry' in rule)
+  const guard = guardOf(forEntries, forEntries.map((rule) => loudness(rule) ?? '').join())
+  // Put in order once and kept so: all entries one behind the other are then nearly in order, which is quick to sort.
+  const inEntry = (entry: Entry) => findingsOf(entry, guard, () => byPlace(forEntries.flatMap((rule) =>
+    reportsOf(rule, entry, notebook).map((report) => toFinding(rule, { entry, ...report }, loudness(rule))))))
+  return { loudness, speaking, inEntry }
 }
 
 const guards: { rules: readonly Rule[]; loudness: string }[] = []

@@ -27,6 +27,9 @@ import { asText } from '../asText'
 /** How long a save waits for a grid to hand over what is being typed. */
 const pendingMs = 1000
 
+/** So many of a long notebook's last entries are worked out before its grid is first shown: what is in sight, and some more. */
+const firstSight = 60
+
 /** One grid on one document. It holds no state of the notebook but what it showed last. */
 export class GridSession implements vscode.Disposable {
   #shown: GridView | undefined
@@ -180,7 +183,8 @@ export class GridSession implements vscode.Disposable {
   }
 
   #updateGrid(shown: GridView, view: GridView): void {
-    const difference = diffGrid(shown, view)
+    const isFinished = shown.unfinished && !view.unfinished
+    const difference = isFinished ? undefined : diffGrid(shown, view)
     this.#shown = view
     const version = ++this.#version
     if (!difference) return this.#post({ type: 'gridShown', version, view: packView(view) })
@@ -193,9 +197,12 @@ export class GridSession implements vscode.Disposable {
   }
 
   /** The grid of the text as it is; of a broken text, the last one understood with the trouble on top. */
-  #view({ notebook, findings }: Analysis): GridView {
+  #view(analysis: Analysis): GridView {
+    const { notebook } = analysis
     const units = displayUnitsFor(this.document.uri)
-    const view = buildGrid(notebook, findings, units)
+    const view = this.notebooks.isWorkedOut(this.document) ? buildGrid(notebook, analysis.findings, units) : buildGrid(notebook, [], units, firstSight)
+    // Told when it is.
+    if (view.unfinished) this.notebooks.prepare(this.document)
     const readOnly = this.#whyReadOnly()
     const held = readOnly ? { readOnly } : {}
     const good = notebook.broken && this.notebooks.lastGood(this.document)
@@ -247,9 +254,10 @@ export class GridSession implements vscode.Disposable {
   }
 
   #compute(gesture: Gesture): Answer {
-    const { notebook, findings } = this.notebooks.of(this.document)
+    const analysis = this.notebooks.of(this.document)
+    const findings = this.#shown?.unfinished ? [] : analysis.findings
     const typed = writesComma(vscode.env.language) ? withPoints(gesture) : gesture
-    return applyGesture(notebook, findings, typed.kind === 'begin' ? { ...typed, name: machineName(this.document.uri) } : typed)
+    return applyGesture(analysis.notebook, findings, typed.kind === 'begin' ? { ...typed, name: machineName(this.document.uri) } : typed)
   }
 
   #post(message: ToWebview): void {

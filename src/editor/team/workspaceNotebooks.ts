@@ -132,13 +132,14 @@ export class WorkspaceNotebooks implements vscode.Disposable {
 
   async #stampOf(key: string): Promise<string> {
     const open = openAt(key)
-    if (open) return `${this.#rules} open ${open.version}`
+    if (open) return `${this.#rules} open ${open.version}${this.notebooks.isWorkedOut(open) ? '' : ' for now'}`
     const { mtime, size } = await vscode.workspace.fs.stat(vscode.Uri.parse(key))
     return `${this.#rules} ${mtime} ${size}`
   }
 
   async #readOne(key: string, earlier: KnownNotebook | undefined): Promise<KnownNotebook> {
     const [uri, open] = [vscode.Uri.parse(key), openAt(key)]
+    if (open && !this.notebooks.isWorkedOut(open)) return { uri, notebook: this.notebooks.of(open).notebook, findings: [] }
     const { notebook, findings } = open ? this.notebooks.of(open) : this.notebooks.read(new TextDecoder().decode(await vscode.workspace.fs.readFile(uri)), earlier?.notebook)
     return { uri, notebook, findings }
   }

@@ -49,7 +49,7 @@ export class FindingsPanel {
     setAttribute(this.#list, 'aria-label', say('findings.title'))
     setAttribute(this.#close.element, 'aria-label', say('findings.close'))
     setAttribute(this.#close.element, 'title', say('findings.close'))
-    this.#none.textContent = say('findings.none')
+    this.#none.textContent = say(session.model.view.unfinished ? 'findings.working' : 'findings.none')
     this.#none.hidden = this.#findings.length > 0
     this.#list.hidden = this.#findings.length === 0
     this.#height.style.height = `${this.#axis.total}px`

@@ -51,13 +51,13 @@ export class TopBar {
   }
 
   #drawCounts(open: boolean): void {
-    const { counts } = this.session.model.view.findings
-    const words = countsInWords(counts)
+    const { findings: { counts }, unfinished } = this.session.model.view
+    const words = unfinished ? say('findings.working') : countsInWords(counts)
     setAttribute(this.#counts, 'aria-expanded', String(open))
     setAttribute(this.#counts, 'title', words)
     const marks = severities.filter((severity) => counts[severity] > 0)
       .flatMap((severity) => [severityMark(severity), make('span', 'count', {}, String(counts[severity]))])
-    this.#counts.replaceChildren(make('span', '', {}, say('bar.findings')), ...(marks.length > 0 ? marks : [make('span', 'count', {}, '0')]))
+    this.#counts.replaceChildren(make('span', '', {}, say('bar.findings')), ...(marks.length > 0 ? marks : [make('span', 'count', {}, unfinished ? '…' : '0')]))
   }
 
   #openText(): void {
