@@ -5,13 +5,11 @@ import { withCloserLook, withLogs } from '../core/derived/logOf'
 import { isNotebookPath } from '../core/notebook/fileName'
 import type { Notebook } from '../core/notebook/notebook'
 import { readNotebook } from '../core/notebook/readNotebook'
-import { workOutGrid } from '../core/grid/entryCells'
-import type { DisplayUnits } from '../core/notation/displayUnits'
-import { checkEntries, checkNotebook, type Severities } from '../core/rules/checkNotebook'
-import { displaySection, displayUnitsFor } from './displayUnits'
+import { checkEntries, checkNotebook } from '../core/rules/checkNotebook'
+import { displaySection } from './displayUnits'
 import type { Stretch } from './logs/closerLooks'
 import type { Logs } from './logs/logs'
-import { stretches } from './stretches'
+import { LongNotebooks } from './longNotebooks'
 
 /** One reading of a document with its findings. Every feature asks for it here, so that a text is read once, and checked when findings are first asked for. */
 export interface Analysis {
@@ -21,7 +19,6 @@ export interface Analysis {
 }
 
 /** A notebook of more entries is worked out in short stretches when it is first seen. */
-const longFrom = 200
 
 export { notebookPattern, viewType } from './names'
 
@@ -35,9 +32,7 @@ export class Notebooks implements vscode.Disposable {
   readonly #analyses = new WeakMap<vscode.TextDocument, Analysis>()
   readonly #good = new WeakMap<vscode.TextDocument, Analysis>()
   readonly #ahead = new WeakMap<vscode.TextDocument, Analysis>()
-  /** Long notebooks that are being worked out, and those that were. */
-  readonly #preparing = new WeakSet<vscode.TextDocument>()
-  readonly #prepared = new WeakSet<vscode.TextDocument>()
+  readonly #long: LongNotebooks
   readonly #changed = new vscode.EventEmitter<vscode.TextDocument>()
   readonly #subscriptions: vscode.Disposable[]
   #severities = severitiesFromSettings()
@@ -46,6 +41,7 @@ export class Notebooks implements vscode.Disposable {
   readonly onDidChange = this.#changed.event
 
   constructor(readonly logs: Logs) {
+    this.#long = new LongNotebooks((document) => this.of(document).notebook, (notebook) => checkEntries(notebook, this.#severities), (document) => this.#changed.fire(document))
     this.#subscriptions = [
       this.#changed,
       logs.onDidChange((uri) => this.#hearOfLogs(uri)),
@@ -77,20 +73,22 @@ export class Notebooks implements vscode.Disposable {
 
   /** Whether findings and computed numbers of a document are there, or so soon that they can be waited for. */
   isWorkedOut(document: vscode.TextDocument): boolean {
-    return this.#prepared.has(document) || this.of(document).notebook.entries.length <= longFrom
+    return this.#long.isWorkedOut(document)
   }
 
   /** Works out a long notebook while others are let go first; `onDidChange` tells when it is done. */
   prepare(document: vscode.TextDocument): void {
-    if (this.#preparing.has(document)) return
-    this.#preparing.add(document)
-    void this.#workOut(document).finally(() => this.#preparing.delete(document))
+    this.#long.prepare(document)
   }
 
   /** The reading of a text that is in no document: of a revision, or of the file as it was saved. What it has in common with an `earlier` one is not read again. */
   read(text: string, earlier?: Notebook): Omit<Analysis, 'version'> {
-    const notebook = readNotebook(text, earlier?.parsed.pieces ? earlier : undefined)
-    return { notebook, findings: checkNotebook(notebook, this.#severities) }
+    return this.#checkedLater(0, readNotebook(text, earlier?.parsed.pieces ? earlier : undefined))
+  }
+
+  /** Checks a reading entry by entry, so that its findings are then there at once. */
+  checkInSteps({ notebook }: Omit<Analysis, 'version'>): Generator<void, void> {
+    return checkEntries(notebook, this.#severities)
   }
 
   /** A reading with what is known of its logs; `version` is the one of the file's that it is of. */
@@ -130,22 +128,6 @@ export class Notebooks implements vscode.Disposable {
     return { version, notebook, get findings() { return (findings ??= checkNotebook(notebook, severities)) } }
   }
 
-  async #workOut(document: vscode.TextDocument): Promise<void> {
-    const pause = stretches()
-    let analysis: Analysis
-    do {
-      analysis = this.of(document)
-      const work = steps(analysis.notebook, this.#severities, displayUnitsFor(document.uri))
-      while (!work.next().done) {
-        await pause()
-        if (document.isClosed) return
-        if (this.of(document) !== analysis) break
-      }
-    } while (this.of(document) !== analysis)
-    this.#prepared.add(document)
-    this.#changed.fire(document)
-  }
-
   #tell(document: vscode.TextDocument): void {
     if (isNotebook(document)) this.#changed.fire(document)
   }
@@ -176,11 +158,6 @@ export class Notebooks implements vscode.Disposable {
       this.#changed.fire(document)
     }
   }
-}
-
-function* steps(notebook: Notebook, severities: Severities, units: DisplayUnits): Generator<void, void> {
-  yield* checkEntries(notebook, severities)
-  yield* workOutGrid(notebook, units)
 }
 
 function severitiesFromSettings(): Map<string, Severity | 'off'> {

@@ -7,6 +7,9 @@ import { openOrphansAnew } from './openOrphansAnew'
 import { pageHtml, webviewOptions } from './page'
 import type { Sessions } from './sessions'
 
+/** So long, in ms, it takes to ask for a page. What comes sooner holds that up; then there is time until the page is there. */
+const pageAsksMs = 150
+
 /** Opens notebooks as grids. The text document is the only model: save, undo, hot exit and backups are VS Code's own. */
 export function registerGridEditor(context: vscode.ExtensionContext, notebooks: Notebooks, sessions: Sessions): vscode.Disposable & { provider: vscode.CustomTextEditorProvider } {
   const queue = new EditQueue()
@@ -22,6 +25,7 @@ export function registerGridEditor(context: vscode.ExtensionContext, notebooks: 
       })
       const notebook = document.uri.toString()
       panel.webview.html = pageHtml(panel.webview, context.extensionUri, 'grid', say('Setup notebook'), { notebook, session: vscode.env.sessionId, ...(anew.has(notebook) ? { anew: '' } : {}) })
+      setTimeout(() => session.foresee(), pageAsksMs)
     },
   }
   return Object.assign(openOrphansAnew(sessions, anew), { provider })

@@ -4,10 +4,9 @@ import { applyGesture, type Answer } from '../../core/grid/applyGesture'
 import { cardFor } from '../../core/card/cardFor'
 import { buildCharts } from '../../core/charts/buildCharts'
 import { headSvg } from '../../core/card/headSvg'
-import { buildGrid } from '../../core/grid/buildGrid'
 import { diffGrid } from '../../core/grid/diffGrid'
 import type { Gesture } from '../../core/grid/gesture'
-import { packView } from '../../core/grid/packView'
+import { packView, type PackedView } from '../../core/grid/packView'
 import type { Severity } from '../../core/finding'
 import type { GridPlace, GridView } from '../../core/grid/view'
 import { withPoints, writesComma } from '../../core/grid/withPoints'
@@ -21,18 +20,17 @@ import type { Analysis, Notebooks } from '../notebooks'
 import { fromPage } from '../messages/fromPages'
 import { ChartsFeed } from './chartsFeed'
 import type { EditQueue } from './editQueue'
+import { viewOf, whyReadOnly } from './viewOf'
 import { openAsText } from '../commands/openAsText'
 import { asText } from '../asText'
 
 /** How long a save waits for a grid to hand over what is being typed. */
 const pendingMs = 1000
 
-/** So many of a long notebook's last entries are worked out before its grid is first shown: what is in sight, and some more. */
-const firstSight = 60
-
 /** One grid on one document. It holds no state of the notebook but what it showed last. */
 export class GridSession implements vscode.Disposable {
   #shown: GridView | undefined
+  #foreseen: { analysis: Analysis; view: GridView; packed: PackedView } | undefined
   /** What the grid shows while the editor is being asked to write it. */
   #ahead: Analysis | undefined
   #version = 0
@@ -124,7 +122,7 @@ export class GridSession implements vscode.Disposable {
 
   /** Why a gesture would be refused; `undefined` where it can be done. */
   whyNot(gesture: Gesture): string | undefined {
-    return this.#whyReadOnly() ?? this.#compute(gesture).refused
+    return whyReadOnly(this.document) ?? this.#compute(gesture).refused
   }
 
   /** Writes what a command outside the page asks for and goes where it leads, which it answers; says why where it is refused. */
@@ -154,11 +152,25 @@ export class GridSession implements vscode.Disposable {
     }
   }
 
+  /** Makes what is shown first while the page is still on its way: that takes it longer than most notebooks take. */
+  foresee(): void {
+    if (this.#shown) return
+    this.#foreseen = this.#firstView()
+  }
+
+  #firstView() {
+    const analysis = this.notebooks.of(this.document)
+    const view = viewOf(this.document, analysis, this.notebooks)
+    return { analysis, view, packed: packView(view) }
+  }
+
   #show(): void {
     this.#ready = true
-    this.#shown = this.#view(this.notebooks.of(this.document))
+    const { view, packed } = this.#foreseen?.analysis === this.notebooks.of(this.document) ? this.#foreseen : this.#firstView()
+    this.#foreseen = undefined
+    this.#shown = view
     this.#ahead = undefined
-    this.#post({ type: 'gridShown', version: ++this.#version, view: packView(this.#shown) })
+    this.#post({ type: 'gridShown', version: ++this.#version, view: packed })
     if (this.#reveal) this.#post({ type: 'placeRevealed', ...this.#reveal })
     this.#reveal = undefined
     if (this.#due) this.#post({ type: 'commandGiven', command: this.#due })
@@ -166,10 +178,11 @@ export class GridSession implements vscode.Disposable {
   }
 
   #update(): void {
+    this.#foreseen = undefined
     // A hidden page is gone; it asks anew when it is shown again.
     if (!this.#ready || !this.#shown) return
     const now = this.notebooks.of(this.document)
-    if (now !== this.#ahead) this.#updateGrid(this.#shown, this.#view(now))
+    if (now !== this.#ahead) this.#updateGrid(this.#shown, viewOf(this.document, now, this.notebooks))
     this.#ahead = undefined
     this.#charts.update()
     this.#told.fire()
@@ -179,7 +192,7 @@ export class GridSession implements vscode.Disposable {
   #showAhead(changes: readonly TextChange[]): void {
     if (!this.#ready || !this.#shown) return
     this.#ahead = this.notebooks.ahead(this.document, applyChanges(this.document.getText(), changes))
-    this.#updateGrid(this.#shown, this.#view(this.#ahead))
+    this.#updateGrid(this.#shown, viewOf(this.document, this.#ahead, this.notebooks))
   }
 
   #updateGrid(shown: GridView, view: GridView): void {
@@ -196,26 +209,6 @@ export class GridSession implements vscode.Disposable {
     })
   }
 
-  /** The grid of the text as it is; of a broken text, the last one understood with the trouble on top. */
-  #view(analysis: Analysis): GridView {
-    const { notebook } = analysis
-    const units = displayUnitsFor(this.document.uri)
-    const view = this.notebooks.isWorkedOut(this.document) ? buildGrid(notebook, analysis.findings, units) : buildGrid(notebook, [], units, firstSight)
-    // Told when it is.
-    if (view.unfinished) this.notebooks.prepare(this.document)
-    const readOnly = this.#whyReadOnly()
-    const held = readOnly ? { readOnly } : {}
-    const good = notebook.broken && this.notebooks.lastGood(this.document)
-    if (!good) return { ...view, ...held }
-    return { ...buildGrid(good.notebook, good.findings, units), state: 'broken', ...(view.trouble ? { trouble: view.trouble } : {}), ...held }
-  }
-
-  #whyReadOnly(): string | undefined {
-    const { scheme } = this.document.uri
-    if (scheme === 'git' || vscode.workspace.fs.isWritableFileSystem(scheme) === false) return say('This is a version to read, not to edit.')
-    return undefined
-  }
-
   async #perform(id: number, gesture: Gesture): Promise<void> {
     const answer = await this.#write(gesture)
     this.#post({
@@ -227,7 +220,7 @@ export class GridSession implements vscode.Disposable {
   }
 
   async #write(gesture: Gesture): Promise<Answer> {
-    const readOnly = this.#whyReadOnly()
+    const readOnly = whyReadOnly(this.document)
     if (readOnly) return { refused: readOnly }
     const answer = await this.queue.run(this.document, () => this.#compute(gesture), (changes) => this.#showAhead(changes))
     // What was shown has not come to be, or the editor has yet to say so.

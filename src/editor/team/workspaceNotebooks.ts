@@ -139,9 +139,18 @@ export class WorkspaceNotebooks implements vscode.Disposable {
 
   async #readOne(key: string, earlier: KnownNotebook | undefined): Promise<KnownNotebook> {
     const [uri, open] = [vscode.Uri.parse(key), openAt(key)]
-    if (open && !this.notebooks.isWorkedOut(open)) return { uri, notebook: this.notebooks.of(open).notebook, findings: [] }
-    const { notebook, findings } = open ? this.notebooks.of(open) : this.notebooks.read(new TextDecoder().decode(await vscode.workspace.fs.readFile(uri)), earlier?.notebook)
-    return { uri, notebook, findings }
+    if (open) {
+      const analysis = this.notebooks.of(open)
+      return { uri, notebook: analysis.notebook, findings: this.notebooks.isWorkedOut(open) ? analysis.findings : [] }
+    }
+    const reading = this.notebooks.read(new TextDecoder().decode(await vscode.workspace.fs.readFile(uri)), earlier?.notebook)
+    const work = this.notebooks.checkInSteps(reading)
+    while (!work.next().done) {
+      await this.#giveWay()
+      // Opened meanwhile, it is worked out for whoever opened it, and asked for again when it is.
+      if (openAt(key)) return { uri, notebook: reading.notebook, findings: [] }
+    }
+    return { uri, notebook: reading.notebook, findings: reading.findings }
   }
 
   /** Whoever types is not to wait for what nobody looks at: it rests until the keys do. */
