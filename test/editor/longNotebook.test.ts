@@ -1,7 +1,7 @@
 import assert from 'node:assert/strict'
 import { seasonNotebook } from '../bench/seasonNotebook'
 import { until } from './waiting'
-import { gridFrame, press, takeKeyboard, type } from './window'
+import { gridFrame, page, press, takeKeyboard, type } from './window'
 import { openGrid, problemsOf, write } from './workspace'
 
 describe('a notebook of many entries', () => {
@@ -13,6 +13,7 @@ describe('a notebook of many entries', () => {
     const findings = grid.getByRole('button', { name: /^Findings/ })
     await until('it is shown', async () => (await grid.locator('.cell').count()) > 0)
     assert.match((await findings.textContent()) ?? '', /…$/, 'all of it was there at first, so that nothing is seen of what comes later')
+    await page().getByRole('button', { name: 'The findings in this notebook are being worked out' }).waitFor()
     const before = document.getText()
     await takeKeyboard(grid)
     await press('Home', 'End')
@@ -28,6 +29,7 @@ describe('a notebook of many entries', () => {
     await press('Home')
     await until('the first entry is in sight', async () => (await grid.getByText('run-1', { exact: true }).count()) > 0)
     assert.equal(await grid.locator('.cell').filter({ hasText: /^…$/ }).count(), 0)
+    await page().getByRole('button', { name: /^Findings in this notebook: errors 0, warnings \d{4,}/ }).waitFor()
     await until('the problems are told', () => problemsOf(uri).length > 0)
   })
 })

@@ -80,14 +80,14 @@ export class GridSession implements vscode.Disposable {
   }
 
   /** Where one stands, in words: row and entry, or how many cells are selected; with what was found in the notebook, worst first. */
-  whereabouts(): { place: string; findings: Record<Severity, number> } {
+  whereabouts(): { place: string; findings: Record<Severity, number>; unfinished: boolean } {
     const counts = { error: 0, warning: 0, info: 0 }
     for (const { severity } of this.#shown?.findings ?? []) counts[severity]++
     const row = this.#shown?.rows.find(({ key }) => key === this.#place?.row)
     const column = this.#shown?.columns.find(({ key }) => key === this.#place?.column)
     const label = row && [row.label, row.detail].filter(Boolean).join(' ')
     const name = label && column ? say`${label}, ${column.id || column.key}` : ''
-    return { place: this.#range ? say`${this.#cells} cells from ${name}` : name, findings: counts }
+    return { place: this.#range ? say`${this.#cells} cells from ${name}` : name, findings: counts, unfinished: this.#shown?.unfinished === true }
   }
 
   /** Passes a command on to the grid, which knows what is selected; as soon as the page is there when it is not yet. */

@@ -19,8 +19,8 @@ export function registerStatusBar(sessions: Sessions): vscode.Disposable {
     show(place, now?.place)
     if (!now) return findings.hide()
     const counted = (['error', 'warning', 'info'] as const).filter((severity) => now.findings[severity] > 0)
-    findings.text = counted.length === 0 ? '$(pass) 0' : counted.map((severity) => `${icons[severity]} ${now.findings[severity]}`).join(' ')
-    const said = findingsInWords(now.findings)
+    findings.text = now.unfinished ? '$(ellipsis)' : counted.length === 0 ? '$(pass) 0' : counted.map((severity) => `${icons[severity]} ${now.findings[severity]}`).join(' ')
+    const said = now.unfinished ? say('The findings in this notebook are being worked out') : findingsInWords(now.findings)
     findings.tooltip = said
     findings.accessibilityInformation = { label: said, role: 'button' }
     findings.show()

@@ -109,13 +109,13 @@ function notebookItem({ uri, known, twin }: NotebookNode): vscode.TreeItem {
   const item = new vscode.TreeItem(title || fileName(uri), entries.length > 0 ? vscode.TreeItemCollapsibleState.Collapsed : vscode.TreeItemCollapsibleState.None)
   // What is open first: in a narrow sidebar the end is cut off.
   const lastWords = last ? [entryWords(last.key), days === undefined ? '' : daysWords(days), last.date].filter(Boolean) : [say('no entries yet')]
-  const openWords = tallyWords(open) || say('nothing open')
-  const said = trouble ? [say`cannot be read: line ${trouble.line}`] : [...(worstOf(open) ? [openWords] : []), ...lastWords]
+  const openWords = known.unfinished ? say('findings are being worked out') : tallyWords(open) || say('nothing open')
+  const said = trouble ? [say`cannot be read: line ${trouble.line}`] : [...(worstOf(open) || known.unfinished ? [openWords] : []), ...lastWords]
   item.id = uri.toString()
   item.description = [...(twin ? [path] : []), ...said].join(' · ')
   item.tooltip = [path, trouble ? say`Line ${trouble.line}: ${trouble.message}` : say`Last entry: ${lastWords.join(' · ')}`, last?.reason, say`Findings: ${openWords}${earlierWords(known, open)}`].filter(Boolean).join('\n')
   item.accessibilityInformation = { label: [item.label as string, ...(twin ? [path] : []), ...(trouble ? said : [openWords, ...lastWords])].join(', ') }
-  item.iconPath = iconOf(trouble ? 'error' : worstOf(open), 'check')
+  item.iconPath = iconOf(trouble ? 'error' : worstOf(open), known.unfinished ? 'ellipsis' : 'check')
   item.contextValue = last ? 'notebook' : 'emptyNotebook'
   item.command = { title: say('Open'), command: openNode, arguments: [{ kind: 'notebook', uri, known } satisfies NotebookNode] }
   return item

@@ -12,6 +12,8 @@ export interface KnownNotebook {
   uri: vscode.Uri
   notebook: Notebook
   findings: readonly Finding[]
+  /** It is open, and long, and its findings are still being worked out. */
+  unfinished?: true
 }
 
 /** A look for all notebooks there are, and the reading of them. */
@@ -141,14 +143,14 @@ export class WorkspaceNotebooks implements vscode.Disposable {
     const [uri, open] = [vscode.Uri.parse(key), openAt(key)]
     if (open) {
       const analysis = this.notebooks.of(open)
-      return { uri, notebook: analysis.notebook, findings: this.notebooks.isWorkedOut(open) ? analysis.findings : [] }
+      return { uri, notebook: analysis.notebook, ...(this.notebooks.isWorkedOut(open) ? { findings: analysis.findings } : { findings: [], unfinished: true }) }
     }
     const reading = this.notebooks.read(new TextDecoder().decode(await vscode.workspace.fs.readFile(uri)), earlier?.notebook)
     const work = this.notebooks.checkInSteps(reading)
     while (!work.next().done) {
       await this.#giveWay()
       // Opened meanwhile, it is worked out for whoever opened it, and asked for again when it is.
-      if (openAt(key)) return { uri, notebook: reading.notebook, findings: [] }
+      if (openAt(key)) return { uri, notebook: reading.notebook, findings: [], unfinished: true }
     }
     return { uri, notebook: reading.notebook, findings: reading.findings }
   }
