@@ -74,12 +74,17 @@ async function ask(frame: Frame, key: string): Promise<void> {
   })
 }
 
-/** Chooses the one line of the list that the editor has opened which a text leaves. */
+/**
+ * Chooses the line of the list that the editor has opened which a text leaves. Where one list follows another, what is typed too early
+ * goes into the one that is about to close.
+ */
 async function choose(text: string): Promise<void> {
   const input = page().locator('.quick-input-widget input').first()
   await input.waitFor()
-  await type(text)
-  await page().locator('.quick-input-list .monaco-list-row', { hasText: text }).first().waitFor()
+  await until(`‘${text}’ can be chosen`, async () => {
+    if ((await input.inputValue()) !== text) await input.fill(text)
+    return (await page().locator('.quick-input-list .monaco-list-row.focused', { hasText: text }).count()) > 0
+  })
   await press('Enter')
 }
 
@@ -481,8 +486,11 @@ describe('a comparison with git', () => {
     await choose('At a git revision')
     await choose('HEAD')
     await frame.getByText('Read only: as it is in HEAD').waitFor()
-    writeFileSync(renamed.fsPath, tern.replace('9 out', '10 out'))
-    await frame.getByText('1 click out: less rebound damping').waitFor()
+    // An editor that is short of time was seen to miss that a file has changed.
+    await until('the file is followed', async () => {
+      writeFileSync(renamed.fsPath, tern.replace('9 out', '10 out'))
+      return frame.getByText('1 click out: less rebound damping').waitFor({ timeout: 4000 }).then(() => true, () => false)
+    })
     git(renamed, 'commit', '--quiet', '-a', '-m', 'a click')
     await until('HEAD has it too', async () => (await frame.locator('.summary').innerText()).startsWith('No position differs'), 30_000)
   })
