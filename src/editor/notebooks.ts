@@ -18,8 +18,6 @@ export interface Analysis {
   readonly findings: Finding[]
 }
 
-/** A notebook of more entries is worked out in short stretches when it is first seen. */
-
 export { notebookPattern, viewType } from './names'
 
 /** Whether a document is a setup notebook, by its name. */
@@ -41,7 +39,7 @@ export class Notebooks implements vscode.Disposable {
   readonly onDidChange = this.#changed.event
 
   constructor(readonly logs: Logs) {
-    this.#long = new LongNotebooks((document) => this.of(document).notebook, (notebook) => checkEntries(notebook, this.#severities), (document) => this.#changed.fire(document))
+    this.#long = new LongNotebooks((document) => this.of(document).notebook, (notebook) => this.checkInSteps(notebook), (document) => this.#changed.fire(document))
     this.#subscriptions = [
       this.#changed,
       logs.onDidChange((uri) => this.#hearOfLogs(uri)),
@@ -86,8 +84,8 @@ export class Notebooks implements vscode.Disposable {
     return this.#checkedLater(0, readNotebook(text, earlier?.parsed.pieces ? earlier : undefined))
   }
 
-  /** Checks a reading entry by entry, so that its findings are then there at once. */
-  checkInSteps({ notebook }: Omit<Analysis, 'version'>): Generator<void, void> {
+  /** Checks a notebook entry by entry, so that its findings are then there at once. */
+  checkInSteps(notebook: Notebook): Generator<void, void> {
     return checkEntries(notebook, this.#severities)
   }
 

@@ -28,8 +28,10 @@ export function buildGrid(notebook: Notebook, findings: readonly Finding[], unit
     const column = columnOf(entry, about.get(entry.key) ?? nothingFound, rows, named)
     return branches ? { ...column, branch: branches[at]! } : column
   })
+  const isUnfinished = notebook.entries.length > lately
+  const unmarked = isUnfinished ? latelyOf(notebook, sources, units, lately) : unmarkedOf(notebook, sources, named, units)
   const cells = inRows(
-    (notebook.entries.length > lately ? latelyOf(notebook, sources, units, lately) : unmarkedOf(notebook, sources, named, units)).map((column, at) => markCells(column, about.get(notebook.entries[at]!.key) ?? nothingFound, rows)),
+    unmarked.map((column, at) => markCells(column, about.get(notebook.entries[at]!.key) ?? nothingFound, rows)),
     sources.length, (row) => sources[row]!.kind !== 'group',
   )
   const beginnings = notebook.root ? [] : architectures.map(({ key, label, about }) => ({ key, label: say(label), about: say(about) }))
@@ -40,7 +42,7 @@ export function buildGrid(notebook: Notebook, findings: readonly Finding[], unit
     ...(notebook.broken ? { trouble: { message: notebook.broken.message, line: linesOf(notebook.text)(notebook.broken.range.start) } } : {}),
     ...(notebook.newer ? { readOnly: say('This notebook is written in a newer format. Update Detent to edit it.') } : {}),
     columns, rows: sources.map(({ row }) => row), cells, findings: shown, cautions: cautions.map((words) => say(words)),
-    ...(notebook.entries.length > lately ? { unfinished: true as const } : {}),
+    ...(isUnfinished ? { unfinished: true as const } : {}),
     ...(empty && beginnings.length > 0 && !notebook.broken ? { beginnings } : {}),
   }
 }

@@ -21,21 +21,18 @@ export function* workOutGrid(notebook: Notebook, units = fileUnits): Generator<v
     yield
   }
   const sources = rowsOf(notebook, units)
-  const cells = cellsOf(notebook, sources, nameOfRows(sources), units)
+  const [rows, cells] = [nameOfRows(sources), cellsOf(notebook, sources, units)]
   for (const entry of notebook.entries) {
-    cells.of(entry, cells.basis(entry))
+    cells.kept(entry, rows, cells.basis(entry))
     yield
   }
 }
 
 /** The cells of each entry, without what is found; before the last ones nothing is worked out. */
 export function latelyOf(notebook: Notebook, sources: readonly RowSource[], units: DisplayUnits, lately: number): (readonly Cell[])[] {
-  const { basis } = cellsOf(notebook, sources, '', units)
+  const cells = cellsOf(notebook, sources, units)
   const from = notebook.entries.length - lately
-  return notebook.entries.map((entry, at) => {
-    const standsOn = basis(entry)
-    return sources.map((source) => (source.kind === 'group' ? nothing : source.kind === 'computed' && at < from ? waiting : knownCell(source, notebook, entry, standsOn)))
-  })
+  return notebook.entries.map((entry, at) => cells.made(entry, cells.basis(entry), at < from))
 }
 
 /** The columns made last of a list of entries, and what they stand on. */
@@ -52,7 +49,7 @@ let entriesBefore = new WeakRef<readonly Entry[]>([])
 
 /** The cells of each entry, without what is found; those of one that is the same, and of which all that they stand on is, are the same as last time. */
 export function unmarkedOf(notebook: Notebook, sources: readonly RowSource[], rows: string, units: DisplayUnits): (readonly Cell[])[] {
-  const cells = cellsOf(notebook, sources, rows, units)
+  const cells = cellsOf(notebook, sources, units)
   const { entries } = notebook
   const old = entriesBefore.deref()
   const before = old && made.get(old)
@@ -61,24 +58,26 @@ export function unmarkedOf(notebook: Notebook, sources: readonly RowSource[], ro
   const columns = entries.map((entry, at) => {
     const basis = bases[at] = cells.basis(entry)
     if (known && old![at] === entry && known.bases[at] === basis) return known.columns[at]!
-    return cells.of(entry, basis)
+    return cells.kept(entry, rows, basis)
   })
   made.set(entries, { rows, bases, columns })
   entriesBefore = new WeakRef(entries)
   return columns
 }
 
-/** The cells of an entry, and what they stand on. */
-function cellsOf(notebook: Notebook, sources: readonly RowSource[], rows: string, units: DisplayUnits) {
+/** The cells of an entry, as they are made and as they are kept, and what they stand on. */
+function cellsOf(notebook: Notebook, sources: readonly RowSource[], units: DisplayUnits) {
   const datum = geometryDatum(notebook)
   const withoutLog = basisOf(units, `${datum} `)
+  const made = (entry: Entry, basis: Basis, isLater = false): readonly Cell[] => sources.map((source) =>
+    (source.kind === 'group' ? nothing : isLater && source.kind === 'computed' ? waiting : knownCell(source, notebook, entry, basis)))
   return {
+    made,
+    kept: (entry: Entry, rows: string, basis: Basis) => recall(entry, rows, basis, () => made(entry, basis)),
     basis: (entry: Entry): Basis => {
       const stamp = logAtHandOf(notebook, entry)?.stamp
       return stamp === undefined ? withoutLog : basisOf(units, `${datum} ${stamp}`)
     },
-    of: (entry: Entry, basis: Basis): readonly Cell[] =>
-      recall(entry, rows, basis, () => sources.map((source) => (source.kind === 'group' ? nothing : knownCell(source, notebook, entry, basis)))),
   }
 }
 

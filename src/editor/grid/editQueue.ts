@@ -16,13 +16,13 @@ export class EditQueue {
 
   /**
    * Runs `compute` on the document as it then is and applies what it gives. The answer's refusal is passed through.
-   * `meanwhile` hears what is being written, while the editor is still at it.
+   * `ahead` hears what is about to be written: what it sends leaves before the edit does.
    */
-  run(document: vscode.TextDocument, compute: () => Answer, meanwhile?: Meanwhile): Promise<Answer> {
+  run(document: vscode.TextDocument, compute: () => Answer, ahead?: Ahead): Promise<Answer> {
     const key = document.uri.toString()
     const before = this.#tails.get(key) ?? Promise.resolve()
     // An answer comes in any case: a page that waits for one in vain believes that nobody listens.
-    const mine = before.then(() => applyComputed(document, compute, meanwhile)).catch(notTaken)
+    const mine = before.then(() => applyComputed(document, compute, ahead)).catch(notTaken)
     this.#tails.set(key, mine)
     void mine.then(() => this.#tails.get(key) === mine && this.#tails.delete(key))
     return mine
@@ -34,14 +34,14 @@ export class EditQueue {
   }
 }
 
-/** Hears what is being written to a document. The text need not come to be: an edit may be refused yet. */
-export type Meanwhile = (changes: readonly TextChange[]) => void
+/** Hears what is about to be written to a document. The text need not come to be: an edit may be refused yet. */
+export type Ahead = (changes: readonly TextChange[]) => void
 
-async function applyComputed(document: vscode.TextDocument, compute: () => Answer, meanwhile?: Meanwhile): Promise<Answer> {
+async function applyComputed(document: vscode.TextDocument, compute: () => Answer, ahead?: Ahead): Promise<Answer> {
   for (let attempt = 0; attempt < tries; attempt++) {
     const answer = compute()
     if (answer.changes === undefined || answer.changes.length === 0) return answer
-    meanwhile?.(answer.changes)
+    ahead?.(answer.changes)
     if (await vscode.workspace.applyEdit(toEdit(document, answer.changes))) return answer
   }
   return { refused: say('the text keeps changing, so nothing was written; try again') }

@@ -30,6 +30,7 @@ const pendingMs = 1000
 /** One grid on one document. It holds no state of the notebook but what it showed last. */
 export class GridSession implements vscode.Disposable {
   #shown: GridView | undefined
+  /** What was made to be shown first, while its page was on its way. */
   #foreseen: { analysis: Analysis; view: GridView; packed: PackedView } | undefined
   /** What the grid shows while the editor is being asked to write it. */
   #ahead: Analysis | undefined

@@ -146,7 +146,7 @@ export class WorkspaceNotebooks implements vscode.Disposable {
       return { uri, notebook: analysis.notebook, ...(this.notebooks.isWorkedOut(open) ? { findings: analysis.findings } : { findings: [], unfinished: true }) }
     }
     const reading = this.notebooks.read(new TextDecoder().decode(await vscode.workspace.fs.readFile(uri)), earlier?.notebook)
-    const work = this.notebooks.checkInSteps(reading)
+    const work = this.notebooks.checkInSteps(reading.notebook)
     while (!work.next().done) {
       await this.#giveWay()
       // Opened meanwhile, it is worked out for whoever opened it, and asked for again when it is.

@@ -6,21 +6,18 @@ import type { GridPatch } from '../../../src/protocol'
 /** How many numbers tell of a finding. */
 const stride = 5
 
-/** Looks that are answered by going through what came: those for what is in sight at first. */
-const firstLooks = 100
-
 /** All findings of a notebook as they came, by their ids: put into words where somebody looks at one. What a patch costs does not grow with them. */
 export class Findings {
+  /** In their order; a number is where in what came it stands. */
+  readonly #byId = new Map<number, GridFinding | number>()
   readonly #counts: Record<Severity, number> = { error: 0, warning: 0, info: 0 }
-  /** What was put into words before they were put in order by their ids, by where in what came it stands. */
-  readonly #early = new Map<number, GridFinding>()
-  #looks = 0
-  #map: Map<number, GridFinding | number> | undefined
   #list: GridFinding[] | undefined
 
   constructor(readonly packed: PackedView['findings'], readonly words: Pick<PackedWords, 'wordings' | 'names'>) {
-    const severities = words.wordings.map(({ severity }) => severity)
-    for (let at = 0; at < packed.length; at += stride) this.#counts[severities[packed[at + 1]!]!]++
+    for (let at = 0; at < packed.length; at += stride) {
+      this.#byId.set(packed[at]! >>> 0, at)
+      this.#counts[words.wordings[packed[at + 1]!]!.severity]++
+    }
   }
 
   /** How many there are of each severity. */
@@ -33,7 +30,6 @@ export class Findings {
   }
 
   get(id: number): GridFinding | undefined {
-    if (!this.#map && this.#looks++ < firstLooks) return this.#getEarly(id)
     const known = this.#byId.get(id)
     if (typeof known !== 'number') return known
     const finding = this.#made(known)
@@ -51,23 +47,6 @@ export class Findings {
       this.#byId.set(finding.id, finding)
       this.#count(finding.id, 1)
     }
-  }
-
-  /** In their order; a number is where in what came it stands. Made once it is wanted: a season's would hold up its first drawing. */
-  get #byId(): Map<number, GridFinding | number> {
-    if (this.#map) return this.#map
-    const map = this.#map = new Map<number, GridFinding | number>()
-    for (let at = 0; at < this.packed.length; at += stride) map.set(this.packed[at]! >>> 0, this.#early.get(at) ?? at)
-    return map
-  }
-
-  #getEarly(id: number): GridFinding | undefined {
-    let at = this.packed.indexOf(id | 0)
-    while (at > 0 && at % stride !== 0) at = this.packed.indexOf(id | 0, at + 1)
-    if (at < 0) return undefined
-    const finding = this.#early.get(at) ?? this.#made(at)
-    this.#early.set(at, finding)
-    return finding
   }
 
   #count(id: number, by: number): void {

@@ -40,8 +40,7 @@ export class GridBody {
   #selection = only({ row: HEADER, column: LABELS })
   readonly places = new Places(this.scroller, this.#content)
   readonly #layout = this.places.layout
-  /** What the grid, and the rows in it, had for room when they were last laid out. */
-  #room = { clientWidth: 0, clientHeight: 0 }
+  /** What the rows had for room when they were last laid out. */
   #height = 0
   #width = 0
   #tidying: ReturnType<typeof setTimeout> | undefined
@@ -125,8 +124,8 @@ export class GridBody {
 
   /** Laying out for what is as it was would cost as much as the first drawing of all. */
   #isResized(): boolean {
-    const { clientWidth, clientHeight } = this.scroller
-    return clientWidth !== this.#room.clientWidth || clientHeight !== this.#room.clientHeight
+    const { width, height } = this.places.room()
+    return width !== this.#width || height !== this.#height
   }
 
   /** A current cell that was in sight stays so, also when a panel opens over it. */
@@ -157,8 +156,6 @@ export class GridBody {
     this.scroller.classList.toggle('has-frozen', this.#layout.pinnedRows > 0)
     this.scroller.style.setProperty('--frozen', `${this.#layout.pinnedHeight}px`)
     const { width, height } = this.places.room()
-    const { clientWidth, clientHeight } = this.scroller
-    this.#room = { clientWidth, clientHeight }
     this.#height = height
     this.#width = width
     this.#pool.resize(this.#layout.rows.reach(height, spareRows), this.#layout.columns.reach(width, spareColumns), this.#layout)
