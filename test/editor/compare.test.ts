@@ -121,6 +121,31 @@ function committed(name = 'tern.setup.yaml'): vscode.Uri {
   return uri
 }
 
+/** The part of the API of the editor's git that is used here. */
+interface GitApi {
+  repositories: GitRepository[]
+  getRepository(uri: vscode.Uri): GitRepository | null
+  openRepository(folder: vscode.Uri): Promise<GitRepository | null>
+}
+interface GitRepository { rootUri: vscode.Uri; status(): Promise<void>; state: { workingTreeChanges: { uri: vscode.Uri }[] } }
+
+/**
+ * Writes a file and waits until the editor's git has seen that, which one that is short of time may miss. Repositories that earlier tests
+ * left are closed: the list of changes draws only the lines that are in sight.
+ */
+async function untilGitKnowsChange(uri: vscode.Uri, text: string): Promise<void> {
+  const api = vscode.extensions.getExtension<{ getAPI(version: 1): GitApi }>('vscode.git')?.exports.getAPI(1)
+  assert.ok(api)
+  const folder = vscode.Uri.joinPath(uri, '..')
+  const ours = await until('git has the repository', async () => api.getRepository(uri) ?? api.openRepository(folder))
+  for (const other of api.repositories.filter(each => each.rootUri.fsPath !== ours.rootUri.fsPath)) await vscode.commands.executeCommand('git.close', other)
+  writeFileSync(uri.fsPath, text)
+  await until('git has seen the change', async () => {
+    await ours.status()
+    return ours.state.workingTreeChanges.some(change => change.uri.fsPath === uri.fsPath)
+  })
+}
+
 describe('a comparison', () => {
   it('opens from the grid: the selected entry against the one it comes from, with its change and its bar', async () => {
     const { frame } = await compareTern()
@@ -500,10 +525,10 @@ describe('a comparison with git', () => {
     const name = `listed-${Date.now()}.setup.yaml`
     const uri = committed(name)
     await openText(uri)
-    writeFileSync(uri.fsPath, tern.replace('9 out', '12 out'))
+    await untilGitKnowsChange(uri, tern.replace('9 out', '12 out'))
     await vscode.commands.executeCommand('workbench.view.scm')
     const changed = page().locator('.scm-view .monaco-list-row', { hasText: name }).first()
-    await changed.click({ button: 'right', timeout: 20_000 })
+    await changed.click({ button: 'right' })
     await chooseInMenu('Compare Setup with HEAD')
     await (await compareFrame()).getByText('3 clicks out: less rebound damping').waitFor()
   })
