@@ -19,29 +19,17 @@ export function say(text: string): void {
  */
 export function keepSums(runner: Mocha.Runner, file: string): void {
   const told: string[] = []
+  const titles: string[] = []
   const keep = (state: { running?: string; finished?: true }): void => {
     const { passes, failures, pending } = runner.stats ?? {}
-    writeFileSync(file, JSON.stringify({ passed: passes, failed: failures, skipped: pending, told, ...state }))
+    writeFileSync(file, JSON.stringify({ passed: passes, failed: failures, skipped: pending, told, titles, ...state }))
   }
   runner.on('test', test => keep({ running: test.fullTitle() }))
-  runner.on('fail', (test, error: Error) => told.push(`${test.fullTitle()}: ${error.message}`))
+  runner.on('fail', (test, error: Error) => {
+    told.push(`${test.fullTitle()}: ${error.message}`)
+    titles.push(test.fullTitle())
+  })
   runner.once('end', () => keep({ finished: true }))
-}
-
-/** Tells at once why a test is tried again, and at the end which ones passed only then. */
-export function tellRetries(runner: Mocha.Runner): void {
-  const again: string[] = []
-  runner.on('retry', (test: Mocha.Test, error: Error) => {
-    again.push(test.fullTitle())
-    say(`    tried again: ${test.fullTitle()}\n${mapStack(error.stack ?? String(error))}`)
-  })
-  runner.on('fail', (test) => {
-    const at = again.indexOf(test.fullTitle())
-    if (at >= 0) again.splice(at, 1)
-  })
-  runner.once('end', () => {
-    if (again.length > 0) say(`\nPassed at the second try only, and to be mended:\n${again.map((title) => `  ${title}`).join('\n')}\n`)
-  })
 }
 
 /** Gives failures the lines of the source in place of the bundle's. */

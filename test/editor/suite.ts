@@ -14,13 +14,10 @@
 //     await until('the text has it', async () => (await textOf(notebook)).includes('5 in'))
 //   })
 //
-// A test that fails is tried once more, since a busy machine can keep a window from its keys; what passed only then is told at
-// the end, and is a test to be mended.
-//
 // Before each test no editor is open and the window has its usual size and theme. A failed test leaves a picture of the
-// window in .cache/editor-suite/pictures, and the editor's own logs are in .cache/editor-suite/logs (.cache/editor-suite-web of a browser’s host).
+// window in .cache/editor-suite/pictures, and the editor's own logs are in .cache/editor-suite/logs (-web of a browser’s host, -only of a part).
 import Mocha from 'mocha'
-import { keepSums, mapStacks, redirectReporters, say, tellRetries } from './report'
+import { keepSums, mapStacks, redirectReporters, say } from './report'
 import { settings } from './settings'
 import { connect, disconnect, restore, screenshot } from './window'
 import { closeEverything, copySamples, removeCopy } from './workspace'
@@ -34,7 +31,7 @@ export interface TestFile { path: string; load(): void }
  */
 export async function runSuite(files: TestFile[]): Promise<void> {
   const { results, grep } = settings()
-  const mocha = new Mocha({ ui: 'bdd', timeout: 60_000, slow: 5000, reporter: 'spec', color: false, grep: grep || undefined, forbidOnly: true, retries: 1 })
+  const mocha = new Mocha({ ui: 'bdd', timeout: 60_000, slow: 5000, reporter: 'spec', color: false, grep: grep || undefined, forbidOnly: true })
   mocha.rootHooks({ beforeAll: connect, beforeEach: prepare, afterEach: tidy, afterAll: disconnect })
   for (const { path, load } of files) {
     mocha.suite.emit('pre-require', globalThis, path, mocha)
@@ -46,7 +43,6 @@ export async function runSuite(files: TestFile[]): Promise<void> {
   const failed = await new Promise<number>(resolve => {
     const runner = mocha.run(resolve)
     mapStacks(runner)
-    tellRetries(runner)
     keepSums(runner, results)
   })
   if (failed > 0) throw new Error(`${failed} failed`)
@@ -60,8 +56,7 @@ function prepare(this: Mocha.Context): void {
 // What a person would have seen when a test failed is worth more than its stack.
 async function tidy(this: Mocha.Context): Promise<void> {
   const test = this.currentTest
-  // One that is to be tried again has no state yet.
-  if (test && test.state !== 'passed' && test.state !== 'pending') {
+  if (test?.state === 'failed') {
     say(`      picture: ${await screenshot(`failed ${test.fullTitle()}`)}`)
   }
   await closeEverything()

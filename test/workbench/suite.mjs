@@ -2,6 +2,7 @@
 // that the runner downloads. `--grep TEXT` runs only the tests whose title contains it, `--results FILE` keeps the sums.
 //   --packed   with the packed .vsix installed, as people have it, in place of the development folder
 //   --measure  what is measured in place of the tests: `test/editor/**/*.measure.ts`; the figures go beside the file of --results, as `….figures.json`
+//   --only, --except NAME,…   the files of that name alone, or all others
 //   --web      the same, in the browser's own extension host: a web worker, without Node
 import { spawnSync } from 'node:child_process'
 import { existsSync, mkdirSync, readdirSync, rmSync, writeFileSync } from 'node:fs'
@@ -15,10 +16,10 @@ import { freePort, quietSettings } from './server.mjs'
 
 const { values: options, positionals } = parseArgs({
   allowPositionals: true,
-  options: { desktop: { type: 'boolean' }, packed: { type: 'boolean' }, web: { type: 'boolean' }, measure: { type: 'boolean' }, grep: { type: 'string' }, results: { type: 'string' } },
+  options: { desktop: { type: 'boolean' }, packed: { type: 'boolean' }, web: { type: 'boolean' }, measure: { type: 'boolean' }, grep: { type: 'string' }, only: { type: 'string' }, except: { type: 'string' }, results: { type: 'string' } },
 })
 if (options.desktop && (options.packed || options.web)) throw new Error('--packed and --web are for the embedded editor.')
-const output = join(cache, options.web ? 'editor-suite-web' : 'editor-suite')
+const output = join(cache, `editor-suite${options.web ? '-web' : ''}${options.only ? '-only' : ''}`)
 // Below the repository, so that it finds the packages; of our own, so that two runs do not meet.
 const bundle = join(output, `run-${process.pid}`)
 const entry = join(bundle, 'index.js')
@@ -46,7 +47,7 @@ try {
 // The files are found by pattern, so that a test that exists is a test that runs.
 async function bundleSuite() {
   const files = readdirSync(join(root, 'test', 'editor'), { recursive: true })
-    .filter(name => name.endsWith(options.measure ? '.measure.ts' : '.test.ts')).map(name => `test/editor/${name.split(sep).join('/')}`).sort()
+    .filter(isWanted).map(name => `test/editor/${name.split(sep).join('/')}`).sort()
   const list = files.map(path => `{ path: ${JSON.stringify(path)}, load: () => require(${JSON.stringify(`./${path}`)}) }`)
   await build({
     stdin: { contents: `import { runSuite } from './test/editor/suite'\nexport const run = () => runSuite([${list.join(', ')}])\n`, resolveDir: root, loader: 'ts' },
@@ -55,6 +56,12 @@ async function bundleSuite() {
   })
   // Source maps count only for what is loaded after they are asked for, hence the two files.
   writeFileSync(entry, `process.setSourceMapsEnabled(true)\nexports.run = () => require('./suite.js').run()\n`)
+}
+
+function isWanted(file) {
+  const [name] = file.split(sep).at(-1).split('.')
+  if (options.only && !options.only.split(',').includes(name)) return false
+  return !options.except?.split(',').includes(name) && file.endsWith(options.measure ? '.measure.ts' : '.test.ts')
 }
 
 // Packs what is built.
