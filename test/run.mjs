@@ -1,7 +1,7 @@
-// The one test command. Installs what is missing, checks types, lint and imports, runs the unit tests, builds, and runs the
-// tests of the grid's page in a browser and all others in a real editor. What leaves half of a machine idle runs beside
-// something else. Nothing stops at the first failure; the last line is the sum of all. A test that fails in a window is tried
-// once more at the end, in a new one.
+// The one test command. Installs what is missing, checks types, lint and imports, builds, and runs the unit tests, those of the
+// grid's page in a browser and all others in a real editor: two suites beside one another, as each leaves half of a machine
+// idle. Nothing stops at the first failure; the last line is the sum of all. A test that fails in a window is tried once more
+// at the end, in a new one.
 //   npm test                    everything
 //   npm test -- --unit          everything but the editor
 //   npm test -- --editor        the build, the page and the editor alone
@@ -18,14 +18,15 @@ const tools = {
   depcruise: 'node_modules/dependency-cruiser/bin/dependency-cruise.mjs',
 }
 const suites = {
-  unit: mochaSuite('unit tests', 600, []),
+  unit: { ...mochaSuite('unit tests', 900, []), output: 'pipe' },
   page: { ...mochaSuite('page tests', 900, apart('webview-browser')), output: 'pipe', windowed: true },
   restart: { ...mochaSuite('restart tests', 400, apart('restart')), output: 'pipe', windowed: true },
+  // The longest; it tells of each test as it ends, the others when they have ended.
   editor: editorSuite('editor tests', 1100, '--packed', '--except', 'compare,turns'),
-  // In a second editor, beside the first one, where the page's tests have ended.
   compared: { ...editorSuite('editor tests of comparisons', 600, '--packed', '--only', 'compare,turns'), output: 'pipe' },
   web: editorSuite('editor tests in a browser’s host', 900, '--web'),
 }
+/** The part that shows whether the extension runs there at all; the whole takes as long again. */
 const inBrowser = '^the grid |^the workbench |^a notebook’s text |^a virtual workspace '
 
 try {
@@ -52,23 +53,28 @@ async function runSteps() {
       counted('lint', () => check('lint', [tools.eslint, '--max-warnings', '0', '.'])).then(() => counted('imports', () => check('imports', [tools.depcruise, '--output-type', 'err', 'src', 'webview']))),
     ])
   }
-  if (unit) await suite(suites.unit, wanted.grep)
   const built = checks || editor ? await counted('build', () => check('build', ['build.mjs'])) : false
   if (wanted.web) {
     if (built) await suite(suites.web, wanted.grep)
     return
   }
-  if (editor && built && fetched) await Promise.all([suite(suites.editor, wanted.grep), besideEditor(checks)])
-  else if (editor) fail(`editor tests (not run, for want of ${built ? 'an editor' : 'a build'})`)
+  const ready = editor && built && fetched
+  if (editor && !ready) fail(`editor tests (not run, for want of ${built ? 'an editor' : 'a build'})`)
+  await sideBySide([
+    ...(ready ? [() => suite(suites.editor, wanted.grep)] : []),
+    ...(unit ? [() => suite(suites.unit, wanted.grep)] : []),
+    ...(ready ? [suites.page, suites.restart].map(each => () => suite(each, wanted.grep)) : []),
+    ...(ready && checks ? [() => suite({ ...suites.web, output: 'pipe', limitSeconds: 400 }, inBrowser)] : []),
+    ...(ready ? [() => suite(suites.compared, wanted.grep)] : []),
+  ])
 }
 
-/** Beside the editor's own, of which half is waiting: what they say is told when they have ended. */
-async function besideEditor(checks) {
-  await suite(suites.page, wanted.grep)
-  await suite(suites.restart, wanted.grep)
-  // The part that shows whether it runs there at all; the whole takes as long again.
-  if (checks) await suite({ ...suites.web, output: 'pipe', limitSeconds: 400 }, inBrowser)
-  await suite(suites.compared, wanted.grep)
+/** Two at a time, in their order. */
+async function sideBySide(jobs) {
+  const lane = async () => {
+    for (let job = jobs.shift(); job; job = jobs.shift()) await job()
+  }
+  await Promise.all([lane(), lane()])
 }
 
 function fetchEditor() {
@@ -82,7 +88,7 @@ function fetchEditor() {
 }
 
 function editorSuite(name, limitSeconds, ...options) {
-  return { name, limitSeconds, windowed: true, command: (results, grep) => ['test/workbench/suite.mjs', ...options, ...grepping(grep), '--results', results] }
+  return { name, limitSeconds, windowed: true, again: ['--again'], command: (results, grep) => ['test/workbench/suite.mjs', ...options, ...grepping(grep), '--results', results] }
 }
 
 function mochaSuite(name, limitSeconds, args) {

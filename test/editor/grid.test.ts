@@ -1,11 +1,10 @@
 import assert from 'node:assert/strict'
-import { writeFileSync } from 'node:fs'
 import type { Frame } from 'playwright-core'
 import * as vscode from 'vscode'
 import { openInGrid } from './openInGrid'
 import { pause, until } from './waiting'
 import { gridFrame, page, press, takeKeyboard, type } from './window'
-import { openGrid, openText, problemsOf, textOf, write } from './workspace'
+import { changeOnDisk, openGrid, openText, problemsOf, textOf, write } from './workspace'
 
 const tern = `# kept: a comment
 format: 1
@@ -222,7 +221,6 @@ describe('the grid', () => {
 
   it('shows a change made on disk', async () => {
     const { uri, grid } = await openInGrid(tern)
-    writeFileSync(uri.fsPath, tern.replace('7 out', '11 out'))
-    await shows(grid, '11 out')
+    await changeOnDisk(uri, tern.replace('7 out', '11 out'), 'the change is shown', () => grid.getByText('11 out', { exact: true }).first().isVisible())
   })
 })

@@ -22,10 +22,13 @@ export async function goToCell(uri: vscode.Uri, grid: Frame, row: string, column
 
 /** Waits until the strip above the grid, which tells of the current cell, says all of this. */
 export async function told(grid: Frame, ...parts: string[]): Promise<void> {
-  await until(parts.join(', '), async () => {
-    const text = await grid.locator('.detail').innerText()
-    return parts.every((part) => text.includes(part))
-  })
+  await until(parts.join(', '), () => says(grid, ...parts))
+}
+
+/** Whether the grid’s bar says all of that now. */
+export async function says(grid: Frame, ...parts: string[]): Promise<boolean> {
+  const text = await grid.locator('.detail').innerText()
+  return parts.every((part) => text.includes(part))
 }
 
 /** Waits until the text is what it must be, and shows the difference where it never is. */

@@ -7,7 +7,7 @@ import { say } from './report'
 import { settings } from './settings'
 import { until } from './waiting'
 import { gridFrame, page, press, type } from './window'
-import { sample, textOf, write } from './workspace'
+import { changeOnDisk, sample, textOf, write } from './workspace'
 
 const notebook = (name: string, entries: string) => `format: 1
 machine: {name: ${name}}
@@ -33,8 +33,8 @@ describe('the setups of a workspace', () => {
     await row('Lark 300').waitFor()
     const label = (await row('Lark 300').getAttribute('aria-label')) ?? ''
     assert.match(label, /^Lark 300, 1 warning, as-found, (\d+ days ago|dated ahead|yesterday|today), 2026-04-18$/)
-    writeFileSync(uri.fsPath, notebook('Lark 300', `${found}  - {id: run-1, date: 2026-04-19, settings: {fork_rebound: 3 out}, reason: right to left}\n`))
-    await until('it follows', async () => /^Lark 300, nothing open, run-1, .*, 2026-04-19$/.test((await row('Lark 300').getAttribute('aria-label')) ?? ''))
+    const later = notebook('Lark 300', `${found}  - {id: run-1, date: 2026-04-19, settings: {fork_rebound: 3 out}, reason: right to left}\n`)
+    await changeOnDisk(uri, later, 'it follows', async () => /^Lark 300, nothing open, run-1, .*, 2026-04-19$/.test((await row('Lark 300').getAttribute('aria-label')) ?? ''))
     write('zz-finch.setup.yaml', notebook('Finch 125', found))
     await row('Finch 125').waitFor()
     rmSync(uri.fsPath)
@@ -136,7 +136,7 @@ describe('a folder of 300 notebooks', () => {
     const figures = `all: ${Math.round(first)} ms of work, at most ${Math.round(delay.max / 1e6)} ms at a stretch, 99 of 100 within ${Math.round(delay.percentile(99) / 1e6)}; one anew: ${Math.round(again)} ms`
     say(`    ${figures}`)
     assert.ok(first > 300 && again < first / 2, figures)
-    assert.ok(delay.percentile(99) / 1e6 < 60 && delay.max / 1e6 < 250, figures)
+    assert.ok(delay.percentile(99) / 1e6 < 100 && delay.max / 1e6 < first / 3, figures)
   })
 })
 
@@ -145,7 +145,7 @@ describe('a folder that takes long to read', () => {
     this.timeout(90_000)
     // An anchor has each of them read by the library, which takes its time: there is to be something left when Cancel is reached.
     const entries = `  - {id: first, date: 2026-04-18, settings: &one {fork_rebound: 3 out}}\n${Array.from({ length: 600 }, (_, at) => `  - {id: run-${at}, date: 2026-04-18, settings: {fork_rebound: ${at % 20} out}, reason: one step on}\n`).join('')}`
-    const count = 60
+    const count = 80
     for (let at = 0; at < count; at++) write(`slow/${String(at).padStart(3, '0')}.setup.yaml`, notebook(`Slow ${at}`, entries))
     await showTree()
     const progress = page().locator('.notification-toast', { hasText: 'Reading the setups of this workspace' })

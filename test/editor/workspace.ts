@@ -39,6 +39,18 @@ export function write(path: string, content: string | Uint8Array): vscode.Uri {
   return vscode.Uri.file(target)
 }
 
+/**
+ * Writes a file until what follows from it is seen. Whoever watches files for the editor takes a while to begin, and was seen on a busy
+ * machine to miss a change.
+ * @param seen gives something truthy once it is seen; is asked again and again
+ */
+export async function changeOnDisk(file: vscode.Uri, content: string, what: string, seen: () => Promise<unknown>): Promise<void> {
+  await until(what, async () => {
+    writeFileSync(file.fsPath, content)
+    return until(what, seen, 4000)
+  })
+}
+
 /** Has the extension start, in whichever host it runs: only one of our own host could be asked directly. */
 export async function activate(): Promise<void> {
   await vscode.commands.executeCommand('detent.setups.refresh')

@@ -11,7 +11,7 @@ const axe = readFileSync(createRequire(import.meta.url).resolve('axe-core/axe.mi
  */
 export async function barriers(page: Page, all = true, except?: string): Promise<string[]> {
   // Through the browser's own console: the page's policy lets no other script in.
-  await page.evaluate(axe)
+  if (await page.evaluate('typeof axe') === 'undefined') await page.evaluate(axe)
   const rules = all ? { rules: except === undefined ? {} : { [except]: { enabled: false } } } : { runOnly: ['color-contrast'] }
   // To name each of the hundreds of elements that nothing is wrong with takes as long as to look for what is.
   const options = { ...rules, resultTypes: ['violations'], preload: false }

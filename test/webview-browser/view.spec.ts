@@ -156,6 +156,11 @@ describe('a notebook that has nothing yet', () => {
     const [gesture] = await grid().gesturesWhen(1)
     assert.ok(gesture?.kind === 'addEntry' && gesture.id === 'run-1')
   })
+
+  it('offers nothing where the text was never understood', async () => {
+    await grid().show(await grid().page.evaluate(() => ({ ...sampleView(0), state: 'broken' as const, trouble: { message: 'A key is missing its colon.', line: 3 } })))
+    assert.equal(await grid().page.locator('.first-entry').isVisible(), false)
+  })
 })
 
 describe('the size of the page', () => {

@@ -27,6 +27,7 @@ endOnSignal(async () => {
  * @property {(results: string, grep: string | undefined) => string[]} command Node's arguments to run it; it leaves its sums in the
  *   file `results`; `grep` leaves those tests alone whose title it matches
  * @property {'pipe' | 'inherit'} [output] `pipe` tells what it said when it has ended
+ * @property {string[]} [again] more of its arguments where it is tried once more
  * @property {boolean} [windowed] a busy machine can keep its window from its keys: what fails is tried once more when all else has ended
  */
 
@@ -48,7 +49,8 @@ export async function tryAgain() {
   for (const { wanted, titles } of toTryAgain) {
     const name = `${wanted.name}, once more`
     const grep = `^(?:${titles.map(title => title.replace(/[\\^$.*+?()[\]{}|/]/g, '\\$&')).join('|')})$`
-    const { sum, whole, since } = await runSuite({ ...wanted, name, output: 'inherit', limitSeconds: 240 }, grep)
+    const command = (...given) => [...wanted.command(...given), ...(wanted.again ?? [])]
+    const { sum, whole, since } = await runSuite({ ...wanted, name, command, output: 'inherit', limitSeconds: 240 }, grep)
     // One that did not run is one that failed.
     const missed = Math.max(0, titles.length - sum.passed - sum.failed)
     sums.passed += sum.passed

@@ -3,6 +3,7 @@
 //   --packed   with the packed .vsix installed, as people have it, in place of the development folder
 //   --measure  what is measured in place of the tests: `test/editor/**/*.measure.ts`; the figures go beside the file of --results, as `….figures.json`
 //   --only, --except NAME,…   the files of that name alone, or all others
+//   --again    leaves the pictures of the run before, which tell of what is tried once more
 //   --web      the same, in the browser's own extension host: a web worker, without Node
 import { spawnSync } from 'node:child_process'
 import { existsSync, mkdirSync, readdirSync, rmSync, writeFileSync } from 'node:fs'
@@ -16,7 +17,7 @@ import { freePort, quietSettings } from './server.mjs'
 
 const { values: options, positionals } = parseArgs({
   allowPositionals: true,
-  options: { desktop: { type: 'boolean' }, packed: { type: 'boolean' }, web: { type: 'boolean' }, measure: { type: 'boolean' }, grep: { type: 'string' }, only: { type: 'string' }, except: { type: 'string' }, results: { type: 'string' } },
+  options: { desktop: { type: 'boolean' }, packed: { type: 'boolean' }, web: { type: 'boolean' }, measure: { type: 'boolean' }, again: { type: 'boolean' }, grep: { type: 'string' }, only: { type: 'string' }, except: { type: 'string' }, results: { type: 'string' } },
 })
 if (options.desktop && (options.packed || options.web)) throw new Error('--packed and --web are for the embedded editor.')
 const output = join(cache, `editor-suite${options.web ? '-web' : ''}${options.only ? '-only' : ''}`)
@@ -87,7 +88,7 @@ async function run() {
   mkdirSync(join(userData, 'User'), { recursive: true })
   writeFileSync(join(userData, 'User', 'settings.json'), JSON.stringify({ ...quietSettings, ...(options.web ? webHost : {}) }))
   const pictures = join(output, 'pictures')
-  for (const stale of [pictures, logs]) rmSync(stale, { recursive: true, force: true })
+  for (const stale of [...(options.again ? [] : [pictures]), logs]) rmSync(stale, { recursive: true, force: true })
   mkdirSync(logs)
   const results = options.results ?? join(folder, 'results.json')
   const settings = { debuggingPort, workspace, pictures, results, samples: join(root, 'samples'), grep: options.grep ?? '', web: options.web ?? false }

@@ -8,6 +8,7 @@ import { displayUnitsFor } from '../displayUnits'
 import { pageHtml, webviewOptions } from '../grid/page'
 import { fromPage } from '../messages/fromPages'
 import { pickState } from './pickState'
+import { inSteps } from '../steps'
 import { wordsOfSource } from './sources'
 import type { States } from './states'
 
@@ -68,7 +69,8 @@ export class ComparePanel {
   /** Asks for another state of a side, and shows it. */
   async choose(side: SideName): Promise<void> {
     const beside = this.sources[side === 'left' ? 'right' : 'left']
-    const chosen = await pickState({ title: side === 'left' ? say('Compare: what is on the left?') : say('Compare: what is on the right?'), from: this.sources[side], beside }, this.ports.states)
+    const title = side === 'left' ? say('Compare: what is on the left?') : say('Compare: what is on the right?')
+    const chosen = await inSteps((steps) => pickState({ title, from: this.sources[side], beside }, this.ports.states, steps))
     if (chosen) await this.show({ ...this.sources, [side]: chosen })
     this.panel.reveal()
   }

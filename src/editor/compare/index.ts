@@ -5,6 +5,8 @@ import { activeNotebook } from '../activeNotebook'
 import type { GridSession } from '../grid/gridSession'
 import type { Sessions } from '../grid/sessions'
 import { isNotebook, type Notebooks } from '../notebooks'
+import { inSteps, type Steps } from '../steps'
+import type { Sources } from './comparePanel'
 import { ComparePanels } from './comparePanels'
 import { pickNotebook } from './pickNotebook'
 import { pickState } from './pickState'
@@ -55,7 +57,7 @@ async function compareSelected(session: GridSession, panels: ComparePanels): Pro
   if (!entry) return void vscode.window.showInformationMessage(say('There is no entry in this notebook yet that could be compared.'))
   const right = { ...source, entry: entry.key }
   if (entry.parent) return panels.show({ left: { ...source, entry: entry.parent.key }, right })
-  const left = await pickState({ title: say`${entry.key} comes from no other entry: compare it with which state?`, from: source }, panels.states)
+  const left = await inSteps((steps) => pickState({ title: say`${entry.key} comes from no other entry: compare it with which state?`, from: source }, panels.states, steps))
   if (left) await panels.show({ left, right })
 }
 
@@ -70,19 +72,23 @@ async function compareFiles(uris: unknown, panels: ComparePanels): Promise<void>
 async function compareWith(uri: vscode.Uri | undefined, panels: ComparePanels): Promise<void> {
   if (!uri) return
   const from = sourceOf(uri)
-  const chosen = await pickState({ title: say('Compare with which state?'), from }, panels.states)
+  const chosen = await inSteps((steps) => pickState({ title: say('Compare with which state?'), from }, panels.states, steps))
   if (chosen) await panels.show({ left: chosen, right: from })
 }
 
 /** Of the two states, those that the caller names are not asked for. */
 async function compareAsked(panels: ComparePanels, from?: StateSource, to?: StateSource): Promise<void> {
-  if (from && to) return panels.show({ left: from, right: to })
-  const uri = from ? undefined : activeNotebook() ?? (await pickNotebook(say('Compare: which notebook?'), false))
-  if (!from && !uri) return
-  const left = from ?? (await pickState({ title: say('Compare: from which state?'), from: sourceOf(uri!) }, panels.states))
-  if (!left) return
-  const right = await pickState({ title: say('Compare: with which state?'), from: wholeOf(left), beside: left }, panels.states)
-  if (right) await panels.show({ left, right })
+  const sides = from && to ? { left: from, right: to } : await inSteps((steps) => askSides(panels.states, from, steps))
+  if (sides) await panels.show(sides)
+}
+
+async function askSides(states: States, from: StateSource | undefined, steps: Steps): Promise<Sources | undefined> {
+  const uri = from ? undefined : activeNotebook() ?? (await pickNotebook({ title: say('Compare: which notebook?') }, steps))
+  if (!from && !uri) return undefined
+  const left = from ?? (await pickState({ title: say('Compare: from which state?'), from: sourceOf(uri!) }, states, steps))
+  if (!left) return undefined
+  const right = await pickState({ title: say('Compare: with which state?'), from: wholeOf(left), beside: left }, states, steps)
+  return right && { left, right }
 }
 
 /** The last commit against the file as it is, or as it is staged where that is what was pointed at. */

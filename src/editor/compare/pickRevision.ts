@@ -3,6 +3,7 @@ import { say } from '../../core/words/say'
 import { refTypes, type Ref } from './gitApi'
 import type { RevisionChoice, Revisions } from './revisions'
 import { asText } from '../asText'
+import type { Steps } from '../steps'
 
 interface Item extends vscode.QuickPickItem {
   revision?: string
@@ -12,31 +13,12 @@ interface Item extends vscode.QuickPickItem {
  * Asks for a revision of a file: HEAD, what is staged, a branch, a tag, a commit that touched it, or any that is typed.
  * Says why where there are none.
  */
-export async function pickRevision(uri: vscode.Uri, revisions: Revisions): Promise<string | undefined> {
+export async function pickRevision(uri: vscode.Uri, revisions: Revisions, steps: Steps): Promise<string | undefined> {
   const choices = await revisions.choices(uri)
   if ('missing' in choices) return void vscode.window.showWarningMessage(asText(choices.missing))
-  const pick = vscode.window.createQuickPick<Item>()
-  const items = itemsOf(choices)
-  // Another list has just closed: a page that gets its focus back late is not to close this one.
-  pick.ignoreFocusOut = true
-  Object.assign(pick, { title: say('Compare: at which revision?'), placeholder: say('A branch, a tag, a commit; or type one, such as HEAD~3'), items, matchOnDescription: true, matchOnDetail: true })
-  return new Promise((resolve) => {
-    pick.onDidChangeValue((value) => {
-      const typed = value.trim()
-      pick.items = typed === '' ? items : [...items, separator(say('As typed')), { label: asText(typed), iconPath: new vscode.ThemeIcon('edit'), revision: typed, alwaysShow: true }]
-    })
-    pick.onDidAccept(() => {
-      const [chosen] = pick.activeItems
-      if (chosen?.revision === undefined) return
-      resolve(chosen.revision)
-      pick.hide()
-    })
-    pick.onDidHide(() => {
-      resolve(undefined)
-      pick.dispose()
-    })
-    pick.show()
-  })
+  const typed = (value: string): Item[] => [separator(say('As typed')), { label: asText(value), iconPath: new vscode.ThemeIcon('edit'), revision: value, alwaysShow: true }]
+  const question = { title: say('Compare: at which revision?'), placeholder: say('A branch, a tag, a commit; or type one, such as HEAD~3'), typed }
+  return (await steps.ask(itemsOf(choices), question))?.revision
 }
 
 function itemsOf({ refs, commits }: RevisionChoice): Item[] {

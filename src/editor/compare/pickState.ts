@@ -7,6 +7,7 @@ import { pickRevision } from './pickRevision'
 import { isSameText, revisionName } from './sources'
 import type { States } from './states'
 import { asText } from '../asText'
+import type { Steps } from '../steps'
 
 interface Item extends vscode.QuickPickItem {
   choose?: () => Promise<StateSource | undefined>
@@ -22,15 +23,15 @@ interface Question {
 }
 
 /** Asks for a state: an entry of the notebook, another version of it, or another notebook. */
-export async function pickState(question: Question, states: States): Promise<StateSource | undefined> {
+export async function pickState(question: Question, states: States, steps: Steps): Promise<StateSource | undefined> {
   const { title, from } = question
   const ref = await states.read(from)
   const items = [
     ...entryItems(question, ref.notebook.broken || ref.notebook.entries.length === 0 ? [] : ref.notebook.entries, ref.file),
-    ...versionItems(question, states),
-    { label: say('Another notebook…'), iconPath: new vscode.ThemeIcon('files'), choose: () => another(states) },
+    ...versionItems(question, states, steps),
+    { label: say('Another notebook…'), iconPath: new vscode.ThemeIcon('files'), choose: () => another(states, steps) },
   ]
-  const chosen = await vscode.window.showQuickPick(items, { title, placeHolder: say('An entry, or where else to take the state from'), matchOnDescription: true, matchOnDetail: true })
+  const chosen = await steps.ask(items, { title, placeholder: say('An entry, or where else to take the state from') })
   return chosen?.choose?.()
 }
 
@@ -51,7 +52,7 @@ function entryItems({ from, beside }: Question, entries: readonly Entry[], file:
   ]
 }
 
-function versionItems({ from }: Question, states: States): Item[] {
+function versionItems({ from }: Question, states: States, steps: Steps): Item[] {
   const { uri, entry } = from
   const plain = { uri, ...(entry === undefined ? {} : { entry }) }
   const isPlain = from.revision === undefined && !from.saved
@@ -63,7 +64,7 @@ function versionItems({ from }: Question, states: States): Item[] {
     {
       label: say('At a git revision…'), iconPath: new vscode.ThemeIcon('git-commit'), ...(from.revision ? { description: asText(say`${revisionName(from.revision)} now`) } : {}),
       choose: async () => {
-        const revision = await pickRevision(vscode.Uri.parse(uri), states.revisions)
+        const revision = await pickRevision(vscode.Uri.parse(uri), states.revisions, steps)
         return revision === undefined ? undefined : version({ ...plain, revision })
       },
     },
@@ -80,12 +81,12 @@ async function withEntryThere(source: StateSource, states: States): Promise<Stat
 }
 
 /** A notebook, then an entry of it. */
-async function another(states: States): Promise<StateSource | undefined> {
-  const uri = await pickNotebook(say('Compare: which notebook?'), true)
+async function another(states: States, steps: Steps): Promise<StateSource | undefined> {
+  const uri = await pickNotebook({ title: say('Compare: which notebook?'), always: true }, steps)
   if (!uri) return undefined
   const source: StateSource = { uri: uri.toString() }
   const { notebook } = await states.read(source)
-  return notebook.entries.length > 1 ? pickState({ title: say('Compare: which state of it?'), from: source }, states) : source
+  return notebook.entries.length > 1 ? pickState({ title: say('Compare: which state of it?'), from: source }, states, steps) : source
 }
 
 const separator = (label: string): Item => ({ label, kind: vscode.QuickPickItemKind.Separator })

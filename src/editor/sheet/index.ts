@@ -6,6 +6,7 @@ import { readSource } from '../compare/sources'
 import type { Sessions } from '../grid/sessions'
 import type { Notebooks } from '../notebooks'
 import { pickEntry } from '../pickEntry'
+import { inSteps, type Steps } from '../steps'
 import { saveSheet, SheetPanel, sheetViewType } from './sheetPanel'
 import { asText } from '../asText'
 
@@ -15,11 +16,14 @@ export function registerSheet(notebooks: Notebooks, sessions: Sessions): vscode.
   return vscode.Disposable.from(
     vscode.commands.registerCommand('detent.printSheet', async (given?: unknown) => {
       const source = readSource(given)
-      const uri = source ? vscode.Uri.parse(source.uri) : activeNotebook() ?? (await pickNotebook(say('Hand-over sheet: of which notebook?'), false))
-      if (!uri) return
-      const document = await vscode.workspace.openTextDocument(uri)
-      const entry = source?.entry ?? (await chosenEntry(document, notebooks, sessions))
-      if (entry === undefined) return
+      const chosen = await inSteps(async (steps) => {
+        const uri = source ? vscode.Uri.parse(source.uri) : activeNotebook() ?? (await pickNotebook({ title: say('Hand-over sheet: of which notebook?') }, steps))
+        const document = uri && (await vscode.workspace.openTextDocument(uri))
+        const entry = document && (source?.entry ?? (await chosenEntry(document, notebooks, sessions, steps)))
+        return document && entry !== undefined ? { document, entry } : undefined
+      })
+      if (!chosen) return
+      const { document, entry } = chosen
       const sheet = new SheetPanel(vscode.window.createWebviewPanel(sheetViewType, say('Sheet'), vscode.ViewColumn.Active, { enableFindWidget: true }), document, entry, notebooks)
       open.add(sheet)
       sheet.panel.onDidDispose(() => open.delete(sheet))
@@ -30,9 +34,9 @@ export function registerSheet(notebooks: Notebooks, sessions: Sessions): vscode.
 }
 
 /** The entry that is selected in the grid in front, else the one that is asked for. */
-async function chosenEntry(document: vscode.TextDocument, notebooks: Notebooks, sessions: Sessions): Promise<string | undefined> {
+async function chosenEntry(document: vscode.TextDocument, notebooks: Notebooks, sessions: Sessions, steps: Steps): Promise<string | undefined> {
   const selected = await sessions.selectedIn(document.uri)
   const { broken, entries } = notebooks.of(document).notebook
   if (broken || entries.length === 0) return void vscode.window.showInformationMessage(broken ? asText(say`The text has an error, so there is no sheet: ${broken.message}`) : say('This notebook has no entries yet.'))
-  return selected ?? (await pickEntry(say('Hand-over sheet: of which entry?'), [...entries].reverse()))?.key
+  return selected ?? (await pickEntry(say('Hand-over sheet: of which entry?'), [...entries].reverse(), steps))?.key
 }

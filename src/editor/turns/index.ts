@@ -7,6 +7,7 @@ import type { States } from '../compare/states'
 import type { Sessions } from '../grid/sessions'
 import type { Notebooks } from '../notebooks'
 import { turnsViewType } from '../names'
+import { inSteps, type Steps } from '../steps'
 import { askStates } from './askStates'
 import { TurnsPanel, type TurnSources } from './turnsPanel'
 
@@ -19,7 +20,7 @@ export function registerTurns(context: vscode.ExtensionContext, notebooks: Noteb
     panel.onDidDispose(() => open.delete(turns))
   }
   const show = async (from?: unknown, to?: unknown) => {
-    const sources = bothOf(readSource(from), readSource(to)) ?? (await ask(notebooks, sessions))
+    const sources = bothOf(readSource(from), readSource(to)) ?? (await inSteps((steps) => ask(notebooks, sessions, steps)))
     if (sources) adopt(vscode.window.createWebviewPanel(turnsViewType, say('Turn list'), vscode.ViewColumn.Active, { enableFindWidget: true }), sources)
   }
   const active = () => [...open].find(({ panel }) => panel.active)
@@ -53,10 +54,10 @@ function bothOf(from: TurnSources['from'] | undefined, to: TurnSources['to'] | u
   return from && to && { from, to }
 }
 
-async function ask(notebooks: Notebooks, sessions: Sessions): Promise<TurnSources | undefined> {
-  const uri = activeNotebook() ?? (await pickNotebook(say('Turn list: of which notebook?'), false))
+async function ask(notebooks: Notebooks, sessions: Sessions, steps: Steps): Promise<TurnSources | undefined> {
+  const uri = activeNotebook() ?? (await pickNotebook({ title: say('Turn list: of which notebook?') }, steps))
   if (!uri) return undefined
   const document = await vscode.workspace.openTextDocument(uri)
   const selected = await sessions.selectedIn(uri)
-  return askStates({ uri, notebook: notebooks.of(document).notebook, ...(selected === undefined ? {} : { selected }) })
+  return askStates({ uri, notebook: notebooks.of(document).notebook, ...(selected === undefined ? {} : { selected }) }, steps)
 }

@@ -119,6 +119,8 @@ export class FakeHost {
 /** Dresses the page as the editor does: variables on the root element, classes on the body. */
 export function dress(name: keyof typeof themes): void {
   const theme = themes[name]
+  // A theme does not name every colour; what it leaves out is not the last one's.
+  for (const variable of [...document.documentElement.style].filter((each) => each.startsWith('--vscode-'))) document.documentElement.style.removeProperty(variable)
   for (const [variable, value] of Object.entries(theme.variables)) document.documentElement.style.setProperty(variable, value)
   document.body.className = theme.classes
   document.body.dataset.vscodeThemeKind = theme.kind

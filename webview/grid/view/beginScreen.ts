@@ -44,7 +44,8 @@ export class FirstEntry {
 
   draw(): void {
     const { view, all, writable } = this.session.model
-    this.element.hidden = view.state === 'empty' || all.columns.length > 0
+    // Of a text that was not understood nobody knows whether it has entries.
+    this.element.hidden = view.state === 'empty' || view.state === 'broken' || all.columns.length > 0
     if (this.element.hidden) return
     const add = createButton(say('grid.addFirst'), 'primary', () => openForm(this.session, 'entry'))
     add.enabled = writable
