@@ -63,13 +63,12 @@ async function runSteps() {
   await sideBySide([
     ...(ready ? [() => suite(suites.editor, wanted.grep)] : []),
     ...(unit ? [() => suite(suites.unit, wanted.grep)] : []),
-    ...(ready ? [suites.page, suites.restart].map(each => () => suite(each, wanted.grep)) : []),
+    ...(ready ? [suites.page, suites.compared, suites.restart].map(each => () => suite(each, wanted.grep)) : []),
     ...(ready && checks ? [() => suite({ ...suites.web, output: 'pipe', limitSeconds: 400 }, inBrowser)] : []),
-    ...(ready ? [() => suite(suites.compared, wanted.grep)] : []),
   ])
 }
 
-/** Two at a time, in their order. */
+/** Two at a time, in their order: the longest first, so that both end at about the same time. */
 async function sideBySide(jobs) {
   const lane = async () => {
     for (let job = jobs.shift(); job; job = jobs.shift()) await job()

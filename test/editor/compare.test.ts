@@ -9,7 +9,7 @@ import { framesWith } from './frames'
 import { settings } from './settings'
 import { pause, until } from './waiting'
 import { gridFrame, page, press, resize, takeKeyboard, type, wear } from './window'
-import { changeOnDisk, nameOf, openGrid, openText, sample, textOf, write } from './workspace'
+import { changeOnDisk, makeWatched, nameOf, openGrid, openText, sample, textOf, write } from './workspace'
 
 const tern = `format: 1
 machine: {name: Tern 650, use: track, front: {travel: 120}}
@@ -112,7 +112,8 @@ function git(uri: vscode.Uri, ...args: string[]): string {
 }
 
 /** A notebook in a repository of its own, committed once. */
-function committed(name = 'tern.setup.yaml'): vscode.Uri {
+async function committed(name = 'tern.setup.yaml'): Promise<vscode.Uri> {
+  await makeWatched('team')
   const uri = write(`team/${name}`, tern)
   git(uri, 'init', '--quiet')
   git(uri, 'add', '.')
@@ -452,7 +453,7 @@ const itWithGit = settings().web ? () => undefined : it
 
 describe('a comparison with git', () => {
   itWithGit('sets the last commit against the file as it is, says that it is read only, and leads to its grid', async () => {
-    const uri = committed()
+    const uri = await committed()
     writeFileSync(uri.fsPath, tern.replace('9 out', '12 out'))
     await openText(uri)
     const frame = await compare('detent.compareWithHead', { resourceUri: uri })
@@ -469,7 +470,7 @@ describe('a comparison with git', () => {
   })
 
   itWithGit('compares with any revision that is chosen or typed, and says which one there is not', async () => {
-    const uri = committed()
+    const uri = await committed()
     git(uri, 'checkout', '--quiet', '-b', 'softer')
     writeFileSync(uri.fsPath, tern.replace('9 out', '14 out'))
     git(uri, 'commit', '--quiet', '-a', '-m', 'softer')
@@ -490,7 +491,7 @@ describe('a comparison with git', () => {
   })
 
   itWithGit('finds a file that was called otherwise then, and follows a commit', async () => {
-    const uri = committed()
+    const uri = await committed()
     const renamed = vscode.Uri.joinPath(uri, '../tern-650.setup.yaml')
     git(uri, 'tag', 'before')
     git(uri, 'mv', 'tern.setup.yaml', 'tern-650.setup.yaml')
@@ -514,7 +515,7 @@ describe('a comparison with git', () => {
   itWithGit('opens from the list of changes', async () => {
     // A name of its own at each try: the list may still have what an earlier one left.
     const name = `listed-${Date.now()}.setup.yaml`
-    const uri = committed(name)
+    const uri = await committed(name)
     await openText(uri)
     await untilGitKnowsChange(uri, tern.replace('9 out', '12 out'))
     await vscode.commands.executeCommand('workbench.view.scm')
@@ -525,7 +526,7 @@ describe('a comparison with git', () => {
   })
 
   itWithGit('tells what is staged from what is not', async () => {
-    const uri = committed()
+    const uri = await committed()
     writeFileSync(uri.fsPath, tern.replace('9 out', '12 out'))
     git(uri, 'add', '.')
     writeFileSync(uri.fsPath, tern.replace('9 out', '13 out'))
@@ -536,7 +537,7 @@ describe('a comparison with git', () => {
   })
 
   it('says so where git is switched off', async () => {
-    const uri = committed()
+    const uri = await committed()
     await openText(uri)
     const configuration = vscode.workspace.getConfiguration('git')
     await configuration.update('enabled', false, vscode.ConfigurationTarget.Global)

@@ -9,7 +9,7 @@ import { goToCell, openInGrid, says, told } from './openInGrid'
 import { answer, asked } from './quickInput'
 import { until } from './waiting'
 import { page, press, type, wear } from './window'
-import { changeOnDisk, problemsOf, textOf, write } from './workspace'
+import { changeOnDisk, makeWatched, problemsOf, textOf, write } from './workspace'
 
 const logger = `  logger:
     time: {column: t, unit: s}
@@ -74,6 +74,7 @@ describe('logs beside the setup', () => {
   })
 
   it('are read again when the file or the mapping is another one', async () => {
+    await makeWatched('logs')
     const file = write('logs/one.csv', aLog(20))
     const { uri, grid } = await openInGrid(notebook())
     await goToCell(uri, grid, 'computed/log.read', 'one')

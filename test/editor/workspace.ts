@@ -4,7 +4,7 @@ import { cpSync, existsSync, mkdirSync, rmSync, writeFileSync } from 'node:fs'
 import { dirname, join } from 'node:path'
 import * as vscode from 'vscode'
 import { settings } from './settings'
-import { until } from './waiting'
+import { pause, until } from './waiting'
 import { page, press } from './window'
 
 /** The view type of the grid in package.json. */
@@ -37,6 +37,28 @@ export function write(path: string, content: string | Uint8Array): vscode.Uri {
   mkdirSync(dirname(target), { recursive: true })
   writeFileSync(target, content)
   return vscode.Uri.file(target)
+}
+
+/**
+ * Makes a folder in which changes are noticed. Whoever watches for the editor may miss for good one that is made in another as soon as that is
+ * made; made again, it is seen.
+ */
+export async function makeWatched(path: string): Promise<void> {
+  const made = join(folder, path)
+  const probe = join(made, 'probe')
+  await until(`${path} is watched`, async () => {
+    rmSync(made, { recursive: true, force: true })
+    mkdirSync(made)
+    const watcher = vscode.workspace.createFileSystemWatcher(new vscode.RelativePattern(vscode.Uri.file(made), '*'))
+    const seen = new Promise<boolean>(resolve => watcher.onDidCreate(() => resolve(true)))
+    // Until it is known that there is the folder.
+    await pause(200)
+    writeFileSync(probe, '')
+    const isSeen = await Promise.race([seen, pause(2000)])
+    watcher.dispose()
+    return isSeen
+  })
+  rmSync(probe)
 }
 
 /**

@@ -1,14 +1,14 @@
 // The embedded editor as a person has it, held from outside of it, so that a test can end the window, the server or both and
 // begin them anew. What the tests in `test/editor` cannot do: they end with the editor.
-import { existsSync, mkdirSync, readFileSync, writeFileSync } from 'node:fs'
+import { cpSync, mkdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs'
 import { spawnSync } from 'node:child_process'
 import { join } from 'node:path'
 import type { BrowserContext, Frame, Page } from 'playwright-core'
 import { framesWith, gridMark } from '../editor/frames'
 import { launchBrowser, speakIn } from '../workbench/browser.mjs'
 import { removeFolder, temporaryFolder } from '../workbench/folders.mjs'
-import { cache, root } from '../workbench/install.mjs'
-import { freePort, startServer, type Server } from '../workbench/server.mjs'
+import { cache, ensureWorkbench, root } from '../workbench/install.mjs'
+import { freePort, installPackage, startServer, type Server } from '../workbench/server.mjs'
 
 /** The grid opens by default, and nothing is saved that nobody saved. */
 const settings = { 'workbench.editorAssociations': { '*.setup.yaml': 'detent.setup' }, 'files.hotExit': 'onExit' }
@@ -25,6 +25,7 @@ export class Workbench {
 
   async open(text: string): Promise<void> {
     mkdirSync(this.#workspace)
+    cpSync(installed(), join(this.#folder, 'data'), { recursive: true })
     writeFileSync(this.file, text)
     this.#port = await freePort()
     await this.startServer()
@@ -33,7 +34,7 @@ export class Workbench {
   }
 
   async startServer(): Promise<void> {
-    this.#server = await startServer({ port: this.#port, installed: packed(this.#folder), data: join(this.#folder, 'data'), settings })
+    this.#server = await startServer({ port: this.#port, data: join(this.#folder, 'data'), settings })
   }
 
   async stopServer(): Promise<void> {
@@ -61,14 +62,20 @@ export class Workbench {
   }
 }
 
-/** Packs what is built, once for all tests of a run. */
-function packed(folder: string): string {
+let kept: string | undefined
+after(() => kept === undefined ? undefined : removeFolder(kept))
+
+/** What an editor keeps in which the packed extension was installed, once for all tests of a run. */
+function installed(): string {
+  if (kept !== undefined) return kept
+  const folder = temporaryFolder()
   const path = join(folder, 'detent.vsix')
-  if (existsSync(path)) return path
   const vsce = join(root, 'node_modules', '@vscode', 'vsce', 'vsce')
   const { status, stderr } = spawnSync(process.execPath, [vsce, 'package', '--no-dependencies', '--allow-missing-repository', '--no-rewrite-relative-links', '--out', path], { cwd: root, encoding: 'utf8' })
   if (status !== 0) throw new Error(`The extension could not be packed.\n${stderr}`)
-  return path
+  installPackage(ensureWorkbench().editor, folder, path)
+  rmSync(path)
+  return kept = folder
 }
 
 /** One window, by its keys, its pointer and what it shows. */

@@ -86,8 +86,8 @@ function keepSettings(data, first) {
   }
 }
 
-// As a person does it from the command line.
-function installPackage(editor, data, path) {
+/** Installs a packed extension, as a person does it from the command line, into `data`, what an editor keeps. */
+export function installPackage(editor, data, path) {
   const args = [join(editor, 'out', 'server-main.js'), '--install-extension', path, '--server-data-dir', data, '--accept-server-license-terms']
   const { stdout, stderr } = spawnSync(process.execPath, args, { env: cleanEnvironment(), encoding: 'utf8' })
   if (!stdout.includes('was successfully installed')) throw new Error(`The editor did not install ${path}.\n${stdout}${stderr}`)
