@@ -281,6 +281,22 @@ describe('a comparison', () => {
     assert.equal(await frame.locator('.title').innerText(), 'Tern 650 – Wren 250')
   })
 
+  it('stays as it is where a list is left by Escape, at its first step or a later one', async () => {
+    const { frame } = await compareTern()
+    const list = page().locator('.quick-input-widget')
+    await ask(frame, 'l')
+    await press('Escape')
+    await list.waitFor({ state: 'hidden' })
+    await ask(frame, 'l')
+    await choose('Another notebook')
+    await until('a notebook is asked for', async () => (await page().locator('.quick-input-title').innerText()) === 'Compare: which notebook?')
+    await press('Escape')
+    await list.waitFor({ state: 'hidden' })
+    await pressIn(frame, 's')
+    await sees(frame, 'run-2', 'run-1')
+    assert.equal(await list.isVisible(), false)
+  })
+
   it('asks for both sides when it is opened from the palette', async () => {
     await openText(write('tern.setup.yaml', tern))
     void vscode.commands.executeCommand('detent.compare')
