@@ -1,6 +1,7 @@
 import { spawnSync } from 'node:child_process'
 import { mkdirSync, statSync } from 'node:fs'
 import { join } from 'node:path'
+import { packExtension } from '../workbench/packExtension.mjs'
 import { median, runOnce, type Measured } from './measure'
 import { benchFolder } from './peers/install.mjs'
 import type { Benchmark } from './table'
@@ -30,8 +31,7 @@ export async function packaged({ runs }: { runs: number }): Promise<Benchmark> {
   const vsix = join(benchFolder, 'detent.vsix')
   const built = spawnSync(process.execPath, ['build.mjs'], { encoding: 'utf8' })
   if (built.status !== 0) throw new Error(built.stderr)
-  const packed = spawnSync('npx', ['vsce', 'package', '--no-dependencies', '--allow-missing-repository', '--no-rewrite-relative-links', '--out', vsix], { encoding: 'utf8' })
-  if (packed.status !== 0) throw new Error(packed.stderr)
+  packExtension(vsix)
   const times: number[] = []
   for (let run = 0; run < runs + 4; run++) times.push(Number((await runOnce(process.execPath, ['-e', load, join(process.cwd(), 'dist/extension.js')])).out))
   const whole: number[] = []

@@ -4,7 +4,7 @@ import * as vscode from 'vscode'
 import { barriersInThemes } from './accessibility'
 import { openInGrid } from './openInGrid'
 import { until } from './waiting'
-import { gridFrame, page, press, resize, takeKeyboard, type, wear } from './window'
+import { gridFrame, page, press, resize, takeKeyboard, type } from './window'
 import { openGrid, textOf } from './workspace'
 
 const plover = `format: 1
@@ -177,13 +177,13 @@ describe('the charts', () => {
   it('puts up no barrier that axe can find, in any theme', async () => {
     const { grid } = await openInGrid(plover, 'plover.setup.yaml')
     await openCharts(grid)
-    assert.deepEqual(await barriersInThemes(grid, wear), [])
+    assert.deepEqual(await barriersInThemes(grid), [])
     await grid.locator('.charts-toggle').click()
-    assert.deepEqual(await barriersInThemes(grid, wear), [])
+    assert.deepEqual(await barriersInThemes(grid), [])
     await resize(800, 800)
     await grid.locator('.charts-tab').nth(1).click()
     await grid.locator('.chart-title', { hasText: 'Force over travel, front' }).waitFor()
-    assert.deepEqual(await barriersInThemes(grid, wear), [])
+    assert.deepEqual(await barriersInThemes(grid), [])
   })
 })
 

@@ -4,11 +4,12 @@ import { rmSync, writeFileSync } from 'node:fs'
 import { dirname } from 'node:path'
 import type { Frame } from 'playwright-core'
 import * as vscode from 'vscode'
+import type { GitApi, GitExtension, Repository } from '../../src/editor/compare/gitApi'
 import { barriersIn, barriersInThemes } from './accessibility'
 import { framesWith } from './frames'
 import { settings } from './settings'
 import { pause, until } from './waiting'
-import { gridFrame, page, press, resize, takeKeyboard, type, wear } from './window'
+import { gridFrame, page, press, resize, takeKeyboard, type } from './window'
 import { changeOnDisk, makeWatched, nameOf, openGrid, openText, sample, textOf, write } from './workspace'
 
 const tern = `format: 1
@@ -121,23 +122,18 @@ async function committed(name = 'tern.setup.yaml'): Promise<vscode.Uri> {
   return uri
 }
 
-/** The part of the API of the editor's git that is used here. */
-interface GitApi {
-  repositories: GitRepository[]
-  getRepository(uri: vscode.Uri): GitRepository | null
-  openRepository(folder: vscode.Uri): Promise<GitRepository | null>
-}
-interface GitRepository { rootUri: vscode.Uri; status(): Promise<void>; state: { workingTreeChanges: { uri: vscode.Uri }[] } }
+/** What is asked here of the editor's git beyond what the extension asks of it. */
+type WatchedRepository = Repository & { status(): Promise<void>; state: { workingTreeChanges: { uri: vscode.Uri }[] } }
 
 /**
  * Writes a file and waits until the editor's git has seen that, which one that is short of time may miss. Repositories that earlier tests
  * left are closed: the list of changes draws only the lines that are in sight.
  */
 async function untilGitKnowsChange(uri: vscode.Uri, text: string): Promise<void> {
-  const api = vscode.extensions.getExtension<{ getAPI(version: 1): GitApi }>('vscode.git')?.exports.getAPI(1)
+  const api = vscode.extensions.getExtension<GitExtension>('vscode.git')?.exports.getAPI(1) as (GitApi & { repositories: Repository[] }) | undefined
   assert.ok(api)
   const folder = vscode.Uri.joinPath(uri, '..')
-  const ours = await until('git has the repository', async () => api.getRepository(uri) ?? api.openRepository(folder))
+  const ours = await until('git has the repository', async () => api.getRepository(uri) ?? api.openRepository(folder)) as WatchedRepository
   for (const other of api.repositories.filter(each => each.rootUri.fsPath !== ours.rootUri.fsPath)) await vscode.commands.executeCommand('git.close', other)
   writeFileSync(uri.fsPath, text)
   await until('git has seen the change', async () => {
@@ -458,7 +454,7 @@ describe('a comparison', () => {
     await sees(frame, 'june', 'wet')
     for (const width of [1280, 800]) {
       await resize(width, 800)
-      assert.deepEqual(await barriersInThemes(frame, wear), [])
+      assert.deepEqual(await barriersInThemes(frame), [])
       assert.equal(await frame.evaluate('document.querySelector(".scroller").scrollWidth <= document.querySelector(".scroller").clientWidth'), true)
     }
   })

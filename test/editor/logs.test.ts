@@ -2,13 +2,14 @@ import assert from 'node:assert/strict'
 import { appendFileSync, mkdirSync, rmSync, symlinkSync, writeFileSync } from 'node:fs'
 import { dirname, join } from 'node:path'
 import { parquetWriteBuffer } from 'hyparquet-writer'
+import type { Frame } from 'playwright-core'
 import * as vscode from 'vscode'
 import { barriersInThemes } from './accessibility'
 import { framesWith } from './frames'
 import { goToCell, openInGrid, says, told } from './openInGrid'
 import { answer, asked } from './quickInput'
 import { until } from './waiting'
-import { page, press, type, wear } from './window'
+import { page, press, type } from './window'
 import { changeOnDisk, makeWatched, problemsOf, textOf, write } from './workspace'
 
 const logger = `  logger:
@@ -39,6 +40,16 @@ function aLog(seconds: number, deepest = 90): string {
   const swing = deepest - 60
   const rows = Array.from({ length: seconds * 100 }, (_, at) => `${(at / 100).toFixed(2)},${(60 - swing * Math.cos((2 * Math.PI * at) / 100)).toFixed(2)},${(40 + 20 * Math.sin(at / 17)).toFixed(2)}`)
   return `t,fork,shock\n${rows.join('\n')}\n`
+}
+
+/** Opens a notebook with a log at either entry, and waits until a computed row of the second one tells what it must. */
+async function openTwoLogs(row: string, words: string): Promise<Frame> {
+  write('logs/one.csv', aLog(20))
+  write('logs/two.csv', aLog(30, 119))
+  const { uri, grid } = await openInGrid(notebook())
+  await goToCell(uri, grid, `computed/log.${row}`, 'two')
+  await told(grid, words)
+  return grid
 }
 
 describe('logs beside the setup', () => {
@@ -139,11 +150,7 @@ describe('logs beside the setup', () => {
   })
 
   it('are drawn over one another, walked and zoomed by keys, and said in tables', async () => {
-    write('logs/one.csv', aLog(20))
-    write('logs/two.csv', aLog(30, 119))
-    const { uri, grid } = await openInGrid(notebook())
-    await goToCell(uri, grid, 'computed/log.front_bottomed', 'two')
-    await told(grid, '30')
+    const grid = await openTwoLogs('front_bottomed', '30')
     await press('ControlOrMeta+k', 'ControlOrMeta+i')
     await grid.locator('[role=dialog] .card-read:focus').waitFor()
     await press('Tab')
@@ -226,27 +233,19 @@ describe('logs beside the setup', () => {
   })
 
   it('stand side by side in a comparison, with the change', async () => {
-    write('logs/one.csv', aLog(20))
-    write('logs/two.csv', aLog(30, 119))
-    const { uri, grid } = await openInGrid(notebook())
-    await goToCell(uri, grid, 'computed/log.read', 'two')
-    await told(grid, '30 s')
+    await openTwoLogs('read', '30 s')
     await vscode.commands.executeCommand('detent.compareSelected')
     const frame = await until('a comparison is shown', async () => (await framesWith(page(), '[data-detent="compare"]:not(.is-loading)'))[0])
     await until('the deepest of both stand there', async () => (await frame.locator('.row', { hasText: 'Deepest' }).first().innerText()).replace(/\s+/g, ' ').includes('90 mm +29 mm 119 mm'))
   })
 
   it('put up no barrier that axe can find, in any theme', async () => {
-    write('logs/one.csv', aLog(20))
-    write('logs/two.csv', aLog(30, 119))
-    const { uri, grid } = await openInGrid(notebook())
-    await goToCell(uri, grid, 'computed/log.front_bottomed', 'two')
-    await told(grid, '30')
+    const grid = await openTwoLogs('front_bottomed', '30')
     await press('ControlOrMeta+k', 'ControlOrMeta+g')
     await grid.locator('.charts-tab', { hasText: 'Log' }).click()
     await grid.locator('.chart-title', { hasText: 'Velocities, rear' }).waitFor()
-    assert.deepEqual(await barriersInThemes(grid, wear), [])
+    assert.deepEqual(await barriersInThemes(grid), [])
     await grid.locator('.charts-toggle').click()
-    assert.deepEqual(await barriersInThemes(grid, wear), [])
+    assert.deepEqual(await barriersInThemes(grid), [])
   })
 })

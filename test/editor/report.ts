@@ -18,17 +18,13 @@ export function say(text: string): void {
  * editor hang or die, they tell where.
  */
 export function keepSums(runner: Mocha.Runner, file: string): void {
-  const told: string[] = []
-  const titles: string[] = []
+  const told: { title: string; message: string }[] = []
   const keep = (state: { running?: string; finished?: true }): void => {
     const { passes, failures, pending } = runner.stats ?? {}
-    writeFileSync(file, JSON.stringify({ passed: passes, failed: failures, skipped: pending, told, titles, ...state }))
+    writeFileSync(file, JSON.stringify({ passed: passes, failed: failures, skipped: pending, told, ...state }))
   }
   runner.on('test', test => keep({ running: test.fullTitle() }))
-  runner.on('fail', (test, error: Error) => {
-    told.push(`${test.fullTitle()}: ${error.message}`)
-    titles.push(test.fullTitle())
-  })
+  runner.on('fail', (test, error: Error) => told.push({ title: test.fullTitle(), message: error.message }))
   runner.once('end', () => keep({ finished: true }))
 }
 

@@ -6,7 +6,7 @@ import { barriersInThemes } from './accessibility'
 import { framesWith } from './frames'
 import { openInGrid } from './openInGrid'
 import { pause, until } from './waiting'
-import { gridFrame, page, press, resize, takeKeyboard, type, wear } from './window'
+import { gridFrame, page, press, resize, takeKeyboard, type } from './window'
 import { nameOf, openText, sample, textOf, write } from './workspace'
 
 const tern = `format: 1
@@ -132,7 +132,7 @@ describe('the turn list', () => {
     const before = await size()
     await frame.getByRole('button', { name: 'Larger type' }).click()
     assert.ok(before >= 20 && (await size()) > before * 1.3, `${before} px`)
-    assert.deepEqual(await barriersInThemes(frame, wear), [])
+    assert.deepEqual(await barriersInThemes(frame), [])
     await resize(800, 800)
     assert.equal(await frame.evaluate('document.documentElement.scrollWidth <= document.documentElement.clientWidth'), true)
   })
@@ -210,7 +210,7 @@ describe('going back', () => {
     assert.match((await header.getAttribute('aria-description')) ?? '', /from run-1/)
     assert.equal(await header.locator('svg.lanes path').count(), 1)
     await press('ArrowLeft')
-    assert.deepEqual(await barriersInThemes(grid, wear), [])
+    assert.deepEqual(await barriersInThemes(grid), [])
     await until('what was left is said', async () => /tried and left/.test((await grid.locator('.header-cell.is-active').getAttribute('aria-description')) ?? ''))
   })
 })

@@ -1,13 +1,13 @@
 // The embedded editor as a person has it, held from outside of it, so that a test can end the window, the server or both and
 // begin them anew. What the tests in `test/editor` cannot do: they end with the editor.
 import { cpSync, mkdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs'
-import { spawnSync } from 'node:child_process'
 import { join } from 'node:path'
 import type { BrowserContext, Frame, Page } from 'playwright-core'
 import { framesWith, gridMark } from '../editor/frames'
 import { launchBrowser, speakIn } from '../workbench/browser.mjs'
 import { removeFolder, temporaryFolder } from '../workbench/folders.mjs'
-import { cache, ensureWorkbench, root } from '../workbench/install.mjs'
+import { cache, ensureWorkbench } from '../workbench/install.mjs'
+import { packExtension } from '../workbench/packExtension.mjs'
 import { freePort, installPackage, startServer, type Server } from '../workbench/server.mjs'
 
 /** The grid opens by default, and nothing is saved that nobody saved. */
@@ -69,10 +69,7 @@ after(() => kept === undefined ? undefined : removeFolder(kept))
 function installed(): string {
   if (kept !== undefined) return kept
   const folder = temporaryFolder()
-  const path = join(folder, 'detent.vsix')
-  const vsce = join(root, 'node_modules', '@vscode', 'vsce', 'vsce')
-  const { status, stderr } = spawnSync(process.execPath, [vsce, 'package', '--no-dependencies', '--allow-missing-repository', '--no-rewrite-relative-links', '--out', path], { cwd: root, encoding: 'utf8' })
-  if (status !== 0) throw new Error(`The extension could not be packed.\n${stderr}`)
+  const path = packExtension(join(folder, 'detent.vsix'))
   installPackage(ensureWorkbench().editor, folder, path)
   rmSync(path)
   return kept = folder

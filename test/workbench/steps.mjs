@@ -34,14 +34,11 @@ endOnSignal(async () => {
 /** Runs a suite; one that ends without its sums, or hangs, is a failure of its own. */
 export async function suite(/** @type {Suite} */ wanted, grep) {
   const { name, windowed } = wanted
-  const { sum, whole, since } = await runSuite(wanted, grep)
-  const again = windowed && whole && sum.failed > 0 && sum.failed <= mostTriedAgain && sum.titles.length === sum.failed
-  sums.passed += sum.passed
-  sums.skipped += sum.skipped
-  if (again) toTryAgain.push({ wanted, titles: sum.titles })
-  else addFailures(sum, name)
-  if (!whole) fail(sum.problem)
-  console.log(`${name}: ${sum.passed} passed, ${sum.failed} failed${again ? ' and to be tried once more' : ''}, ${sum.skipped} skipped (${since})\n`)
+  const sum = await runSuite(wanted, grep)
+  const again = windowed && !sum.trouble && sum.failed > 0 && sum.failed <= mostTriedAgain
+  if (again) toTryAgain.push({ wanted, titles: sum.told.map(({ title }) => title) })
+  add(again ? { ...sum, failed: 0, told: [] } : sum, name)
+  console.log(`${name}: ${sum.passed} passed, ${sum.failed} failed${again ? ' and to be tried once more' : ''}, ${sum.skipped} skipped (${sum.took})\n`)
 }
 
 /** Runs what failed in a window once more, when nothing else keeps the machine busy. A fault fails again. */
@@ -50,21 +47,22 @@ export async function tryAgain() {
     const name = `${wanted.name}, once more`
     const grep = `^(?:${titles.map(title => title.replace(/[\\^$.*+?()[\]{}|/]/g, '\\$&')).join('|')})$`
     const command = (...given) => [...wanted.command(...given), ...(wanted.again ?? [])]
-    const { sum, whole, since } = await runSuite({ ...wanted, name, command, output: 'inherit', limitSeconds: 240 }, grep)
+    const sum = await runSuite({ ...wanted, name, command, output: 'inherit', limitSeconds: 240 }, grep)
     // One that did not run is one that failed.
-    const missed = Math.max(0, titles.length - sum.passed - sum.failed)
-    sums.passed += sum.passed
-    addFailures({ ...sum, failed: sum.failed + missed }, name)
-    if (!whole) fail(sum.problem)
-    passedAgain.push(...titles.filter(title => sum.finished && !sum.titles.includes(title)))
-    console.log(`${name}: ${sum.passed} passed, ${sum.failed + missed} failed (${since})\n`)
+    const failed = Math.max(sum.failed, titles.length - sum.passed)
+    add({ ...sum, failed }, name)
+    if (failed === sum.failed) passedAgain.push(...titles.filter(title => !sum.told.some(each => each.title === title)))
+    console.log(`${name}: ${sum.passed} passed, ${failed} failed (${sum.took})\n`)
   }
 }
 
-function addFailures({ failed = 0, told: these }, name) {
+function add({ passed, failed, skipped, told: these, trouble }, name) {
+  sums.passed += passed
   sums.failed += failed
+  sums.skipped += skipped
   if (failed > 0) failures.push(name)
-  told.push(...these)
+  told.push(...these.map(({ title, message }) => `${title}: ${message}`))
+  if (trouble) fail(`${name} (${trouble})`)
 }
 
 async function runSuite({ name, limitSeconds, command, output = 'inherit' }, grep) {
@@ -74,11 +72,14 @@ async function runSuite({ name, limitSeconds, command, output = 'inherit' }, gre
   if (output === 'inherit') console.log(`\n${name}:`)
   const { code, said } = await run(command(results, grep), limitSeconds, output)
   if (said) console.log(`\n${name}:\n${said.trimEnd()}`)
-  const sum = { passed: 0, failed: 0, skipped: 0, finished: false, told: [], titles: [], ...(existsSync(results) ? JSON.parse(readFileSync(results, 'utf8')) : {}) }
+  const { passed = 0, failed = 0, skipped = 0, finished = false, running: last, told: these = [] } = existsSync(results) ? JSON.parse(readFileSync(results, 'utf8')) : {}
   rmSync(results, { force: true })
-  const whole = sum.finished && (code === 0 || sum.failed > 0)
-  sum.problem = sum.finished ? `${name} (ended with code ${code})` : `${name} (ended ${sum.running ? `during "${sum.running}"` : 'before the first test'})`
-  return { sum, whole, since: since(started) }
+  return { passed, failed, skipped, told: these, trouble: troubleOf(), took: since(started) }
+
+  function troubleOf() {
+    if (!finished) return last ? `ended during "${last}"` : 'ended before the first test'
+    return code !== 0 && failed === 0 ? `ended with code ${code}` : undefined
+  }
 }
 
 /** Adds one to the sums for a step that is a test in itself. */

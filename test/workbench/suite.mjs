@@ -5,7 +5,6 @@
 //   --only, --except NAME,…   the files of that name alone, or all others
 //   --again    leaves the pictures of the run before, which tell of what is tried once more
 //   --web      the same, in the browser's own extension host: a web worker, without Node
-import { spawnSync } from 'node:child_process'
 import { existsSync, mkdirSync, readdirSync, rmSync, writeFileSync } from 'node:fs'
 import { join, sep } from 'node:path'
 import { parseArgs } from 'node:util'
@@ -13,6 +12,7 @@ import { downloadAndUnzipVSCode, runTests } from '@vscode/test-electron'
 import { build } from 'esbuild'
 import { removeFolder, temporaryFolder } from './folders.mjs'
 import { cache, root } from './install.mjs'
+import { packExtension } from './packExtension.mjs'
 import { freePort, quietSettings } from './server.mjs'
 
 const { values: options, positionals } = parseArgs({
@@ -65,19 +65,10 @@ function isWanted(file) {
   return !options.except?.split(',').includes(name) && file.endsWith(options.measure ? '.measure.ts' : '.test.ts')
 }
 
-// Packs what is built.
-function pack() {
-  const path = join(folder, 'detent.vsix')
-  const vsce = join(root, 'node_modules', '@vscode', 'vsce', 'vsce')
-  const { status, stderr } = spawnSync(process.execPath, [vsce, 'package', '--no-dependencies', '--allow-missing-repository', '--no-rewrite-relative-links', '--out', path], { cwd: root, encoding: 'utf8' })
-  if (status !== 0) throw new Error(`The extension could not be packed.\n${stderr}`)
-  return path
-}
-
 // Tests run in the host of the extension that is in development, so with ours installed they are one of their own.
 function packedExtension() {
   writeFileSync(join(bundle, 'package.json'), JSON.stringify({ name: 'suite', publisher: 'detent', version: '0.0.0', engines: { vscode: '*' } }))
-  return { developed: bundle, install: [`--install=${pack()}`] }
+  return { developed: bundle, install: [`--install=${packExtension(join(folder, 'detent.vsix'))}`] }
 }
 
 async function run() {

@@ -6,14 +6,10 @@ module.exports = class extends Dot {
   constructor(runner, options) {
     super(runner, options)
     const told = []
-    const titles = []
-    runner.on('fail', (test, error) => {
-      told.push(`${test.fullTitle()}: ${error.message ?? error}`)
-      titles.push(test.fullTitle())
-    })
+    runner.on('fail', (test, error) => told.push({ title: test.fullTitle(), message: String(error.message ?? error) }))
     runner.once('end', () => {
       const { passes, failures, pending } = runner.stats
-      writeFileSync(options.reporterOptions.file, JSON.stringify({ passed: passes, failed: failures, skipped: pending, told, titles, finished: true }))
+      writeFileSync(options.reporterOptions.file, JSON.stringify({ passed: passes, failed: failures, skipped: pending, told, finished: true }))
     })
   }
 }
