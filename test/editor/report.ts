@@ -4,6 +4,7 @@ import { writeFileSync } from 'node:fs'
 import { findSourceMap } from 'node:module'
 import { format } from 'node:util'
 import Mocha from 'mocha'
+import failureOf from '../workbench/failureOf.cjs'
 
 /** Begins every line of the suite. */
 const mark = 'test| '
@@ -18,13 +19,13 @@ export function say(text: string): void {
  * editor hang or die, they tell where.
  */
 export function keepSums(runner: Mocha.Runner, file: string): void {
-  const told: { title: string; message: string }[] = []
+  const told: ReturnType<typeof failureOf>[] = []
   const keep = (state: { running?: string; finished?: true }): void => {
     const { passes, failures, pending } = runner.stats ?? {}
     writeFileSync(file, JSON.stringify({ passed: passes, failed: failures, skipped: pending, told, ...state }))
   }
   runner.on('test', test => keep({ running: test.fullTitle() }))
-  runner.on('fail', (test, error: Error) => told.push({ title: test.fullTitle(), message: error.message }))
+  runner.on('fail', (test, error: Error) => told.push(failureOf(test, error)))
   runner.once('end', () => keep({ finished: true }))
 }
 

@@ -36,24 +36,29 @@ export async function suite(/** @type {Suite} */ wanted, grep) {
   const { name, windowed } = wanted
   const sum = await runSuite(wanted, grep)
   const again = windowed && !sum.trouble && sum.failed > 0 && sum.failed <= mostTriedAgain
-  if (again) toTryAgain.push({ wanted, titles: sum.told.map(({ title }) => title) })
+  if (again) toTryAgain.push({ wanted, failures: [...new Map(sum.told.map(each => [each.title, each])).values()] })
   add(again ? { ...sum, failed: 0, told: [] } : sum, name)
   console.log(`${name}: ${sum.passed} passed, ${sum.failed} failed${again ? ' and to be tried once more' : ''}, ${sum.skipped} skipped (${sum.took})\n`)
 }
 
 /** Runs what failed in a window once more, when nothing else keeps the machine busy. A fault fails again. */
 export async function tryAgain() {
-  for (const { wanted, titles } of toTryAgain) {
+  for (const { wanted, failures: before } of toTryAgain) {
     const name = `${wanted.name}, once more`
-    const grep = `^(?:${titles.map(title => title.replace(/[\\^$.*+?()[\]{}|/]/g, '\\$&')).join('|')})$`
+    const grep = `^(?:${before.map(patternOf).join('|')})$`
     const command = (...given) => [...wanted.command(...given), ...(wanted.again ?? [])]
     const sum = await runSuite({ ...wanted, name, command, output: 'inherit', limitSeconds: 240 }, grep)
     // One that did not run is one that failed.
-    const failed = Math.max(sum.failed, titles.length - sum.passed)
-    add({ ...sum, failed }, name)
-    if (failed === sum.failed) passedAgain.push(...titles.filter(title => !sum.told.some(each => each.title === title)))
+    const failed = Math.max(sum.failed, before.length - sum.passed)
+    add({ ...sum, failed, told: failed === sum.failed ? sum.told : before }, name)
+    if (failed === sum.failed) passedAgain.push(...before.map(({ title }) => title).filter(title => !sum.told.some(each => each.title.startsWith(title))))
     console.log(`${name}: ${sum.passed} passed, ${failed} failed (${sum.took})\n`)
   }
+}
+
+/** A test is meant by its title, a group by how the titles of its tests begin. */
+function patternOf({ title, group }) {
+  return title.replace(/[\\^$.*+?()[\]{}|/]/g, '\\$&') + (group ? ' .*' : '')
 }
 
 function add({ passed, failed, skipped, told: these, trouble }, name) {

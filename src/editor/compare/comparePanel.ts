@@ -47,6 +47,11 @@ export class ComparePanel {
     panel.webview.html = pageHtml(panel.webview, ports.extension, 'compare', say('Compare setups'))
   }
 
+  /** Whether its page was ever there. */
+  get hasSpoken(): boolean {
+    return this.#ready
+  }
+
   /** Whether one of its sides is taken from this file. */
   reads(uri: vscode.Uri): boolean {
     return Object.values(this.sources).some((source) => source.uri === uri.toString())

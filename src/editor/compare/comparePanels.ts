@@ -1,5 +1,6 @@
 import * as vscode from 'vscode'
 import { say } from '../../core/words/say'
+import { watchForBlank } from '../blankPages'
 import type { Sessions } from '../grid/sessions'
 import { compareViewType } from '../names'
 import type { Notebooks } from '../notebooks'
@@ -39,7 +40,7 @@ export class ComparePanels implements vscode.Disposable {
   async show(sources: Sources): Promise<void> {
     const same = [...this.#open].find((each) => JSON.stringify(each.sources) === JSON.stringify(sources))
     if (same) return same.panel.reveal()
-    await this.#adopt(vscode.window.createWebviewPanel(compareViewType, say('Compare'), vscode.ViewColumn.Active, { enableFindWidget: true }), sources)
+    await this.#adopt(newPanel(), sources)
   }
 
   /** Hides the rows that are alike, or shows them again, in all comparisons. */
@@ -61,12 +62,14 @@ export class ComparePanels implements vscode.Disposable {
     await this.context.globalState.update(filterKey, onlyDifferences)
   }
 
-  async #adopt(panel: vscode.WebviewPanel, sources: Sources): Promise<void> {
+  async #adopt(panel: vscode.WebviewPanel, sources: Sources, isSecond = false): Promise<void> {
     this.#hasTurnList ??= Promise.resolve(vscode.commands.getCommands(true)).then((all) => all.includes('detent.turnList'))
     const mine = new ComparePanel(panel, sources, this.#ports(await this.#hasTurnList))
     this.#open.add(mine)
     mine.onDidChangeSources(() => this.#watch())
+    const blank = isSecond ? undefined : watchForBlank(panel, () => mine.hasSpoken, () => void this.#adopt(newPanel(panel.viewColumn), mine.sources, true).then(() => panel.dispose()))
     panel.onDidDispose(() => {
+      blank?.dispose()
       this.#open.delete(mine)
       this.#watch()
     })
@@ -130,6 +133,10 @@ export class ComparePanels implements vscode.Disposable {
       this.#waiting.set(panel, setTimeout(() => void panel.update(), restMs))
     }
   }
+}
+
+function newPanel(column = vscode.ViewColumn.Active): vscode.WebviewPanel {
+  return vscode.window.createWebviewPanel(compareViewType, say('Compare'), column, { enableFindWidget: true })
 }
 
 /** A file's name as a pattern that means it alone. */

@@ -1,8 +1,10 @@
 import * as vscode from 'vscode'
 import { say } from '../../core/words/say'
 import type { Notebooks } from '../notebooks'
+import { watchForBlank } from '../blankPages'
 import { EditQueue } from './editQueue'
 import { GridSession } from './gridSession'
+import { openActiveAnew } from './openAnew'
 import { openOrphansAnew } from './openOrphansAnew'
 import { pageHtml, webviewOptions } from './page'
 import type { Sessions } from './sessions'
@@ -19,11 +21,14 @@ export function registerGridEditor(context: vscode.ExtensionContext, notebooks: 
       panel.webview.options = webviewOptions(context.extensionUri)
       const session = new GridSession(document, panel, notebooks, queue)
       sessions.add(session)
+      const notebook = document.uri.toString()
+      // Once: a machine that is that slow is not to be kept busy with it.
+      const watch = anew.has(notebook) ? undefined : watchForBlank(panel, () => session.ready, () => void openActiveAnew(document.uri, anew))
       panel.onDidDispose(() => {
+        watch?.dispose()
         sessions.remove(session)
         session.dispose()
       })
-      const notebook = document.uri.toString()
       panel.webview.html = pageHtml(panel.webview, context.extensionUri, 'grid', say('Setup notebook'), { notebook, session: vscode.env.sessionId, ...(anew.has(notebook) ? { anew: '' } : {}) })
       setTimeout(() => session.foresee(), pageAsksMs)
     },

@@ -65,6 +65,11 @@ export class GridSession implements vscode.Disposable {
     ]
   }
 
+  /** Whether its page is there. */
+  get ready(): boolean {
+    return this.#ready
+  }
+
   get active(): boolean {
     return this.panel.active
   }

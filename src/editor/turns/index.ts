@@ -1,6 +1,7 @@
 import * as vscode from 'vscode'
 import { say } from '../../core/words/say'
 import { activeNotebook } from '../activeNotebook'
+import { watchForBlank } from '../blankPages'
 import { pickNotebook } from '../compare/pickNotebook'
 import { readSource } from '../compare/sources'
 import type { States } from '../compare/states'
@@ -18,10 +19,18 @@ export function registerTurns(context: vscode.ExtensionContext, notebooks: Noteb
     const turns = new TurnsPanel(panel, sources, states, context.extensionUri)
     open.add(turns)
     panel.onDidDispose(() => open.delete(turns))
+    return turns
   }
   const show = async (from?: unknown, to?: unknown) => {
     const sources = bothOf(readSource(from), readSource(to)) ?? (await inSteps((steps) => ask(notebooks, sessions, steps)))
-    if (sources) adopt(vscode.window.createWebviewPanel(turnsViewType, say('Turn list'), vscode.ViewColumn.Active, { enableFindWidget: true }), sources)
+    if (!sources) return
+    const turns = adopt(newPanel(), sources)
+    // One that is restored is left alone: its ticks would be gone.
+    const blank = watchForBlank(turns.panel, () => turns.hasSpoken, () => {
+      adopt(newPanel(turns.panel.viewColumn), sources)
+      turns.dispose()
+    })
+    turns.panel.onDidDispose(() => blank.dispose())
   }
   const active = () => [...open].find(({ panel }) => panel.active)
   const updates = new Map<TurnsPanel, ReturnType<typeof setTimeout>>()
@@ -45,6 +54,10 @@ export function registerTurns(context: vscode.ExtensionContext, notebooks: Noteb
     { dispose: () => [...open].forEach((turns) => turns.dispose()) },
   )
   return Object.assign(all, { serializer })
+}
+
+function newPanel(column = vscode.ViewColumn.Active): vscode.WebviewPanel {
+  return vscode.window.createWebviewPanel(turnsViewType, say('Turn list'), column, { enableFindWidget: true })
 }
 
 /** A list that is read in the garage need not follow each key. */

@@ -25,6 +25,11 @@ export class TurnsPanel implements vscode.Disposable {
     panel.webview.html = pageHtml(panel.webview, extension, 'turns', say('Turn list'))
   }
 
+  /** Whether its page was ever there. */
+  get hasSpoken(): boolean {
+    return this.#ready
+  }
+
   /** Whether it hangs on a notebook as it is in the editor. */
   reads(uri: vscode.Uri): boolean {
     return Object.values(this.sources).some((source) => source.uri === uri.toString())
