@@ -6,6 +6,7 @@ import { build, context } from 'esbuild'
 import Ajv from 'ajv'
 import standalone from 'ajv/dist/standalone/index.js'
 import asc from 'assemblyscript/asc'
+import { writeExtensionPage } from './test/release/extensionPage.mjs'
 import { writeSupply } from './test/release/supply.mjs'
 
 const watch = process.argv.includes('--watch')
@@ -55,6 +56,7 @@ await compileRows()
 if (process.argv.includes('--generate')) process.exit(0)
 bundleWords()
 cpSync('src/editor/walkthrough', 'dist/walkthrough', { recursive: true })
+writeExtensionPage()
 
 const common = {
   bundle: true,

@@ -122,7 +122,7 @@ describe('a notebook that cannot be edited', () => {
     await grid().press('Delete')
     assert.equal(await grid().page.locator('.editor').count(), 0)
     assert.deepEqual(await grid().gestures(), [])
-    assert.match((await grid().page.textContent('.banner'))!, /missing its colon/)
+    assert.match((await grid().page.textContent('.banner'))!, /missing its colon\. Shown as last understood/)
     await grid().page.click('text=Line 31')
     assert.deepEqual(await grid().page.evaluate(() => host.received.at(-1)), { type: 'openText', line: 31 })
   })
@@ -157,9 +157,10 @@ describe('a notebook that has nothing yet', () => {
     assert.ok(gesture?.kind === 'addEntry' && gesture.id === 'run-1')
   })
 
-  it('offers nothing where the text was never understood', async () => {
+  it('offers nothing where the text was never understood, and does not say that it was', async () => {
     await grid().show(await grid().page.evaluate(() => ({ ...sampleView(0), state: 'broken' as const, trouble: { message: 'A key is missing its colon.', line: 3 } })))
     assert.equal(await grid().page.locator('.first-entry').isVisible(), false)
+    assert.match((await grid().page.textContent('.banner'))!, /missing its colon\. There is nothing to show until the text is mended\.Line 3/)
   })
 })
 

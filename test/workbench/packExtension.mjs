@@ -10,7 +10,7 @@ import { root } from './install.mjs'
  */
 export function packExtension(path) {
   const vsce = join(root, 'node_modules', '@vscode', 'vsce', 'vsce')
-  const { status, stderr } = spawnSync(process.execPath, [vsce, 'package', '--no-dependencies', '--allow-missing-repository', '--no-rewrite-relative-links', '--out', path], { cwd: root, encoding: 'utf8' })
+  const { status, stderr } = spawnSync(process.execPath, [vsce, 'package', '--no-dependencies', '--allow-missing-repository', '--no-rewrite-relative-links', '--readme-path', 'dist/page/README.md', '--out', path], { cwd: root, encoding: 'utf8' })
   if (status !== 0) throw new Error(`The extension could not be packed.\n${stderr}`)
   return path
 }

@@ -7,10 +7,10 @@
 //             grid()                       the grid's frame, as Playwright has it
 //             webview(name)                the frame of another of our pages, such as 'compare'
 //             page                         the whole window, as Playwright has it
-//   readme  {theme, width}: `--readme` writes this one to samples/pictures/<name>.png
+//   readme  {theme, width, page}: `--readme` writes this one to samples/pictures/<name>.png, and with `page` a small one for the extension's page
 /** @type {import('./screenshots.mjs').Scene[]} */
 export const scenes = [
-  { name: 'grid-dark', file: 'tern-650.setup.yaml', readme: { theme: 'dark', width: 1280 } },
+  { name: 'grid-dark', file: 'tern-650.setup.yaml', readme: { theme: 'dark', width: 1280, page: true } },
   { name: 'text', file: 'tern-650.setup.yaml', view: 'text', act: ({ press }) => press('Control+Home') },
   { name: 'charts-sag', file: 'tern-650.setup.yaml', act: async ({ press, grid }) => {
     await press('Control+k', 'Control+g')

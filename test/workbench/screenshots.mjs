@@ -4,7 +4,7 @@
 //   --widths 1280,…   widths of the window  --readme           only the pictures of the README, to samples/pictures
 //   --icon            only the extension's icon, drawn of src/editor/icon.svg
 //   --language de     our words in that language
-import { cpSync, readFileSync } from 'node:fs'
+import { cpSync, readFileSync, writeFileSync } from 'node:fs'
 import { join } from 'node:path'
 import { parseArgs } from 'node:util'
 import { framesWith, gridMark } from '../editor/frames.ts'
@@ -23,10 +23,13 @@ import { startServer } from './server.mjs'
  * @property {'grid' | 'text'} [view]
  * @property {(hands: {press: (...keys: string[]) => Promise<void>, type: (text: string) => Promise<void>,
  *   grid: () => Promise<import('playwright-core').Frame>, webview: (name: string) => Promise<import('playwright-core').Frame>, page: import('playwright-core').Page}) => Promise<void>} [act]
- * @property {{theme: string, width: number}} [readme]
+ * @property {{theme: string, width: number, page?: boolean}} [readme]
  */
 
 const height = 800
+/** As wide as the page's column, and as light as it can be and still be read. */
+const smallWidth = 960
+const smallQuality = 0.5
 const { values: options } = parseArgs({
   options: { only: { type: 'string' }, themes: { type: 'string' }, widths: { type: 'string' }, readme: { type: 'boolean' }, icon: { type: 'boolean' }, language: { type: 'string' } },
 })
@@ -99,6 +102,7 @@ async function takeScene(scene, theme) {
   for (const width of options.readme ? [scene.readme.width] : list(options.widths, ['1280', '800']).map(Number)) {
     await take(page, width, options.readme ? join(places.readme, `${scene.name}.png`) : join(places.plain, `${scene.name}-${theme}-${width}.png`))
   }
+  if (options.readme && scene.readme.page) await takeSmall(join(places.readme, `${scene.name}.png`))
   await page.close()
 }
 
@@ -108,6 +112,25 @@ async function take(page, width, path) {
   await page.waitForTimeout(500)
   await page.screenshot({ path })
   console.log(path)
+}
+
+/** The same for the extension's page, which carries its picture within (`test/release/extensionPage.mjs`); one alone, as the package is to stay small. */
+async function takeSmall(path) {
+  const page = await browser.newPage()
+  const address = await page.evaluate(`(async () => {
+    const image = new Image()
+    image.src = 'data:image/png;base64,${readFileSync(path, 'base64')}'
+    await image.decode()
+    const canvas = document.createElement('canvas')
+    canvas.width = ${smallWidth}
+    canvas.height = ${smallWidth} * image.height / image.width
+    const drawing = canvas.getContext('2d')
+    drawing.imageSmoothingQuality = 'high'
+    drawing.drawImage(image, 0, 0, canvas.width, canvas.height)
+    return canvas.toDataURL('image/webp', ${smallQuality})
+  })()`)
+  writeFileSync(path.replace(/png$/, 'webp'), address.split(',')[1], 'base64')
+  await page.close()
 }
 
 async function openQuickly(file, { page, press, type }) {

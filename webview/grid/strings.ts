@@ -95,6 +95,7 @@ export const english = {
 
   'trouble.line': 'Line {0}',
   'trouble.broken': 'Shown as last understood, not editable until the text is mended.',
+  'trouble.unread': 'There is nothing to show until the text is mended.',
   'trouble.newer': 'Read only.',
 
   'form.save': 'Save',

@@ -19,7 +19,7 @@ export class Banners {
     const { view } = session.model
     const typed = session.outbox.silent ? session.pending.unwritten.map(({ text }) => text) : []
     const { gone, hidden } = homeless(session)
-    const key = JSON.stringify([view.state, view.trouble, view.readOnly, session.outbox.silent, typed, session.notice, gone, hidden])
+    const key = JSON.stringify([view.state, view.columns.length > 0, view.trouble, view.readOnly, session.outbox.silent, typed, session.notice, gone, hidden])
     if (key === this.#drawn) return
     this.#drawn = key
     this.element.replaceChildren(...[this.#silent(typed), this.#trouble(), this.#gone(gone), this.#hidden(hidden), this.#notice()].filter((each) => each !== undefined))
@@ -56,13 +56,13 @@ export class Banners {
   }
 
   #trouble(): HTMLElement | undefined {
-    const { state, trouble, readOnly } = this.session.model.view
+    const { state, trouble, readOnly, columns } = this.session.model.view
     if (state === 'ready' && readOnly === undefined) return undefined
     if (state === 'empty' && !trouble) return undefined
     const broken = state === 'broken'
     const banner = make('div', `banner banner-${broken ? 'error' : 'info'}`, {}, mark(broken ? 'error' : 'info'))
     const message = trouble?.message ?? readOnly ?? ''
-    banner.append(broken ? words(message, say('trouble.broken')) : words(say('trouble.newer'), message))
+    banner.append(broken ? words(message, say(columns.length > 0 ? 'trouble.broken' : 'trouble.unread')) : words(say('trouble.newer'), message))
     if (trouble) {
       const open = createButton(say('trouble.line', trouble.line), 'plain', () => this.session.ports.send({ type: 'openText', line: trouble.line }))
       banner.append(open.element)
