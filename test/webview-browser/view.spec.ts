@@ -158,7 +158,7 @@ describe('a notebook that has nothing yet', () => {
   })
 
   it('offers nothing where the text was never understood, and does not say that it was', async () => {
-    await grid().show(await grid().page.evaluate(() => ({ ...sampleView(0), state: 'broken' as const, trouble: { message: 'A key is missing its colon.', line: 3 } })))
+    await grid().show(await grid().page.evaluate(() => ({ ...sampleView(0), state: 'broken' as const, trouble: { message: 'a key is missing its colon', line: 3 } })))
     assert.equal(await grid().page.locator('.first-entry').isVisible(), false)
     assert.match((await grid().page.textContent('.banner'))!, /missing its colon\. There is nothing to show until the text is mended\.Line 3/)
   })

@@ -2,6 +2,7 @@ import type { Card } from '../card/card'
 import { fileUnits } from '../notation/displayUnits'
 import type { Entry, Notebook } from '../notebook/notebook'
 import { phrase, say } from '../words/say'
+import { sentence } from '../words/sentence'
 import { adviceCaution, adviceHeads, adviceParts, type AdvicePart } from './adviceText'
 import { adviseNext } from './adviseNext'
 
@@ -19,5 +20,3 @@ export function adviceCard(notebook: Notebook, entry: Entry, units = fileUnits):
     ],
   }
 }
-
-const sentence = (text: string): string => `${text[0]!.toUpperCase()}${text.slice(1)}.`

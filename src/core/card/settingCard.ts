@@ -14,6 +14,7 @@ import { baselineFor } from '../derived/baselineFor'
 import { countOf, isSame } from '../rules/standings'
 import { slotKey } from '../adjusters/adjuster'
 import { phrase, say } from '../words/say'
+import { capital, sentence } from '../words/sentence'
 import type { Card, CardSection } from './card'
 import { turningSections } from './turningSections'
 
@@ -30,7 +31,7 @@ export function settingCard(entry: Entry | undefined, adjuster: Adjuster, leg: L
 }
 
 function contradictionSection({ contradiction }: Adjuster): CardSection[] {
-  return contradiction === undefined ? [] : [{ heading: say('Mend its definition first'), lines: [`${capital(contradiction)}.`], caution: true }]
+  return contradiction === undefined ? [] : [{ heading: say('Mend its definition first'), lines: [sentence(contradiction)], caution: true }]
 }
 
 const hold: Record<string, string> = { ball: phrase('held by a ball detent'), o_ring: phrase('held by an O-ring'), friction: phrase('held by friction'), locknut: phrase('held by a locknut'), nothing: phrase('held by nothing') }
@@ -116,8 +117,4 @@ function changeLines(entry: Entry, slot: string, count: number, adjuster: Adjust
 
 function effectSection({ control }: Adjuster): CardSection[] {
   return [{ heading: say('What it does'), lines: [`${capital(say(control.more))}: ${say(control.moreDoes)}.`, `${capital(say(control.less))}: ${say(control.lessDoes)}.`] }]
-}
-
-function capital(text: string): string {
-  return text[0]!.toUpperCase() + text.slice(1)
 }

@@ -2,6 +2,7 @@ import { found, type Outcome, type Result } from '../compute/working/result'
 import { printShown, shownUnit, toShown, type DisplayUnits } from '../notation/displayUnits'
 import type { Entry, Notebook } from '../notebook/notebook'
 import { say } from '../words/say'
+import { capital } from '../words/sentence'
 import type { ChartAxis, ChartSeries, ChartTable } from './view'
 
 /** One number followed from entry to entry. */
@@ -52,6 +53,5 @@ export function overEntries({ entries }: Notebook, followed: readonly Followed[]
 
 /** The head of a column of numbers. @example headed('bike alone', 'mm') // 'Bike alone, mm' */
 export function headed(name: string, unit: string): string {
-  const words = `${name.slice(0, 1).toUpperCase()}${name.slice(1)}`
-  return unit === '' ? words : `${words}, ${unit}`
+  return unit === '' ? capital(name) : `${capital(name)}, ${unit}`
 }

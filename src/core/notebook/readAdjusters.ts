@@ -4,6 +4,7 @@ import { findControl } from '../adjusters/controls'
 import { findNeighbours } from '../adjusters/together'
 import { findUnit } from '../notation/units'
 import { say } from '../words/say'
+import { capital } from '../words/sentence'
 import { pairOf, scalarAt, type MapNode, type Pair } from './tree'
 
 /**
@@ -93,5 +94,5 @@ function readWords(node: MapNode): Partial<Adjuster> {
 /** @example labelFrom('fork_rebound') // 'Fork rebound' */
 export function labelFrom(id: string): string {
   const words = id.replace(/[_-]+/g, ' ').trim()
-  return words === '' ? id : words[0]!.toUpperCase() + words.slice(1)
+  return words === '' ? id : capital(words)
 }

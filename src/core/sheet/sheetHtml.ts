@@ -1,4 +1,5 @@
 import { language, phrase, say } from '../words/say'
+import { sentence } from '../words/sentence'
 import type { Sheet, SheetGroup, SheetMeasure, SheetPosition } from './sheet'
 import { sheetSize } from './sheetSize'
 import { sheetStyle } from './sheetStyle'
@@ -47,10 +48,6 @@ function positionRow({ label, where, stands, counted, way, changed }: SheetPosit
   const how = sentence([counted, way].filter(Boolean).join('; '))
   const since = changed === undefined ? '' : `<small>${escape(changed)}</small>`
   return `<tr><th scope="row">${escape(label)}${where ? `<small>${escape(where)}</small>` : ''}</th><td${uneven}>${at}${since}</td><td>${escape(how)}</td></tr>`
-}
-
-function sentence(words: string): string {
-  return words === '' ? '' : `${words[0]!.toUpperCase()}${words.slice(1)}.`
 }
 
 function measures({ measures: groups }: Sheet): string {

@@ -1,5 +1,6 @@
 import * as vscode from 'vscode'
 import { say } from '../../core/words/say'
+import { sentence } from '../../core/words/sentence'
 import type { GridSession } from '../grid/gridSession'
 import { today } from '../today'
 import { asText } from '../asText'
@@ -39,5 +40,3 @@ async function offerTurns(uri: vscode.Uri, { from, to, back }: Record<'from' | '
   const chosen = await vscode.window.showInformationMessage(asText(say`Entry ${to} goes back to ${back}. The machine still stands as in ${from} until it is turned.`), show)
   if (chosen === show) await vscode.commands.executeCommand('detent.turnList', { uri: uri.toString(), entry: from }, { uri: uri.toString(), entry: to })
 }
-
-const sentence = (text: string) => `${text[0]!.toUpperCase()}${text.slice(1)}.`

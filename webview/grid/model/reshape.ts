@@ -4,6 +4,7 @@ import { whyNotEdited } from './editing'
 import { layFill } from './fill'
 import { printDay } from './nextEntry'
 import { isRange, spotsOf } from './selection'
+import { sentence } from './sentence'
 import type { Session } from './session'
 import { commitEdit, sendAround, sendTexts } from './write'
 
@@ -141,5 +142,3 @@ function adjusterOf({ model }: Session, row: string): string {
   const { detail } = model.row(model.spotOf({ row })!.row)!
   return detail && name.endsWith(`/${detail}`) ? name.slice(0, -detail.length - 1) : name
 }
-
-export const sentence = (text: string): string => `${text[0]?.toUpperCase() ?? ''}${text.slice(1)}${/[.!?]$/.test(text) ? '' : '.'}`

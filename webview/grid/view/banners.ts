@@ -4,6 +4,7 @@ import { say } from '../strings'
 import { uncover } from '../model/hide'
 import type { Pending } from '../model/pending'
 import { homeless, nameHomeless } from '../model/restore'
+import { sentence } from '../model/sentence'
 import type { Session } from '../model/session'
 import { make } from './dom'
 
@@ -62,7 +63,7 @@ export class Banners {
     const broken = state === 'broken'
     const banner = make('div', `banner banner-${broken ? 'error' : 'info'}`, {}, mark(broken ? 'error' : 'info'))
     const message = trouble?.message ?? readOnly ?? ''
-    banner.append(broken ? words(message, say(columns.length > 0 ? 'trouble.broken' : 'trouble.unread')) : words(say('trouble.newer'), message))
+    banner.append(broken ? words(sentence(message), say(columns.length > 0 ? 'trouble.broken' : 'trouble.unread')) : words(say('trouble.newer'), message))
     if (trouble) {
       const open = createButton(say('trouble.line', trouble.line), 'plain', () => this.session.ports.send({ type: 'openText', line: trouble.line }))
       banner.append(open.element)
