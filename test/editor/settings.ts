@@ -12,6 +12,8 @@ export interface SuiteSettings {
   results: string
   /** Run only the tests whose title contains this; empty for all. */
   grep: string
+  /** What is measured runs, not what is tested. */
+  measure: boolean
   /** The extension runs in the browser's host, not in this one. */
   web: boolean
 }

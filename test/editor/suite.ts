@@ -17,6 +17,7 @@
 // Before each test no editor is open and the window has its usual size and theme. A failed test leaves a picture of the
 // window in .cache/editor-suite/pictures, and the editor's own logs are in .cache/editor-suite/logs (-web of a browser’s host, -only of a part).
 import Mocha from 'mocha'
+import { forgetPageWorker } from './pageWorker'
 import { keepSums, mapStacks, redirectReporters, say } from './report'
 import { settings } from './settings'
 import { connect, disconnect, restore, screenshot } from './window'
@@ -49,7 +50,8 @@ export async function runSuite(files: TestFile[]): Promise<void> {
 }
 
 // Every test starts with no editor open and a copy of the samples of its own.
-function prepare(this: Mocha.Context): void {
+async function prepare(this: Mocha.Context): Promise<void> {
+  await forgetPageWorker()
   copySamples(this.currentTest?.fullTitle() ?? 'test')
 }
 

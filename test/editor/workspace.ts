@@ -3,6 +3,7 @@
 import { cpSync, existsSync, mkdirSync, rmSync, writeFileSync } from 'node:fs'
 import { dirname, join } from 'node:path'
 import * as vscode from 'vscode'
+import { forgetPageWorker } from './pageWorker'
 import { settings } from './settings'
 import { pause, until } from './waiting'
 import { page, press } from './window'
@@ -86,6 +87,7 @@ export function nameOf(uri: vscode.Uri): string {
 
 /** Opens a file in the grid, in the active group or in the one given. */
 export async function openGrid(uri: vscode.Uri, column: vscode.ViewColumn = vscode.ViewColumn.Active): Promise<vscode.TextDocument> {
+  await forgetPageWorker()
   await vscode.commands.executeCommand('vscode.openWith', uri, gridViewType, { viewColumn: column, preview: false })
   return vscode.workspace.openTextDocument(uri)
 }

@@ -82,7 +82,7 @@ async function run() {
   for (const stale of [...(options.again ? [] : [pictures]), logs]) rmSync(stale, { recursive: true, force: true })
   mkdirSync(logs)
   const results = options.results ?? join(folder, 'results.json')
-  const settings = { debuggingPort, workspace, pictures, results, samples: join(root, 'samples'), grep: options.grep ?? '', web: options.web ?? false }
+  const settings = { debuggingPort, workspace, pictures, results, samples: join(root, 'samples'), grep: options.grep ?? '', web: options.web ?? false, measure: options.measure ?? false }
 
   const { developed, install } = options.packed || options.web ? packedExtension() : { developed: root, install: [] }
   const { program, first } = options.desktop ? await desktopEditor() : embeddedEditor()
