@@ -1,6 +1,9 @@
 // `npm run mutate`: changes the code a little, again and again, and sees which changes no test notices.
 //   npm run mutate -- compute     src/core/compute with its own tests
 //   npm run mutate -- rules       src/core/rules with their fixtures
+//   npm run mutate -- counting    notations and adjusters: what a position means, which way it is turned
+//   npm run mutate -- compare     comparisons and turn lists
+//   npm run mutate -- merge       the three-way merge
 //   npm run mutate -- compute --only src/core/compute/sag/friction.ts,src/core/compute/sag/sag.ts
 // Works on a copy, and leaves its report in .cache/mutation. The tools are fetched on first use, apart from ours.
 // What is neither noticed nor explained in explained.json is told at the end, and ends it with exit code 1.
@@ -15,6 +18,9 @@ import { holdAgainst, survivorsOf } from './survivors.ts'
 const parts = {
   compute: { mutate: ['src/core/compute/**/*.ts'], spec: ['test/core/compute/*/*.test.ts', 'test/house/computedTold.test.ts'] },
   rules: { mutate: ['src/core/rules/**/*.ts', '!src/core/rules/index.ts'], spec: ['test/core/rules/**/*.test.ts', 'test/house/ruleFixtures.test.ts'] },
+  counting: { mutate: ['src/core/{notation,adjusters}/**/*.ts'], spec: ['test/core/{notation,adjusters}/**/*.test.ts'] },
+  compare: { mutate: ['src/core/compare/**/*.ts'], spec: ['test/core/compare/**/*.test.ts'] },
+  merge: { mutate: ['src/core/merge/**/*.ts'], spec: ['test/core/merge/**/*.test.ts'] },
 }
 
 const { values, positionals } = parseArgs({ allowPositionals: true, options: { only: { type: 'string' }, concurrency: { type: 'string', default: '2' } } })

@@ -81,12 +81,17 @@ export class EditorWindow {
 
   /** Opens a file of the folder by its name. */
   async quickly(name: string): Promise<void> {
-    await this.page.bringToFront()
-    await this.page.keyboard.press('ControlOrMeta+p')
-    await this.page.locator('.quick-input-widget input').waitFor()
-    await this.page.keyboard.type(name)
-    await this.page.locator('.quick-input-list .monaco-list-row').first().waitFor()
-    await this.page.keyboard.press('Enter')
+    await until(`${name} is opened`, async () => {
+      await this.page.bringToFront()
+      await this.page.keyboard.press('Escape')
+      await this.page.keyboard.press('ControlOrMeta+p')
+      await this.page.locator('.quick-input-widget input').waitFor({ timeout: 5000 })
+      await this.page.keyboard.type(name)
+      await this.page.locator('.quick-input-list .monaco-list-row', { hasText: name }).first().waitFor({ timeout: 5000 })
+      await this.page.keyboard.press('Enter')
+      // A window that is still starting was seen to lose the key.
+      return this.page.locator('.tab.active', { hasText: name }).waitFor({ timeout: 5000 }).then(() => true)
+    }, 60_000)
     await this.grid()
   }
 
