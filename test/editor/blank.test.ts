@@ -17,8 +17,8 @@ entries:
 `
 const pages = '**/webview/browser/pre/index.html*'
 
-/** Keeps the next page that is opened from coming, and tells how many came after it. */
-async function loseNextPage(): Promise<{ lost(): boolean }> {
+/** Keeps the next page that is opened from coming, and tells whether that has been. */
+async function loseNextPage(): Promise<() => boolean> {
   let lost = false
   const lose = async (route: Route) => {
     if (lost) return route.continue()
@@ -26,7 +26,7 @@ async function loseNextPage(): Promise<{ lost(): boolean }> {
     return route.abort()
   }
   await page().route(pages, lose)
-  return { lost: () => lost }
+  return () => lost
 }
 
 const shown = (name: string) => until(`${name} is shown`, async () => (await framesWith(page(), `[data-detent="${name}"]`))[0])
@@ -42,7 +42,7 @@ describe('a page that never comes', () => {
     edit.insert(uri, document.positionAt(tern.indexOf('less')), 'a little ')
     await vscode.workspace.applyEdit(edit)
     await vscode.commands.executeCommand('workbench.action.files.newUntitledFile')
-    const { lost } = await loseNextPage()
+    const lost = await loseNextPage()
     await openGrid(uri)
     await until('its page is lost', lost)
     await takeKeyboard(await gridFrame())
@@ -59,7 +59,7 @@ describe('a page that never comes', () => {
     const uri = nameOf(write('tern.setup.yaml', tern))
     const sides = ['as-found', 'run-1'].map((entry) => ({ uri, entry }))
     for (const [command, name, title] of [['detent.compare', 'compare', 'as-found ↔ run-1'], ['detent.turnList', 'turns', 'Turns to run-1']] as const) {
-      const { lost } = await loseNextPage()
+      const lost = await loseNextPage()
       await vscode.commands.executeCommand(command, ...sides)
       await until('its page is lost', lost)
       await shown(name)
