@@ -1,4 +1,4 @@
-import { mapThree, settle, type Three } from './threeWay'
+import { mapThree, type Three } from './threeWay'
 
 /** Texts without what concerns a file as a whole, and the way back for the merged text. */
 export interface Even {
@@ -31,11 +31,11 @@ export function evenOut(texts: Three<string>): Even {
   }
 }
 
-/** Three-way, where an unknown says nothing; a dispute goes to our side. */
+/** Three-way, where an unknown says nothing; where the base is one, it is as we have it. */
 function choose(three: Three<boolean | undefined>, otherwise: boolean): boolean {
   const { base, ours, theirs } = three
   if (ours === undefined || theirs === undefined) return ours ?? theirs ?? otherwise
-  return settle({ base: base ?? ours, ours, theirs })?.value ?? ours
+  return ours === theirs || base === theirs || base === undefined ? ours : theirs
 }
 
 function lineEndsOf(text: string): '\n' | '\r\n' | 'mixed' | 'none' {
