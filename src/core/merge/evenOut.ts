@@ -35,7 +35,7 @@ export function evenOut(texts: Three<string>): Even {
 function choose(three: Three<boolean | undefined>, otherwise: boolean): boolean {
   const { base, ours, theirs } = three
   if (ours === undefined || theirs === undefined) return ours ?? theirs ?? otherwise
-  return ours === theirs || base === theirs || base === undefined ? ours : theirs
+  return base === theirs || base === undefined ? ours : theirs
 }
 
 function lineEndsOf(text: string): '\n' | '\r\n' | 'mixed' | 'none' {
