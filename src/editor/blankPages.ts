@@ -8,7 +8,7 @@ const patienceMs = 12_000
  * worker, which at times never comes to be where one page closes as the next opens: that page stays blank for good, and only
  * another one in its place helps. One that is not looked at is given time until it is.
  */
-export function watchForBlank(panel: vscode.WebviewPanel, hasSpoken: () => boolean, isBlank: () => void): vscode.Disposable {
+export function watchForBlank(panel: vscode.WebviewPanel, hasSpoken: () => boolean, isBlank: () => void): void {
   let timer: ReturnType<typeof setTimeout> | undefined
   const end = () => clearTimeout(timer)
   const look = () => {
@@ -16,6 +16,6 @@ export function watchForBlank(panel: vscode.WebviewPanel, hasSpoken: () => boole
     if (panel.active && !hasSpoken()) timer = setTimeout(() => panel.active && !hasSpoken() && isBlank(), patienceMs)
   }
   look()
-  const moves = panel.onDidChangeViewState(look)
-  return { dispose: () => { end(); moves.dispose() } }
+  panel.onDidChangeViewState(look)
+  panel.onDidDispose(end)
 }

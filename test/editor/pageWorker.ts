@@ -1,4 +1,5 @@
 import type { CDPSession } from 'playwright-core'
+import { pageFrames } from './frames'
 import { settings } from './settings'
 import { page } from './window'
 
@@ -10,7 +11,7 @@ const scopes = new Set<string>()
  * a second to put it in the place of another (1.4 s to the grid, 0.4 s without), which at times never ends. Not where opening is measured.
  */
 export async function forgetPageWorker(): Promise<void> {
-  if (settings().measure || page().frames().some((frame) => frame.url().includes('/fake.html'))) return
+  if (settings().measure || pageFrames(page()).length > 0) return
   const held = (session ??= await listen())
   await Promise.all([...scopes].map((scopeURL) => held.send('ServiceWorker.unregister', { scopeURL })))
 }

@@ -1,10 +1,8 @@
 import assert from 'node:assert/strict'
 import { existsSync, readFileSync } from 'node:fs'
-import { createRequire } from 'node:module'
+import { MarkdownIt } from '../markdownIt'
 
 const made = import('../release/extensionPage.mjs' as string) as Promise<{ extensionPage: (readme: string, picture: (path: string) => string | undefined) => string }>
-interface Token { type: string; content: string; children: Token[] | null; attrGet: (name: string) => string | null }
-const MarkdownIt = createRequire(import.meta.url)('markdown-it') as new (options: object) => { parse: (text: string, env: object) => Token[] }
 const readme = readFileSync('README.md', 'utf8')
 
 /** Every address in it, of pictures and of links, and all its words. */

@@ -1,6 +1,5 @@
 import assert from 'node:assert/strict'
 import { readFileSync } from 'node:fs'
-import { createRequire } from 'node:module'
 import { isMap, isScalar, isSeq, parseDocument, type Node } from 'yaml'
 import { run } from '../../src/cli/run'
 import type { World } from '../../src/cli/outcome'
@@ -19,6 +18,7 @@ import { complete, hoverAt } from '../../src/language'
 import { asText } from '../../src/editor/asText'
 import { readCsv } from '../fuzz/readCsv'
 import { codeBlocks } from './docs/codeBlocks'
+import { MarkdownIt } from '../markdownIt'
 
 /** What a page, a spreadsheet, a terminal, a renderer of Markdown, a forge or the editor itself might act on. */
 const hostile = [
@@ -64,8 +64,6 @@ const own = new Set(['!doctype', 'html', 'head', 'meta', 'title', 'style', 'body
 const expectOwnTags = (html: string) => assert.deepEqual(tagsOf(html).filter((name) => !own.has(name.replace('/', ''))), [])
 
 /** Markdown as the editor and a forge read it: with tables, with HTML and with addresses made links. */
-interface Token { type: string; children?: Token[] | null }
-const MarkdownIt = createRequire(import.meta.url)('markdown-it') as new (options: object) => { parse: (text: string, env: object) => Token[] }
 const markdown = new MarkdownIt({ html: true, linkify: true })
 function kindsIn(source: string): Set<string> {
   return new Set(markdown.parse(source, {}).flatMap((token) => [token.type, ...(token.children ?? []).map(({ type }) => type)]))

@@ -7,6 +7,7 @@ import { framesWith, gridMark } from '../editor/frames'
 import { launchBrowser, speakIn } from '../workbench/browser.mjs'
 import { removeFolder, temporaryFolder } from '../workbench/folders.mjs'
 import { cache, ensureWorkbench } from '../workbench/install.mjs'
+import { openQuickly } from '../workbench/openQuickly.mjs'
 import { packExtension } from '../workbench/packExtension.mjs'
 import { freePort, installPackage, startServer, type Server } from '../workbench/server.mjs'
 
@@ -81,17 +82,8 @@ export class EditorWindow {
 
   /** Opens a file of the folder by its name. */
   async quickly(name: string): Promise<void> {
-    await until(`${name} is opened`, async () => {
-      await this.page.bringToFront()
-      await this.page.keyboard.press('Escape')
-      await this.page.keyboard.press('ControlOrMeta+p')
-      await this.page.locator('.quick-input-widget input').waitFor({ timeout: 5000 })
-      await this.page.keyboard.type(name)
-      await this.page.locator('.quick-input-list .monaco-list-row', { hasText: name }).first().waitFor({ timeout: 5000 })
-      await this.page.keyboard.press('Enter')
-      // A window that is still starting was seen to lose the key.
-      return this.page.locator('.tab.active', { hasText: name }).waitFor({ timeout: 5000 }).then(() => true)
-    }, 60_000)
+    await this.page.bringToFront()
+    await openQuickly(this.page, name)
     await this.grid()
   }
 

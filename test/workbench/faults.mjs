@@ -11,6 +11,7 @@ import { launchBrowser } from './browser.mjs'
 import { endOnSignal } from './children.mjs'
 import { removeFolder, temporaryFolder } from './folders.mjs'
 import { cache, root } from './install.mjs'
+import { openQuickly } from './openQuickly.mjs'
 import { startServer } from './server.mjs'
 
 const { values: options } = parseArgs({ options: { times: { type: 'string', default: '3' } } })
@@ -68,7 +69,7 @@ async function start() {
   await page.goto(server.address(workspace))
   await page.locator('.monaco-workbench[class*="vscode-theme-"]').waitFor({ timeout: 60_000 })
   await page.getByText('Restricted Mode').first().waitFor()
-  await quickly('tern.setup.yaml')
+  await openQuickly(page, 'tern.setup.yaml')
   await grid()
 }
 
@@ -150,14 +151,6 @@ async function typeInto(row, words, ...keys) {
   await page.mouse.click(x + width + 60, y + height / 2)
   await page.keyboard.type(words)
   for (const key of keys) await page.keyboard.press(key)
-}
-
-async function quickly(name) {
-  await page.keyboard.press('ControlOrMeta+p')
-  await page.locator('.quick-input-widget input').waitFor()
-  await page.keyboard.type(name)
-  await page.locator('.quick-input-list .monaco-list-row').first().waitFor()
-  await page.keyboard.press('Enter')
 }
 
 async function until(what, check, patienceMs = 20_000) {

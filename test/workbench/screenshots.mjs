@@ -13,6 +13,7 @@ import { launchBrowser, speakIn } from './browser.mjs'
 import { endOnSignal } from './children.mjs'
 import { removeFolder, temporaryFolder } from './folders.mjs'
 import { cache, root } from './install.mjs'
+import { openQuickly } from './openQuickly.mjs'
 import { scenes } from './scenes.mjs'
 import { startServer } from './server.mjs'
 
@@ -95,7 +96,7 @@ async function takeScene(scene, theme) {
   const hands = handsOf(page)
   // The window wears its theme when it knows what extensions there are; before, it would open everything as text.
   await page.locator(`.monaco-workbench[class*="vscode-theme-"].${known.cssClass}`).waitFor({ timeout: 60_000 })
-  await openQuickly(scene.file, hands)
+  await openQuickly(page, scene.file)
   if (scene.view === 'text') await page.locator('.monaco-editor .view-line').first().waitFor({ timeout: 60_000 })
   else await hands.grid()
   await scene.act?.(hands)
@@ -131,14 +132,6 @@ async function takeSmall(path) {
   })()`)
   writeFileSync(path.replace(/png$/, 'webp'), address.split(',')[1], 'base64')
   await page.close()
-}
-
-async function openQuickly(file, { page, press, type }) {
-  await press('ControlOrMeta+p')
-  await page.locator('.quick-input-widget input').waitFor()
-  await type(file)
-  await page.locator('.quick-input-list .monaco-list-row').first().waitFor()
-  await press('Enter')
 }
 
 function handsOf(page) {

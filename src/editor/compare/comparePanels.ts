@@ -3,6 +3,7 @@ import { say } from '../../core/words/say'
 import { watchForBlank } from '../blankPages'
 import type { Sessions } from '../grid/sessions'
 import { compareViewType } from '../names'
+import { newPanel } from '../newPanel'
 import type { Notebooks } from '../notebooks'
 import { ComparePanel, type PanelPorts, type Sources } from './comparePanel'
 import { openLine, openPlace } from './openSides'
@@ -40,7 +41,7 @@ export class ComparePanels implements vscode.Disposable {
   async show(sources: Sources): Promise<void> {
     const same = [...this.#open].find((each) => JSON.stringify(each.sources) === JSON.stringify(sources))
     if (same) return same.panel.reveal()
-    await this.#adopt(newPanel(), sources)
+    await this.#adopt(newPanel(compareViewType, say('Compare')), sources)
   }
 
   /** Hides the rows that are alike, or shows them again, in all comparisons. */
@@ -67,9 +68,8 @@ export class ComparePanels implements vscode.Disposable {
     const mine = new ComparePanel(panel, sources, this.#ports(await this.#hasTurnList))
     this.#open.add(mine)
     mine.onDidChangeSources(() => this.#watch())
-    const blank = isSecond ? undefined : watchForBlank(panel, () => mine.hasSpoken, () => void this.#adopt(newPanel(panel.viewColumn), mine.sources, true).then(() => panel.dispose()))
+    if (!isSecond) watchForBlank(panel, () => mine.hasSpoken, () => void this.#adopt(newPanel(compareViewType, say('Compare'), panel.viewColumn), mine.sources, true).then(() => panel.dispose()))
     panel.onDidDispose(() => {
-      blank?.dispose()
       this.#open.delete(mine)
       this.#watch()
     })
@@ -133,10 +133,6 @@ export class ComparePanels implements vscode.Disposable {
       this.#waiting.set(panel, setTimeout(() => void panel.update(), restMs))
     }
   }
-}
-
-function newPanel(column = vscode.ViewColumn.Active): vscode.WebviewPanel {
-  return vscode.window.createWebviewPanel(compareViewType, say('Compare'), column, { enableFindWidget: true })
 }
 
 /** A file's name as a pattern that means it alone. */

@@ -23,9 +23,8 @@ export function registerGridEditor(context: vscode.ExtensionContext, notebooks: 
       sessions.add(session)
       const notebook = document.uri.toString()
       // Once: a machine that is that slow is not to be kept busy with it.
-      const watch = anew.has(notebook) ? undefined : watchForBlank(panel, () => session.ready, () => void openActiveAnew(document.uri, anew))
+      if (!anew.has(notebook)) watchForBlank(panel, () => session.ready, () => void openActiveAnew(document.uri, anew))
       panel.onDidDispose(() => {
-        watch?.dispose()
         sessions.remove(session)
         session.dispose()
       })

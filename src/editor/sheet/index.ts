@@ -4,6 +4,7 @@ import { activeNotebook } from '../activeNotebook'
 import { pickNotebook } from '../compare/pickNotebook'
 import { readSource } from '../compare/sources'
 import type { Sessions } from '../grid/sessions'
+import { newPanel } from '../newPanel'
 import type { Notebooks } from '../notebooks'
 import { pickEntry } from '../pickEntry'
 import { inSteps, type Steps } from '../steps'
@@ -24,7 +25,7 @@ export function registerSheet(notebooks: Notebooks, sessions: Sessions): vscode.
       })
       if (!chosen) return
       const { document, entry } = chosen
-      const sheet = new SheetPanel(vscode.window.createWebviewPanel(sheetViewType, say('Sheet'), vscode.ViewColumn.Active, { enableFindWidget: true }), document, entry, notebooks)
+      const sheet = new SheetPanel(newPanel(sheetViewType, say('Sheet')), document, entry, notebooks)
       open.add(sheet)
       sheet.panel.onDidDispose(() => open.delete(sheet))
     }),

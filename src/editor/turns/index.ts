@@ -8,6 +8,7 @@ import type { States } from '../compare/states'
 import type { Sessions } from '../grid/sessions'
 import type { Notebooks } from '../notebooks'
 import { turnsViewType } from '../names'
+import { newPanel } from '../newPanel'
 import { inSteps, type Steps } from '../steps'
 import { askStates } from './askStates'
 import { TurnsPanel, type TurnSources } from './turnsPanel'
@@ -24,13 +25,12 @@ export function registerTurns(context: vscode.ExtensionContext, notebooks: Noteb
   const show = async (from?: unknown, to?: unknown) => {
     const sources = bothOf(readSource(from), readSource(to)) ?? (await inSteps((steps) => ask(notebooks, sessions, steps)))
     if (!sources) return
-    const turns = adopt(newPanel(), sources)
+    const turns = adopt(newPanel(turnsViewType, say('Turn list')), sources)
     // One that is restored is left alone: its ticks would be gone.
-    const blank = watchForBlank(turns.panel, () => turns.hasSpoken, () => {
-      adopt(newPanel(turns.panel.viewColumn), sources)
+    watchForBlank(turns.panel, () => turns.hasSpoken, () => {
+      adopt(newPanel(turnsViewType, say('Turn list'), turns.panel.viewColumn), sources)
       turns.dispose()
     })
-    turns.panel.onDidDispose(() => blank.dispose())
   }
   const active = () => [...open].find(({ panel }) => panel.active)
   const updates = new Map<TurnsPanel, ReturnType<typeof setTimeout>>()
@@ -54,10 +54,6 @@ export function registerTurns(context: vscode.ExtensionContext, notebooks: Noteb
     { dispose: () => [...open].forEach((turns) => turns.dispose()) },
   )
   return Object.assign(all, { serializer })
-}
-
-function newPanel(column = vscode.ViewColumn.Active): vscode.WebviewPanel {
-  return vscode.window.createWebviewPanel(turnsViewType, say('Turn list'), column, { enableFindWidget: true })
 }
 
 /** A list that is read in the garage need not follow each key. */

@@ -1,18 +1,12 @@
 import assert from 'node:assert/strict'
-import { createRequire } from 'node:module'
 import fc from 'fast-check'
 import type { Block } from '../../../../src/core/compare/report/report'
 import { markdownText } from '../../../../src/core/compare/report/markdownText'
 import { reportMarkdown } from '../../../../src/core/compare/report/reportMarkdown'
 import { oneLine } from '../../../../src/core/compare/oneLine'
+import { MarkdownIt } from '../../../markdownIt'
 
-/** What markdown-it gives, which knows nothing of us; HTML is let through, as a forge lets through some. */
-interface Token {
-  type: string
-  content: string
-  children: Token[] | null
-}
-const MarkdownIt = createRequire(import.meta.url)('markdown-it') as new (options: object) => { parse: (text: string, env: object) => Token[] }
+/** HTML is let through, as a forge lets through some. */
 const reader = new MarkdownIt({ html: true, linkify: false })
 const parse = (text: string) => reader.parse(text, {})
 

@@ -1,0 +1,3 @@
+import type { Page } from 'playwright-core'
+
+export function openQuickly(page: Page, name: string): Promise<void>
